@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+
+#include <QApplication>
+
+#include "support/isolation.h"
+
+int main(int argc, char** argv) {
+    testing::InitGoogleTest(&argc, argv);
+    const support::Isolation isolation;
+    QApplication application(argc, argv);
+    return RUN_ALL_TESTS();
+}
