@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "ledger/entry.h"
+
+namespace ledger {
+
+/// One learner as the list of learners shows them. Remade from the entries at any time.
+struct CardRow {
+    base::LearnerId learner;
+    base::PatientId patient;
+    std::string sortKey;                  ///< cards come in the order of its bytes
+    std::vector<std::string> searchKeys;  ///< folded words; a search matches their beginnings
+    std::string json;                     ///< record::Card as canonical JSON
+
+    bool operator==(const CardRow&) const = default;
+};
+
+/// The one visit that is open on this workstation.
+struct OpenVisitRow {
+    base::VisitId visit;
+    base::PatientId patient;
+
+    bool operator==(const OpenVisitRow&) const = default;
+};
+
+/// Rows derived from the entries that are written in the same transaction as these.
+struct Derived {
+    int foldVersion = 1;
+    std::vector<CardRow> cards;             ///< put in place of the cards of these learners
+    bool setsOpenVisit = false;             ///< whether openVisit below is to be stored
+    std::optional<OpenVisitRow> openVisit;  ///< none: no visit is open
+
+    bool operator==(const Derived&) const = default;
+};
+
+struct CardQuery {
+    std::vector<std::string> words;  ///< folded; each must begin some search key of the card
+    std::uint32_t offset = 0;
+    std::uint32_t limit = 50;
+};
+
+struct CardPage {
+    std::vector<CardRow> rows;  ///< searchKeys may be left empty
+    std::uint64_t total = 0;    ///< cards that match, on all pages
+};
+
+/// An append-only Merkle log of entries with the rows derived from it. Everything that returns has
+/// reached the disk; what is refused has changed nothing.
+class Ledger {
+  public:
+    virtual ~Ledger() = default;
+
+    virtual const base::LedgerId& id() const = 0;
+    virtual Head head() const = 0;
+
+    /// Writes all drafts and the derived rows, or nothing, in one durable transaction, and returns
+    /// the entries as written. A draft whose body.id is already in the ledger makes the whole call
+    /// harmless: nothing is written and the entries found are returned.
+    virtual base::Result<std::vector<Entry>> append(const std::vector<Draft>& drafts,
+                                                    const base::Instant& now,
+                                                    const Derived& derived) = 0;
+    virtual base::Result<std::optional<Entry>> find(const base::CommandId& id) const = 0;
+    virtual base::Result<std::vector<Entry>> ofSubject(const base::PatientId& subject) const = 0;
+    /// Entries that concern nobody's record: the staff, the workstation.
+    virtual base::Result<std::vector<Entry>> withoutSubject() const = 0;
+    /// At most `limit` entries in the order of seq, from `seq` on.
+    virtual base::Result<std::vector<Entry>> readFrom(std::uint64_t seq,
+                                                      std::size_t limit) const = 0;
+
+    /// Keeps bytes under their SHA-256 (hex), for packs and drawn signatures.
+    virtual base::Result<std::string> putBlob(const std::string& bytes) = 0;
+    virtual base::Result<std::optional<std::string>> blob(const std::string& digest) const = 0;
+
+    virtual base::Result<CardPage> cards(const CardQuery& query) const = 0;
+    virtual base::Result<std::optional<OpenVisitRow>> openVisit() const = 0;
+    /// The version of the fold the derived rows were made with; 0 when there are none yet.
+    virtual base::Result<int> foldVersion() const = 0;
+    /// Puts these in the place of all derived rows.
+    virtual base::Outcome rebuild(const Derived& all) = 0;
+};
+
+}  // namespace ledger
