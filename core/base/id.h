@@ -24,6 +24,8 @@ class Id {
         return Id(std::string(text));
     }
     static Id random() { return Id(randomIdText()); }
+    /// Names nothing; only what is about to be read into is left so.
+    Id() = default;
 
     const std::string& text() const { return m_text; }
     auto operator<=>(const Id&) const = default;

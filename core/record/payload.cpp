@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/payload.h"
+
+namespace record {
+namespace {
+
+template <std::size_t I = 0, class F>
+void eachType(F&& f) {
+    if constexpr (I < std::variant_size_v<Payload>) {
+        f.template operator()<std::variant_alternative_t<I, Payload>>();
+        eachType<I + 1>(f);
+    }
+}
+
+}  // namespace
+
+std::string typeOf(const Payload& payload) {
+    return std::visit([](const auto& one) { return std::string(one.type); }, payload);
+}
+
+nlohmann::json dataOf(const Payload& payload) {
+    return std::visit([](const auto& one) { return base::toJson(one); }, payload);
+}
+
+base::Result<Payload> readPayload(const std::string& type, const nlohmann::json& data) {
+    base::Result<Payload> result = base::Error{base::Code::UnknownType, {type}};
+    eachType([&]<class T>() {
+        if (type != T::type) return;
+        auto read = base::fromJson<T>(data);
+        if (read)
+            result = Payload(std::move(*read));
+        else
+            result = read.error();
+    });
+    return result;
+}
+
+std::vector<std::string> allTypes() {
+    std::vector<std::string> types;
+    eachType([&]<class T>() { types.emplace_back(T::type); });
+    return types;
+}
+
+}  // namespace record

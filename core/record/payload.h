@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <string>
+#include <variant>
+
+#include "base/result.h"
+#include "practice/events.h"
+#include "record/people.h"
+#include "record/teaching.h"
+
+namespace record {
+
+/// Everything a person can say to the record: one alternative, one kind of Command, one type of
+/// entry.
+using Payload =
+    std::variant<AddStaff, SetUnit, AddPatient, AskAllergies, AddLine, AddLearner, AskConsent,
+                 AskNeeds, practice::OpenVisit, practice::BeginPhase, practice::EndPhase,
+                 practice::Pause, practice::Resume, practice::GiveCue, practice::HandsOn,
+                 practice::SeeStep, practice::SeeRest, practice::MissStep, practice::OverlookStep,
+                 practice::SkipStep, practice::SeeLapse, practice::CatchAlone,
+                 practice::ShowWayBack, practice::TakeBack, practice::TakeOver, practice::HandOver,
+                 practice::WriteNote, practice::TakeMeasure, practice::RecordChange,
+                 practice::StopVisit, practice::CloseVisit, practice::ComeBack, AskBack, MakePlan,
+                 DoDrill, SignOff, DecideHelp, IssuePaper, AddAddendum, AddLateEntry>;
+
+/// "step-seen" and its like.
+std::string typeOf(const Payload& payload);
+nlohmann::json dataOf(const Payload& payload);
+/// Errors: UnknownType, BadField.
+base::Result<Payload> readPayload(const std::string& type, const nlohmann::json& data);
+/// Every type there is, in the order of the variant; for tests.
+std::vector<std::string> allTypes();
+
+}  // namespace record
