@@ -1,0 +1,83 @@
+#!/usr/bin/env bash
+# SPDX-FileCopyrightText: The Ninebark authors
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Installs what is missing, builds, and opens Ninebark on a demonstration ward of invented people.
+# Exit: 0 done, 1 refused or failed (said why), 3 root is needed, 64 wrong usage.
+set -uo pipefail
+source "$(dirname -- "${BASH_SOURCE[0]}")/setup.sh"
+
+usage() {
+    cat <<'TEXT'
+usage: app/run.sh [--real] [-- ARGUMENTS...]
+  (nothing)      opens the windows on invented people; where no display answers, plays one visit
+                 off screen and writes its papers and pictures to out/
+  --real         real records: not yet, see below
+  -- ARGUMENTS   goes to the program as it stands, for instance: app/run.sh -- pack check FILE
+TEXT
+}
+
+refuse_real_records() {
+    complain "real records wait until they are sealed with staff passphrases; that part is not there yet."
+    complain "Nothing was opened. Without --real the program shows invented people, not a chart."
+    exit 1
+}
+
+# 0 when a display is named and answers within five seconds.
+display_answers() {
+    [[ -n ${DISPLAY:-}${WAYLAND_DISPLAY:-} ]] || return 1
+    # Qt aborts when none answers: the exit keeps that in the subshell, without a word or a core.
+    (ulimit -c 0 && timeout 5 "$program" --probe-display; exit $?) >/dev/null 2>&1
+}
+
+# Sets `written` to the files below `out` that are newer than file $1.
+find_new_files() {
+    local file
+    written=()
+    shopt -s globstar nullglob
+    for file in "$out"/**; do
+        [[ -f $file && $file -nt $1 ]] && written+=("$file")
+    done
+}
+
+play_visit() {
+    local stamp=$build/visit.stamp code
+    local -a written
+    say "no display answers, so one visit is played off screen; its clock is simulated"
+    : >"$stamp"
+    QT_QPA_PLATFORM=offscreen "$program" visit --out "$out"
+    code=$?
+    find_new_files "$stamp"
+    if ((${#written[@]} == 0)); then
+        complain "the visit wrote no file"
+        return $((code ? code : 1))
+    fi
+    say "files written:"
+    printf '  %s\n' "${written[@]}"
+    return "$code"
+}
+
+arguments=()
+while (($#)); do
+    case $1 in
+        --real) refuse_real_records ;;
+        --help | -h) usage && exit 0 ;;
+        --) shift && arguments=("$@") && break ;;
+        *) usage >&2 && exit 64 ;;
+    esac
+    shift
+done
+
+prepare_environment
+install_packages "$root/app/packages"
+configure release -DNINEBARK_TESTS=OFF
+build_targets ninebark
+program=$tree/ninebark
+
+if ((${#arguments[@]})); then
+    exec "$program" "${arguments[@]}"
+elif display_answers; then
+    say "opening the windows on invented people, not a chart"
+    exec "$program"
+else
+    play_visit
+fi
