@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <memory>
+
+#include "base/clock.h"
+#include "desk/command.h"
+#include "desk/recordview.h"
+#include "ledger/ledger.h"
+#include "procedure/shelf.h"
+#include "readiness/readiness.h"
+
+namespace desk {
+
+/// The one way in and the one way out: a Command becomes an entry, or is refused with an error;
+/// afterwards everything to be seen is in view(). Nothing is in view before it is on the disk.
+class Desk : public QObject {
+    Q_OBJECT
+  public:
+    /// All three outlive the desk. Reads the house and the first page of cards.
+    static base::Result<std::unique_ptr<Desk>> open(ledger::Ledger& ledger, procedure::Shelf& shelf,
+                                                    const base::Clock& clock, Ward ward);
+
+    base::Result<Reply> handle(const Command& command);
+    const RecordView& view() const { return m_view; }
+    const procedure::Shelf& shelf() const { return m_shelf; }
+    base::Instant now() const { return m_clock.now(); }
+
+    /// A command with a new id, by the teacher at this desk, about the record and visit in view.
+    Command command(record::Payload payload) const;
+    base::Result<Reply> say(record::Payload payload) { return handle(command(std::move(payload))); }
+
+    // What is looked at; none of these writes an entry.
+    void workAs(const base::StaffId& teacher);
+    base::Outcome lookFor(const std::string& typed, std::uint64_t offset = 0);
+    base::Outcome openRecord(const base::PatientId& patient,
+                             const std::optional<base::LearnerId>& learner);
+    void closeRecord();
+
+    /// The pack a learner of the open record is taught by: that of the last visit, else the first
+    /// that fits the line and the learner; null when none does.
+    procedure::TaughtPtr packFor(const base::LearnerId& learner) const;
+    /// Why this pack can't be used for this line, kit and learner; empty: it fits.
+    std::vector<base::Error> misfits(const procedure::Taught& taught,
+                                     const practice::OpenVisit& visit) const;
+    std::optional<readiness::Readiness> readinessOf(const base::LearnerId& learner) const;
+
+  Q_SIGNALS:
+    void changed();
+
+  private:
+    Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward);
+    base::Outcome refuseUnlessAllowed(const Command& command) const;
+    ledger::Draft draftOf(const Command& command, const base::Instant& now) const;
+    void takeIn(const ledger::Entry& entry);
+    base::Outcome readCards();
+
+    ledger::Ledger& m_ledger;
+    procedure::Shelf& m_shelf;
+    const base::Clock& m_clock;
+    RecordView m_view;
+};
+
+}  // namespace desk

@@ -1,0 +1,163 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/id.h"
+#include "practice/words.h"
+#include "procedure/model.h"
+#include "procedure/recovery.h"
+
+/// Where a visit stands. A plain value, folded from its events; times in milliseconds.
+namespace practice {
+
+enum class PhaseEnd { Running, Done, StoppedShort, Voided };
+
+/// One run of a timed phase. What was asked and what was measured are both kept.
+struct PhaseRun {
+    std::string phase;
+    std::int64_t begunWallMs = 0;
+    std::int64_t begunBootMs = 0;
+    std::string bootId;
+    std::int64_t pausedMs = 0;    ///< does not count
+    std::int64_t measuredMs = 0;  ///< once it has ended
+    std::int64_t minMs = 0, targetMs = 0;
+    PhaseEnd end = PhaseEnd::Running;
+    bool operator==(const PhaseRun&) const = default;
+};
+
+enum class Mark { None, Seen, NotDone, NotSeen, DoesNotApply };
+
+/// How it went, in one word; silence is NothingRecorded, never "well done".
+enum class Help { NothingRecorded, Unprompted, Cued, HandsOn, NotDone, NotSeen, DoesNotApply };
+
+/// What was recorded for one step, or for one operator of a way back.
+struct StepRecord {
+    int op = 0;  ///< index into the model's operators
+    std::string step;
+    Mark mark = Mark::None;
+    int cues = 0;
+    bool handsOn = false;
+    bool byTeacher = false;  ///< done after the teacher took over, or shown by the teacher
+    std::vector<PhaseRun> phases;
+    std::vector<std::size_t> lapses;  ///< indices into State::lapses, withdrawn ones too
+    std::optional<base::StaffId> seenBy;
+    std::optional<base::CommandId> entry;  ///< the mark
+    std::int64_t atMs = 0;                 ///< when it was marked
+    bool operator==(const StepRecord&) const = default;
+};
+
+enum class Caught { No, Alone, Shown };
+
+struct LapseRecord {
+    base::CommandId entry;
+    std::vector<std::string> lapses;  ///< ids in the pack
+    std::string other;                ///< what was seen, where the pack lists nothing
+    std::vector<std::string> touched;
+    std::string leftOut;        ///< id of the step that was left out
+    std::string step;           ///< the step in hand when it was seen
+    std::string happenedAfter;  ///< noticed late: after this step
+    std::int64_t atMs = 0;
+    base::StaffId seenBy;
+    packs::Action action = packs::Action::Recover;
+    Caught caught = Caught::No;
+    bool withdrawn = false;         ///< kept, struck through
+    bool solved = false;            ///< the way back was done to its end (or none was needed)
+    std::vector<std::string> plan;  ///< ids of the operators of the way back, as first planned
+    bool operator==(const LapseRecord&) const = default;
+};
+
+/// The way back that is being worked through.
+struct WayBack {
+    std::size_t lapse = 0;  ///< index into State::lapses of the newest one
+    procedure::PlanOutcome outcome = procedure::PlanOutcome::Found;
+    std::vector<int> operators;
+    std::size_t done = 0;           ///< so many of them are done
+    std::vector<StepRecord> steps;  ///< one for each operator
+    bool operator==(const WayBack&) const = default;
+};
+
+struct DoneOperator {
+    int op = 0;
+    std::int64_t atMs = 0;
+    base::CommandId entry;
+    procedure::Conditions before, after;
+    bool wayBack = false;
+    bool changedNothing = false;  ///< left out or does not apply: it gave and ended nothing
+    bool operator==(const DoneOperator&) const = default;
+};
+
+/// The set of conditions changed at this moment; the lanes are drawn from these.
+struct Change {
+    enum class Cause { Start, Step, WayBack, Lapse };
+    std::int64_t atMs = 0;
+    procedure::Conditions holds;
+    Cause cause = Cause::Start;
+    std::size_t lapse = 0;  ///< for Cause::Lapse, index into State::lapses
+    bool operator==(const Change&) const = default;
+};
+
+struct Reading {
+    std::string measure;
+    Moment moment = Moment::Found;
+    std::optional<int> mm, marks;
+    std::int64_t atMs = 0;
+    base::StaffId by;
+    bool operator==(const Reading&) const = default;
+};
+
+struct Note {
+    std::string step, text;
+    std::int64_t atMs = 0;
+    base::StaffId by;
+    bool operator==(const Note&) const = default;
+};
+
+enum class Ending { Open, Closed, Stopped };
+
+struct State {
+    procedure::Conditions holds;
+    std::vector<int> remaining;        ///< steps still to be done, in order
+    std::vector<StepRecord> steps;     ///< one for each step of the pack, in its order
+    std::vector<StepRecord> waysBack;  ///< operators of ways back that were done, in their order
+    std::vector<DoneOperator> done;
+    std::vector<LapseRecord> lapses;
+    std::optional<WayBack> wayBack;
+    std::vector<Change> trail;
+    std::vector<Reading> readings;
+    std::vector<Note> notes;
+    std::vector<base::StaffId> teachers;  ///< in the order they taught; the last one teaches now
+    std::optional<std::int64_t> pausedWallMs, pausedBootMs;  ///< set while paused
+    std::string pausedBootId;
+    bool takenOver = false;
+    bool suspendNoticed = false;  ///< the machine slept while a phase ran
+    Ending ending = Ending::Open;
+    std::int64_t openedMs = 0, endedMs = 0;
+    /// Marks that can still be taken back, oldest first.
+    std::vector<base::CommandId> marks;
+
+    bool isPaused() const { return pausedWallMs.has_value(); }
+    bool operator==(const State&) const = default;
+};
+
+/// The operator in hand: the next of the way back, else the next step; none when all is done, or
+/// when there is no way back.
+std::optional<int> inHand(const State& state);
+/// Its record, where phases, cues and help go.
+const StepRecord* recordInHand(const State& state);
+/// The phase that runs, if one does.
+const PhaseRun* runningPhase(const State& state);
+/// The first phase of the operator in hand that has not yet been done; none when all have.
+const packs::Phase* phaseToDo(const packs::Pack& pack, const State& state);
+/// How it went. A lapse that the learner did not catch alone makes a step Cued at best.
+Help helpOf(const StepRecord& step, const State& state);
+/// So long a running phase has run at `now`, pauses left out. Across a restart the wall clock
+/// stands in for the boot clock.
+std::int64_t runningMs(const PhaseRun& run, const State& state, std::int64_t wallMs,
+                       std::int64_t bootMs, const std::string& bootId);
+
+}  // namespace practice

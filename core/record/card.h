@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "ledger/ledger.h"
+#include "record/record.h"
+
+namespace record {
+
+/// The version of everything derived: raised when cards or keys would come out differently.
+constexpr int foldVersion = 1;
+
+/// One learner in the list of learners.
+struct Card {
+    base::LearnerId learner;
+    base::PatientId patient;
+    std::string patientName, born, number;
+    std::string learnerName, relationship;
+    std::string arm;  ///< of the newest line; "" when there is none yet
+    int visits = 0;
+    int signedCompetencies = 0, competencies = 0;
+    std::optional<std::string> packTitle;
+    std::optional<std::string> due;        ///< next dressing change, YYYY-MM-DD
+    std::optional<std::string> lastVisit;  ///< YYYY-MM-DD, local where it happened
+    bool visitOpen = false;
+    bool operator==(const Card&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("learner", learner), v("patient", patient), v("patient_name", patientName);
+        v("born", born), v("number", number), v("learner_name", learnerName);
+        v("relationship", relationship), v("arm", arm), v("visits", visits);
+        v("signed", signedCompetencies), v("competencies", competencies);
+        v("pack_title", packTitle), v("due", due), v("last_visit", lastVisit);
+        v("visit_open", visitOpen);
+    }
+};
+
+/// The rows derived from one record: a card for each learner, and whether a visit is open.
+ledger::Derived derive(const Record& record);
+/// Words of a name or number as they are searched for: accents, case and punctuation folded, by
+/// ICU "Any-Latin; Latin-ASCII; Lower"; also the form with ue for ü and its like.
+std::vector<std::string> searchKeys(const std::string& text);
+/// What a person typed, as words to look for.
+std::vector<std::string> searchWords(const std::string& typed);
+
+}  // namespace record

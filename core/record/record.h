@@ -1,0 +1,115 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "ledger/entry.h"
+#include "practice/practice.h"
+#include "procedure/shelf.h"
+#include "record/payload.h"
+
+/// A patient's record: the fold of the entries about one person, made when it is opened.
+namespace record {
+
+/// Who said it, and when.
+struct Origin {
+    base::CommandId entry;
+    std::optional<base::StaffId> by;
+    std::int64_t atMs = 0;    ///< when it happened
+    std::int64_t wallMs = 0;  ///< when it was written
+    int offsetMinutes = 0;    ///< local time minus UTC
+    std::uint64_t seq = 0;
+    std::optional<ledger::Head> basis;
+    bool operator==(const Origin&) const = default;
+};
+
+/// Something said, with who and when.
+template <class T>
+struct Stated {
+    T said;
+    Origin origin;
+    bool operator==(const Stated&) const = default;
+};
+
+struct Line {
+    AddLine said;
+    Origin origin;
+};
+
+struct Visit {
+    base::VisitId id;
+    practice::OpenVisit opened;
+    Origin origin;
+    std::vector<practice::Event> events;
+    procedure::TaughtPtr taught;  ///< null when the pack is not at hand: then `state` is bare
+    practice::State state;
+    std::optional<Stated<practice::RecordChange>> change;
+    std::optional<Stated<practice::StopVisit>> stopped;
+    bool isOpen() const { return state.ending == practice::Ending::Open; }
+};
+
+struct Learner {
+    AddLearner said;
+    Origin origin;
+    std::optional<Stated<AskConsent>> consent;
+    std::optional<Stated<AskNeeds>> needs;
+    std::vector<Stated<AskBack>> asked;
+    std::vector<Stated<MakePlan>> plans;
+    std::vector<Stated<DoDrill>> drills;
+    std::vector<Stated<SignOff>> signOffs;
+    std::optional<Stated<DecideHelp>> help;
+    std::vector<Stated<IssuePaper>> papers;
+};
+
+/// An entry this program does not know the type of; kept and shown.
+struct Unknown {
+    std::string type;
+    bool must = false;
+    Origin origin;
+};
+
+struct Record {
+    base::PatientId id;
+    AddPatient patient;
+    Origin origin;
+    std::optional<Stated<AskAllergies>> allergies;
+    std::vector<Line> lines;
+    std::vector<Learner> learners;
+    std::vector<Visit> visits;  ///< in the order they were opened
+    std::vector<Stated<AddAddendum>> addenda;
+    std::vector<Stated<AddLateEntry>> lateEntries;
+    std::vector<Unknown> unknown;
+    std::uint64_t entries = 0;
+
+    const Learner* learner(const base::LearnerId& learnerId) const;
+    const Line* line(const base::LineId& lineId) const;
+    const Visit* visit(const base::VisitId& visitId) const;
+    /// The visits in which this learner was the doer or (way Show) was shown, in order.
+    std::vector<const Visit*> visitsOf(const base::LearnerId& learnerId) const;
+    /// The visit that is open, if one is.
+    const Visit* openVisit() const;
+};
+
+struct Staff {
+    AddStaff said;
+    Origin origin;
+};
+
+/// What the ledger's own entries say: the staff and the unit.
+struct House {
+    std::vector<Staff> staff;
+    std::optional<SetUnit> unit;
+    const Staff* person(const base::StaffId& id) const;
+};
+
+/// One more entry. Both are total: what can't be placed is kept among `unknown`.
+void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf);
+void fold(House& house, const ledger::Entry& entry);
+Record foldRecord(const std::vector<ledger::Entry>& entries, const procedure::Shelf& shelf);
+House foldHouse(const std::vector<ledger::Entry>& entries);
+
+}  // namespace record
