@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "ledger/entry.h"
 #include "record/payload.h"
 
 namespace desk {
