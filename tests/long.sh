@@ -1,0 +1,25 @@
+#!/usr/bin/env bash
+# SPDX-FileCopyrightText: The Ninebark authors
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The long runs, by name. Each installs what it needs, and prints what it counted and its seed.
+# Exit: 0 all well, 1 something was found, 3 root is needed, 64 no such run.
+set -uo pipefail
+source "$(dirname -- "${BASH_SOURCE[0]}")/../app/setup.sh"
+
+usage() {
+    cat <<'TEXT'
+usage: tests/long.sh NAME
+  asan   builds with the address and undefined-behaviour sanitizers and runs every test
+  bare   starts and tests the program on a Debian 12 that has nothing yet (root, some 15 minutes)
+  tidy   clang-tidy over every source
+TEXT
+}
+
+case ${1:-} in
+    asan | bare | tidy) run=$1 ;;
+    *) usage >&2 && exit 64 ;;
+esac
+shift
+prepare_environment
+install_packages "$root/app/packages" "$root/tests/packages" "$root/tests/long/packages"
+source "$root/tests/long/$run.sh"
