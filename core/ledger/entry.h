@@ -17,7 +17,7 @@ namespace ledger {
 /// The ledger's size (number of entries) and the Merkle root over them, RFC 6962 section 2.1.
 struct Head {
     std::uint64_t size = 0;
-    std::string root;  ///< 32 bytes as 64 lower-case hex digits
+    std::string root = {};  ///< 32 bytes as 64 lower-case hex digits
 
     bool operator==(const Head&) const = default;
 };
@@ -26,20 +26,22 @@ struct Head {
 /// envelope around it stays readable when bodies are sealed.
 struct Body {
     base::CommandId id;     ///< made by the caller of the Command: a repeat is the same entry
-    std::string type;       ///< for instance "step-seen"
+    std::string type = {};  ///< for instance "step-seen"
     int tv = 1;             ///< version of the shape of `data` for this type
     bool must = true;       ///< nothing is signed over it by a program that does not know it
     std::int64_t atMs = 0;  ///< when it happened, UTC
     int offsetMinutes = 0;  ///< local time minus UTC where it happened
-    std::string zone;       ///< IANA name
-    std::optional<base::StaffId> by;  ///< who says so; none only for the first of the staff
-    std::string role;                 ///< "teacher", "educator", "auditor" or "system"
-    std::string app;                  ///< program and version that wrote it
-    std::optional<base::VisitId> visit;
-    std::vector<std::string> about;  ///< ids of the things it concerns
-    std::optional<Head> basis;       ///< the record it was said on the ground of
+    std::string zone = {};  ///< IANA name
+    std::optional<base::StaffId> by = {};  ///< who says so; none only for the first of the staff
+    std::string role = {};                 ///< "teacher", "educator", "auditor" or "system"
+    std::string app = {};                  ///< program and version that wrote it
+    std::optional<base::VisitId> visit = {};
+    std::vector<std::string> about = {};  ///< ids of the things it concerns
+    std::optional<Head> basis = {};       ///< the record it was said on the ground of
     nlohmann::json data = nlohmann::json::object();
     nlohmann::json sigs = nlohmann::json::array();
+
+    bool operator==(const Body&) const = default;
 };
 
 /// The envelope, complete from the first entry on; design: v, ledger, seq, tick, wall, boot,
@@ -49,15 +51,18 @@ struct Entry {
     std::uint64_t seq = 0;    ///< index of its leaf, from 0
     std::uint64_t tick = 0;   ///< Lamport count
     std::int64_t wallMs = 0;  ///< when it was written, UTC
-    std::string bootId;
+    std::string bootId = {};
     std::int64_t bootMs = 0;
-    std::optional<base::PatientId> subject;  ///< whose record it is part of; none: the ledger's own
+    /// Whose record it is part of; none: the ledger's own.
+    std::optional<base::PatientId> subject = {};
     Body body;
+
+    bool operator==(const Entry&) const = default;
 };
 
 /// What a caller hands in; the ledger adds the envelope.
 struct Draft {
-    std::optional<base::PatientId> subject;
+    std::optional<base::PatientId> subject = {};
     Body body;
 };
 

@@ -15,9 +15,9 @@ namespace ledger {
 struct CardRow {
     base::LearnerId learner;
     base::PatientId patient;
-    std::string sortKey;                  ///< cards come in the order of its bytes
-    std::vector<std::string> searchKeys;  ///< folded words; a search matches their beginnings
-    std::string json;                     ///< record::Card as canonical JSON
+    std::string sortKey = {};                  ///< cards come in the order of its bytes
+    std::vector<std::string> searchKeys = {};  ///< folded words; a search matches their beginnings
+    std::string json = {};                     ///< record::Card as canonical JSON
 
     bool operator==(const CardRow&) const = default;
 };
@@ -33,22 +33,22 @@ struct OpenVisitRow {
 /// Rows derived from the entries that are written in the same transaction as these.
 struct Derived {
     int foldVersion = 1;
-    std::vector<CardRow> cards;             ///< put in place of the cards of these learners
-    bool setsOpenVisit = false;             ///< whether openVisit below is to be stored
-    std::optional<OpenVisitRow> openVisit;  ///< none: no visit is open
+    std::vector<CardRow> cards = {};             ///< put in place of the cards of these learners
+    bool setsOpenVisit = false;                  ///< whether openVisit below is to be stored
+    std::optional<OpenVisitRow> openVisit = {};  ///< none: no visit is open
 
     bool operator==(const Derived&) const = default;
 };
 
 struct CardQuery {
-    std::vector<std::string> words;  ///< folded; each must begin some search key of the card
+    std::vector<std::string> words = {};  ///< folded; each must begin some search key of the card
     std::uint32_t offset = 0;
     std::uint32_t limit = 50;
 };
 
 struct CardPage {
-    std::vector<CardRow> rows;  ///< searchKeys may be left empty
-    std::uint64_t total = 0;    ///< cards that match, on all pages
+    std::vector<CardRow> rows = {};  ///< searchKeys may be left empty
+    std::uint64_t total = 0;         ///< cards that match, on all pages
 };
 
 /// An append-only Merkle log of entries with the rows derived from it. Everything that returns has

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+
+#include "ledger/tail.h"
+
+namespace ledger {
+
+/// A ledger that lives as long as the object: for tests and for trying a pack out. Behaves as the
+/// one on disk does, except that nothing is durable.
+class MemoryLedger : public Ledger {
+  public:
+    explicit MemoryLedger(base::LedgerId id = base::LedgerId::random()) : m_id(std::move(id)) {}
+
+    const base::LedgerId& id() const override { return m_id; }
+    Head head() const override { return m_tail.head(); }
+    base::Result<std::vector<Entry>> append(const std::vector<Draft>& drafts,
+                                            const base::Instant& now,
+                                            const Derived& derived) override;
+    base::Result<std::optional<Entry>> find(const base::CommandId& id) const override;
+    base::Result<std::vector<Entry>> ofSubject(const base::PatientId& subject) const override;
+    base::Result<std::vector<Entry>> withoutSubject() const override;
+    base::Result<std::vector<Entry>> readFrom(std::uint64_t seq, std::size_t limit) const override;
+    base::Result<std::string> putBlob(const std::string& bytes) override;
+    base::Result<std::optional<std::string>> blob(const std::string& digest) const override;
+    base::Result<CardPage> cards(const CardQuery& query) const override;
+    base::Result<std::optional<OpenVisitRow>> openVisit() const override { return m_openVisit; }
+    base::Result<int> foldVersion() const override { return m_foldVersion; }
+    base::Outcome rebuild(const Derived& all) override;
+
+    /// The next append is refused with this, once: to see what callers do about a full disk.
+    void failNext(base::Error error) { m_nextError = std::move(error); }
+
+  private:
+    std::vector<Entry> matching(const std::optional<base::PatientId>& subject) const;
+    void put(const Derived& derived);
+
+    base::LedgerId m_id;
+    Tail m_tail;
+    std::vector<Entry> m_entries;
+    std::map<base::CommandId, std::size_t> m_seqs;
+    std::map<std::string, std::string> m_blobs;
+    std::map<base::LearnerId, CardRow> m_cards;
+    std::optional<OpenVisitRow> m_openVisit;
+    int m_foldVersion = 0;
+    std::optional<base::Error> m_nextError;
+};
+
+}  // namespace ledger
