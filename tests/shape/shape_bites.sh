@@ -66,6 +66,7 @@ add core/base/id.h 'int x;' && breaks sizes core/base/id.h
 
 # The same for format.sh, with a style of its own.
 sound_tree && printf 'BasedOnStyle: Google\n' >"$tree/.clang-format"
+printf "%s\nint x;\n" "$spdx" >"$tree/core/base/id.cpp"
 count=$((count + 2))
 said=$(bash "$here/format.sh" "$tree" 2>&1) || fail 'a well laid out tree was refused' "$said"
 add core/base/id.cpp 'int   f( );' && said=$(bash "$here/format.sh" "$tree" 2>&1) && fail 'odd spaces passed' "$said"
