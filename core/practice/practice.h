@@ -38,11 +38,10 @@ State advance(const procedure::Taught& taught, State state, const std::vector<Ev
 
 /// Whether this may be said now; the error says why not. `opened` is the visit's first event.
 base::Outcome mayBeSaid(const procedure::Taught& taught, const OpenVisit& opened,
-                        const State& state, const Said& said, const base::Instant& now);
+                        const State& state, const Said& said);
 
 /// Fills in what only the clocks know (EndPhase, ComeBack).
-Said completed(const procedure::Taught& taught, const State& state, Said said,
-               const base::Instant& now);
+Said completed(const State& state, Said said, const base::Instant& now);
 
 /// The later steps of the competency in hand that may be marked now while the rest still run.
 std::vector<int> markableNow(const procedure::Taught& taught, const State& state);
@@ -50,6 +49,11 @@ std::vector<int> markableNow(const procedure::Taught& taught, const State& state
 std::vector<int> restOfPart(const procedure::Taught& taught, const State& state);
 /// The lapses to offer now: those listed at the operator in hand, then at the last one done.
 std::vector<int> lapsesToOffer(const procedure::Taught& taught, const State& state);
+/// The newest mark that B would take back, and the newest cue that Shift+C would.
+std::optional<base::CommandId> lastMark(const std::vector<Event>& events, const State& state);
+std::optional<base::CommandId> lastCue(const std::vector<Event>& events, const State& state);
+/// Whether something can be taken back: the lapses seen, too, at any time.
+bool canTakeBack(const State& state, const base::CommandId& entry);
 /// Seconds (least) of what is still to be done.
 std::int64_t secondsLeft(const procedure::Taught& taught, const State& state);
 

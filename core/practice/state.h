@@ -33,7 +33,16 @@ struct PhaseRun {
 enum class Mark { None, Seen, NotDone, NotSeen, DoesNotApply };
 
 /// How it went, in one word; silence is NothingRecorded, never "well done".
-enum class Help { NothingRecorded, Unprompted, Cued, HandsOn, NotDone, NotSeen, DoesNotApply };
+enum class Help {
+    NothingRecorded,
+    Unprompted,
+    Cued,
+    HandsOn,
+    NotDone,
+    NotSeen,
+    DoesNotApply,
+    ByTeacher,  ///< the teacher did it: shown, or taken over
+};
 
 /// What was recorded for one step, or for one operator of a way back.
 struct StepRecord {
@@ -67,6 +76,7 @@ struct LapseRecord {
     Caught caught = Caught::No;
     bool withdrawn = false;         ///< kept, struck through
     bool solved = false;            ///< the way back was done to its end (or none was needed)
+    bool byAbsence = false;         ///< the pack's `away`: nobody did it
     std::vector<std::string> plan;  ///< ids of the operators of the way back, as first planned
     bool operator==(const LapseRecord&) const = default;
 };
@@ -136,6 +146,8 @@ struct State {
     bool takenOver = false;
     bool suspendNoticed = false;  ///< the machine slept while a phase ran
     Ending ending = Ending::Open;
+    std::int64_t lastWallMs = 0, lastBootMs = 0;  ///< of the newest event
+    std::string lastBootId;
     std::int64_t openedMs = 0, endedMs = 0;
     /// Marks that can still be taken back, oldest first.
     std::vector<base::CommandId> marks;
@@ -149,6 +161,7 @@ struct State {
 std::optional<int> inHand(const State& state);
 /// Its record, where phases, cues and help go.
 const StepRecord* recordInHand(const State& state);
+StepRecord* recordInHand(State& state);
 /// The phase that runs, if one does.
 const PhaseRun* runningPhase(const State& state);
 /// The first phase of the operator in hand that has not yet been done; none when all have.

@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "practice/practice.h"
+
+/// What a lapse does to the state of a visit, and the way back from it.
+namespace practice {
+
+/// A lapse was seen: conditions are lost, the step in hand is to be done whole again, the way back
+/// is planned from what holds now.
+void takeLapse(const procedure::Taught& taught, State& state, const Event& event,
+               const SeeLapse& said);
+/// A step was left out: its own kind of lapse.
+void takeMissedStep(const procedure::Taught& taught, State& state, const Event& event,
+                    const MissStep& said);
+/// The visit was left and goes on: the pack's `away` decides what that costs.
+void takeAbsence(const procedure::Taught& taught, State& state, const Event& event,
+                 const ComeBack& said);
+/// All phases of the record count for nothing: they are to be done again.
+void voidPhases(StepRecord& record);
+/// Whether this step or recovery may be part of a way back now.
+bool mayRepeat(const procedure::Model& model, const State& state, int op);
+
+}  // namespace practice
