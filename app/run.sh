@@ -29,13 +29,14 @@ display_answers() {
     (ulimit -c 0 && timeout 5 "$program" --probe-display; exit $?) >/dev/null 2>&1
 }
 
-# Sets `written` to the files below `out` that are newer than file $1.
+# Sets `written` to the files below `out` that are no older than file $1 (a file system's
+# clock moves in steps, so one made right after it may carry the same time).
 find_new_files() {
     local file
     written=()
     shopt -s globstar nullglob
     for file in "$out"/**; do
-        [[ -f $file && $file -nt $1 ]] && written+=("$file")
+        [[ -f $file && ! $file -ot $1 ]] && written+=("$file")
     done
 }
 

@@ -98,7 +98,7 @@ missing_packages() {
 
 # How apt-get is run as root: sets the array apt_get, or prints the line for root and ends with 3.
 choose_apt_get() {
-    if ((EUID == 0)); then
+    if (($(id -u) == 0)); then
         apt_get=(env DEBIAN_FRONTEND=noninteractive apt-get)
     elif sudo -n apt-get --version >/dev/null 2>&1; then
         apt_get=(sudo -n DEBIAN_FRONTEND=noninteractive apt-get)

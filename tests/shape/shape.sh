@@ -31,7 +31,8 @@ find_files() {
         -not -path '*/node_modules/*' -name "$1" 2>/dev/null | sort)
 }
 
-# Lines: .cpp at most 500 (aimed at: 300), .h at most 150.
+# Lines: .cpp at most 500 (aimed at: 300), .h at most 150; a header of tests may hold tests that
+# several programs share, so 300 there.
 check_sizes() {
     local limit most suffix file lines
     local -a all=()
@@ -42,6 +43,7 @@ check_sizes() {
             lines=$(wc -l <"$file")
             all+=("$lines $file")
             most=${allowed["sizes $file"]:-$limit}
+            [[ $file == tests/*.h ]] && most=300
             ((lines <= most)) || breach "$file" sizes "$lines lines, $limit are the most"
         done
     done

@@ -48,7 +48,8 @@ class LedgerContract : public testing::TestWithParam<LedgerMaker> {
     }
     std::vector<std::string> sortKeys(const ledger::CardQuery& query) const {
         std::vector<std::string> keys;
-        for (const auto& row : m_ledger->cards(query)->rows) keys.push_back(row.sortKey);
+        const auto page = m_ledger->cards(query);
+        for (const auto& row : page->rows) keys.push_back(row.sortKey);
         return keys;
     }
 };
