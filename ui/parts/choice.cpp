@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "parts/choice.h"
+
+#include <QButtonGroup>
+#include <QCheckBox>
+#include <QRadioButton>
+
+#include "parts/flowlayout.h"
+#include "parts/parts.h"
+
+namespace ui {
+
+Choice::Choice(const QString& objectName, Pick pick, const std::vector<Option>& options,
+               QWidget* parent)
+    : QWidget(parent), m_pick(pick), m_group(new QButtonGroup(this)) {
+    setObjectName(objectName);
+    m_group->setExclusive(pick == Pick::One);
+    new FlowLayout(this);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    setOptions(options);
+}
+
+void Choice::setOptions(const std::vector<Option>& options) {
+    const QStringList before = words();
+    for (QAbstractButton* old : m_buttons) m_group->removeButton(old);
+    empty(layout());
+    m_buttons.clear();
+    m_options = options;
+    for (const Option& option : options) {
+        QAbstractButton* made = m_pick == Pick::One
+                                    ? static_cast<QAbstractButton*>(new QRadioButton(option.label))
+                                    : new QCheckBox(option.label);
+        made->setObjectName(objectName() + u'.' + option.word);
+        made->setProperty("part", QStringLiteral("choice"));
+        made->setCursor(Qt::PointingHandCursor);
+        m_group->addButton(made);
+        layout()->addWidget(made);
+        made->setVisible(true);
+        connect(made, &QAbstractButton::toggled, this, [this](bool isOn) {
+            if (isOn || m_pick == Pick::Any) Q_EMIT changed();
+        });
+        m_buttons.push_back(made);
+    }
+    for (const QString& word : before) choose(word);
+}
+
+QString Choice::word() const {
+    const QStringList all = words();
+    return all.isEmpty() ? QString() : all.first();
+}
+
+QStringList Choice::words() const {
+    QStringList chosen;
+    for (std::size_t i = 0; i < m_buttons.size(); ++i)
+        if (m_buttons[i]->isChecked()) chosen << m_options[i].word;
+    return chosen;
+}
+
+void Choice::choose(const QString& word, bool isChosen) {
+    if (QAbstractButton* found = button(word)) found->setChecked(isChosen);
+}
+
+void Choice::clearChoice() {
+    m_group->setExclusive(false);
+    for (QAbstractButton* one : m_buttons) one->setChecked(false);
+    m_group->setExclusive(m_pick == Pick::One);
+}
+
+QAbstractButton* Choice::button(const QString& word) const {
+    for (std::size_t i = 0; i < m_buttons.size(); ++i)
+        if (m_options[i].word == word) return m_buttons[i];
+    return nullptr;
+}
+
+}  // namespace ui

@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QWidget>
+#include <vector>
+
+class QAbstractButton;
+class QButtonGroup;
+
+namespace ui {
+
+/// Something to choose: the word that is stored, the words that are read.
+struct Option {
+    QString word;
+    QString label;
+};
+
+enum class Pick { One, Any };
+
+/// Large buttons side by side instead of a list that has to be opened: one press, nothing hidden.
+/// Each shows its dot or tick, its edge and its ground; arrow keys move within, Tab goes past.
+class Choice : public QWidget {
+    Q_OBJECT
+  public:
+    Choice(const QString& objectName, Pick pick, const std::vector<Option>& options,
+           QWidget* parent = nullptr);
+    void setOptions(const std::vector<Option>& options);
+    QString word() const;  ///< the chosen one; "" when none is
+    QStringList words() const;
+    void choose(const QString& word, bool isChosen = true);
+    void clearChoice();
+    QAbstractButton* button(const QString& word) const;
+    bool hasOptions() const { return !m_options.empty(); }
+
+  Q_SIGNALS:
+    void changed();
+
+  private:
+    Pick m_pick;
+    std::vector<Option> m_options;
+    std::vector<QAbstractButton*> m_buttons;
+    QButtonGroup* m_group;
+};
+
+}  // namespace ui
