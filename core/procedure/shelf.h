@@ -25,7 +25,10 @@ using TaughtPtr = std::shared_ptr<const Taught>;
 /// old record is shown with the words that were said.
 class Shelf {
   public:
+    /// To be taught from now on, in the place of another of the same id.
     void put(TaughtPtr taught);
+    /// Only to show old records by.
+    void keep(TaughtPtr taught);
     /// Null when there is none with this digest.
     TaughtPtr byDigest(const std::string& digest) const;
     /// The newest put of each pack id, in the order they came: what can be taught now.

@@ -1,0 +1,199 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/record.h"
+
+namespace record {
+namespace {
+
+template <class T, class Variant>
+struct IsOneOf;
+template <class T, class... Ts>
+struct IsOneOf<T, std::variant<Ts...>> : std::disjunction<std::is_same<T, Ts>...> {};
+
+Origin originOf(const ledger::Entry& entry) {
+    return {.entry = entry.body.id,
+            .by = entry.body.by,
+            .atMs = entry.body.atMs,
+            .wallMs = entry.wallMs,
+            .offsetMinutes = entry.body.offsetMinutes,
+            .seq = entry.seq,
+            .basis = entry.body.basis};
+}
+
+/// Puts one payload where it belongs; `on` answers whether there was a place for it.
+class Placer {
+  public:
+    Placer(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf)
+        : m_record(record), m_entry(entry), m_shelf(shelf), m_origin(originOf(entry)) {}
+
+    bool on(const AddPatient& said) {
+        m_record.patient = said;
+        m_record.origin = m_origin;
+        return true;
+    }
+    bool on(const AskAllergies& said) {
+        m_record.allergies = {said, m_origin};
+        return true;
+    }
+    bool on(const AddLine& said) {
+        m_record.lines.push_back({said, m_origin});
+        return true;
+    }
+    bool on(const AddLearner& said) {
+        m_record.learners.push_back({.said = said, .origin = m_origin});
+        return true;
+    }
+    bool on(const AskConsent& said) {
+        return ofLearner(said.learner, [&](Learner& one) { one.consent = {said, m_origin}; });
+    }
+    bool on(const AskNeeds& said) {
+        return ofLearner(said.learner, [&](Learner& one) { one.needs = {said, m_origin}; });
+    }
+    bool on(const AskBack& said) {
+        return ofLearner(said.learner, [&](Learner& one) {
+            one.asked.push_back({said, m_origin});
+        });
+    }
+    bool on(const MakePlan& said) {
+        return ofLearner(said.learner, [&](Learner& one) {
+            one.plans.push_back({said, m_origin});
+        });
+    }
+    bool on(const DoDrill& said) {
+        return ofLearner(said.learner, [&](Learner& one) {
+            one.drills.push_back({said, m_origin});
+        });
+    }
+    bool on(const SignOff& said) {
+        return ofLearner(said.learner, [&](Learner& one) {
+            one.signOffs.push_back({said, m_origin});
+        });
+    }
+    bool on(const DecideHelp& said) {
+        return ofLearner(said.learner, [&](Learner& one) { one.help = {said, m_origin}; });
+    }
+    bool on(const IssuePaper& said) {
+        return ofLearner(said.learner, [&](Learner& one) {
+            one.papers.push_back({said, m_origin});
+        });
+    }
+    bool on(const AddAddendum& said) {
+        m_record.addenda.push_back({said, m_origin});
+        return true;
+    }
+    bool on(const AddLateEntry& said) {
+        m_record.lateEntries.push_back({said, m_origin});
+        return true;
+    }
+    bool on(const AddStaff&) { return false; }
+    bool on(const SetUnit&) { return false; }
+
+    template <class T>
+    bool on(const T& said) {
+        static_assert(IsOneOf<T, practice::Said>::value);
+        return inVisit(said);
+    }
+
+  private:
+    template <class F>
+    bool ofLearner(const base::LearnerId& id, F&& put) {
+        for (Learner& one : m_record.learners)
+            if (one.said.learner == id) return put(one), true;
+        return false;
+    }
+
+    practice::Event event(practice::Said said) const {
+        return {.id = m_entry.body.id,
+                .by = m_entry.body.by.value_or(base::StaffId()),
+                .wallMs = m_entry.wallMs,
+                .bootMs = m_entry.bootMs,
+                .bootId = m_entry.bootId,
+                .said = std::move(said)};
+    }
+
+    bool openVisit(const practice::OpenVisit& said) {
+        Visit visit;
+        visit.id = *m_entry.body.visit;
+        visit.opened = said;
+        visit.origin = m_origin;
+        visit.taught = m_shelf.byDigest(said.pack.digest);
+        m_record.visits.push_back(std::move(visit));
+        return step(m_record.visits.back(), said);
+    }
+
+    bool step(Visit& visit, const practice::Said& said) {
+        practice::Event next = event(said);
+        if (visit.taught)
+            visit.state =
+                practice::advance(*visit.taught, std::move(visit.state), visit.events, next);
+        else
+            endBare(visit, said);
+        visit.events.push_back(std::move(next));
+        return true;
+    }
+
+    /// Without its pack a visit is only known to be open or ended.
+    void endBare(Visit& visit, const practice::Said& said) const {
+        if (std::holds_alternative<practice::CloseVisit>(said))
+            visit.state.ending = practice::Ending::Closed;
+        if (std::holds_alternative<practice::StopVisit>(said))
+            visit.state.ending = practice::Ending::Stopped;
+    }
+
+    template <class T>
+    bool inVisit(const T& said) {
+        if (!m_entry.body.visit) return false;
+        if constexpr (std::is_same_v<T, practice::OpenVisit>) {
+            return openVisit(said);
+        } else {
+            for (Visit& visit : m_record.visits) {
+                if (visit.id != *m_entry.body.visit) continue;
+                if constexpr (std::is_same_v<T, practice::RecordChange>)
+                    visit.change = {said, m_origin};
+                if constexpr (std::is_same_v<T, practice::StopVisit>)
+                    visit.stopped = {said, m_origin};
+                return step(visit, said);
+            }
+            return false;
+        }
+    }
+
+    Record& m_record;
+    const ledger::Entry& m_entry;
+    const procedure::Shelf& m_shelf;
+    Origin m_origin;
+};
+
+}  // namespace
+
+void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf) {
+    ++record.entries;
+    if (entry.subject) record.id = *entry.subject;
+    const auto payload = readPayload(entry.body.type, entry.body.data);
+    Placer placer(record, entry, shelf);
+    const bool placed =
+        payload && std::visit([&](const auto& said) { return placer.on(said); }, *payload);
+    if (!placed) record.unknown.push_back({entry.body.type, entry.body.must, originOf(entry)});
+}
+
+void fold(House& house, const ledger::Entry& entry) {
+    const auto payload = readPayload(entry.body.type, entry.body.data);
+    if (!payload) return;
+    if (const auto* staff = std::get_if<AddStaff>(&*payload))
+        house.staff.push_back({*staff, originOf(entry)});
+    if (const auto* unit = std::get_if<SetUnit>(&*payload)) house.unit = *unit;
+}
+
+Record foldRecord(const std::vector<ledger::Entry>& entries, const procedure::Shelf& shelf) {
+    Record record;
+    for (const ledger::Entry& entry : entries) fold(record, entry, shelf);
+    return record;
+}
+
+House foldHouse(const std::vector<ledger::Entry>& entries) {
+    House house;
+    for (const ledger::Entry& entry : entries) fold(house, entry);
+    return house;
+}
+
+}  // namespace record

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/record.h"
+
+namespace record {
+
+const Learner* Record::learner(const base::LearnerId& learnerId) const {
+    for (const Learner& one : learners)
+        if (one.said.learner == learnerId) return &one;
+    return nullptr;
+}
+
+const Line* Record::line(const base::LineId& lineId) const {
+    for (const Line& one : lines)
+        if (one.said.line == lineId) return &one;
+    return nullptr;
+}
+
+const Visit* Record::visit(const base::VisitId& visitId) const {
+    for (const Visit& one : visits)
+        if (one.id == visitId) return &one;
+    return nullptr;
+}
+
+std::vector<const Visit*> Record::visitsOf(const base::LearnerId& learnerId) const {
+    std::vector<const Visit*> found;
+    for (const Visit& one : visits)
+        if (one.opened.learner == learnerId) found.push_back(&one);
+    return found;
+}
+
+const Visit* Record::openVisit() const {
+    for (const Visit& one : visits)
+        if (one.isOpen()) return &one;
+    return nullptr;
+}
+
+const Staff* House::person(const base::StaffId& id) const {
+    for (const Staff& one : staff)
+        if (one.said.staff == id) return &one;
+    return nullptr;
+}
+
+}  // namespace record
