@@ -52,7 +52,12 @@ class Desk : public QObject {
 
   private:
     Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward);
-    base::Outcome refuseUnlessAllowed(const Command& command) const;
+    RecordView viewFor(const Command& command) const;
+    void complete(Command& command, const base::Instant& now) const;
+    base::Outcome keepPack(const Command& command);
+    base::Result<Reply> write(const Command& command, const base::Instant& now);
+    ledger::Entry provisional(const ledger::Draft& draft, const base::Instant& now) const;
+    base::Outcome fetchPacks(const std::vector<ledger::Entry>& entries);
     ledger::Draft draftOf(const Command& command, const base::Instant& now) const;
     void takeIn(const ledger::Entry& entry);
     base::Outcome readCards();

@@ -1,0 +1,239 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/allowed.h"
+
+#include <algorithm>
+
+#include "base/date.h"
+#include "base/text.h"
+#include "desk/fit.h"
+#include "readiness/signing.h"
+
+namespace desk {
+namespace {
+
+using base::Code;
+using base::Done;
+using base::Error;
+using base::Outcome;
+
+template <class T, class Variant>
+struct IsOneOf;
+template <class T, class... Ts>
+struct IsOneOf<T, std::variant<Ts...>> : std::disjunction<std::is_same<T, Ts>...> {};
+
+/// One `may` for each kind of command.
+class Guard {
+  public:
+    Guard(const Command& command, const RecordView& view, const procedure::Shelf& shelf,
+          const base::Instant& now)
+        : m_command(command), m_view(view), m_shelf(shelf), m_now(now) {}
+
+    Outcome may(const record::AddStaff& said) const {
+        if (base::isBlank(said.name)) return Error{Code::NameMissing};
+        if (base::isBlank(said.initials)) return Error{Code::InitialsMissing};
+        if (m_view.house.person(said.staff)) return Error{Code::StaffKnown};
+        return Done{};
+    }
+    Outcome may(const record::SetUnit& said) const {
+        if (base::isBlank(said.teamNow)) return Error{Code::NumberMissing};
+        return Done{};
+    }
+    Outcome may(const record::AddPatient& said) const {
+        if (m_view.record) return Error{Code::PatientKnown};
+        if (base::isBlank(said.name)) return Error{Code::NameMissing};
+        if (base::isBlank(said.number)) return Error{Code::NumberMissing};
+        return pastDate(said.born);
+    }
+    Outcome may(const record::AskAllergies&) const { return recordOpen(); }
+    Outcome may(const record::AddLine& said) const {
+        if (!m_view.record) return Error{Code::PatientUnknown};
+        if (said.outsideMm < 0 || said.outsideMm > 999) return Error{Code::MeasureOdd};
+        if (said.lastChange)
+            if (auto bad = pastDate(*said.lastChange); !bad) return bad;
+        return pastDate(said.inserted);
+    }
+    Outcome may(const record::AddLearner& said) const {
+        if (!m_view.record) return Error{Code::PatientUnknown};
+        if (m_view.record->learner(said.learner)) return Error{Code::LearnerKnown};
+        if (!said.isPatient && base::isBlank(said.name)) return Error{Code::NameMissing};
+        return Done{};
+    }
+    Outcome may(const record::AskConsent& said) const { return ofLearner(said.learner); }
+    Outcome may(const record::AskNeeds& said) const { return ofLearner(said.learner); }
+
+    Outcome may(const record::AskBack& said) const {
+        const procedure::TaughtPtr taught = m_shelf.byDigest(said.pack);
+        if (!taught) return Error{Code::PackUnknown};
+        const packs::Prompt* prompt = packs::find(taught->pack.prompts, said.prompt);
+        if (!prompt) return Error{Code::PromptUnknown, {said.prompt}};
+        for (const std::string& point : said.heard)
+            if (!packs::find(prompt->points, point)) return Error{Code::PromptUnknown, {point}};
+        if (auto bad = ofLearner(said.learner); !bad) return bad;
+        return nextRound(said, *taught);
+    }
+    Outcome may(const record::MakePlan& said) const {
+        if (base::isBlank(said.plan)) return Error{Code::TextMissing};
+        return ofLearner(said.learner);
+    }
+    Outcome may(const record::DoDrill& said) const {
+        const procedure::TaughtPtr taught = m_shelf.byDigest(said.pack);
+        if (!taught || !packs::find(taught->pack.drills, said.drill))
+            return Error{Code::DrillUnknown, {said.drill}};
+        return ofLearner(said.learner);
+    }
+    Outcome may(const record::SignOff& said) const {
+        if (auto bad = ofLearner(said.learner); !bad) return bad;
+        const procedure::TaughtPtr taught = m_shelf.byDigest(said.pack.digest);
+        if (!taught) return Error{Code::PackUnknown};
+        if (said.competencies.empty()) return Error{Code::NothingToSign};
+        for (const auto& unknown : m_view.record->unknown)
+            if (unknown.must) return Error{Code::UnknownEntries, {unknown.type}};
+        return maySign(said, *taught);
+    }
+    Outcome may(const record::DecideHelp& said) const {
+        if (base::isBlank(said.why) || base::isBlank(said.nextChangeBy))
+            return Error{Code::TextMissing};
+        return ofLearner(said.learner);
+    }
+    Outcome may(const record::IssuePaper& said) const {
+        if (auto bad = ofLearner(said.learner); !bad) return bad;
+        if (said.kind != record::PaperKind::Certificate) return Done{};
+        return mayCertify(said.learner);
+    }
+    Outcome may(const record::AddAddendum& said) const {
+        if (base::isBlank(said.text)) return Error{Code::TextMissing};
+        return recordOpen();
+    }
+    Outcome may(const record::AddLateEntry& said) const {
+        if (base::isBlank(said.text) || base::isBlank(said.reason)) return Error{Code::TextMissing};
+        if (!m_command.atMs || *m_command.atMs >= m_now.wallMs) return Error{Code::NotLate};
+        return recordOpen();
+    }
+
+    Outcome may(const practice::OpenVisit& said) const {
+        if (!m_command.visit) return Error{Code::VisitNotOpen};
+        if (m_view.openVisit) return Error{Code::VisitOpenAlready};
+        if (auto bad = ofLearner(said.learner); !bad) return bad;
+        const record::Line* line = m_view.record->line(said.line);
+        if (!line) return Error{Code::LineUnknown};
+        if (said.identifiers.size() < 2 || said.identifiers[0] == said.identifiers[1])
+            return Error{Code::IdentifiersMissing};
+        if (!said.checkedWithPatient) return Error{Code::NotCheckedWithPatient};
+        return mayTeach(said, *line);
+    }
+
+    template <class T>
+    Outcome may(const T& said) const {
+        static_assert(IsOneOf<T, practice::Said>::value);
+        if (!m_command.visit || m_view.openVisit != m_command.visit)
+            return Error{Code::VisitNotOpen};
+        const record::Visit* visit = m_view.visit();
+        if (!visit || !visit->taught) return Error{Code::PackUnknown};
+        if (m_command.by != visit->state.teachers.back()) return Error{Code::NotTheTeacher};
+        if constexpr (std::is_same_v<T, practice::HandOver>)
+            if (!m_view.house.person(said.to)) return Error{Code::StaffUnknown};
+        return practice::mayBeSaid(*visit->taught, visit->opened, visit->state, said);
+    }
+
+  private:
+    Outcome recordOpen() const {
+        if (!m_view.record) return Error{Code::PatientUnknown};
+        return Done{};
+    }
+    Outcome ofLearner(const base::LearnerId& id) const {
+        if (!m_view.record) return Error{Code::PatientUnknown};
+        if (!m_view.record->learner(id)) return Error{Code::LearnerUnknown};
+        return Done{};
+    }
+    Outcome pastDate(const std::string& date) const {
+        if (!base::isDate(date)) return Error{Code::NoDate, {date}};
+        if (base::daysBetween(date, base::today(m_now)) < 0) return Error{Code::DateInFuture, {date}};
+        return Done{};
+    }
+
+    Outcome mayTeach(const practice::OpenVisit& said, const record::Line& line) const {
+        const record::Learner& learner = *m_view.record->learner(said.learner);
+        const bool consent = learner.consent && learner.consent->said.toTeach;
+        if (!learner.said.isPatient && !consent) return Error{Code::ConsentMissing};
+        for (const base::LearnerId& watcher : said.watchers)
+            if (!m_view.record->learner(watcher)) return Error{Code::LearnerUnknown};
+        const procedure::TaughtPtr taught = m_shelf.byDigest(said.pack.digest);
+        if (!taught) return Error{Code::PackUnknown};
+        const auto reasons = whyNot(taught->pack, {.record = *m_view.record,
+                                                   .learner = learner,
+                                                   .line = line,
+                                                   .kit = said.kit,
+                                                   .today = base::today(m_now)});
+        if (!reasons.empty()) return reasons.front();
+        return Done{};
+    }
+
+    /// Once the pack's rounds are used up, another plan comes first; a later round says what was
+    /// said differently.
+    Outcome nextRound(const record::AskBack& said, const procedure::Taught& taught) const {
+        const record::Learner& learner = *m_view.record->learner(said.learner);
+        const auto about = [&](const auto& stated) {
+            return stated.said.pack == said.pack && stated.said.prompt == said.prompt;
+        };
+        const auto rounds = std::count_if(learner.asked.begin(), learner.asked.end(), about);
+        const auto plans = std::count_if(learner.plans.begin(), learner.plans.end(), about);
+        const int most = taught.pack.readiness ? taught.pack.readiness->teachBackRounds : 1;
+        if (rounds >= most * (plans + 1)) return Error{Code::RoundsUsedUp, {std::to_string(most)}};
+        if (rounds > 0 && base::isBlank(said.saidDifferently)) return Error{Code::SayDifferently};
+        return Done{};
+    }
+
+    Outcome maySign(const record::SignOff& said, const procedure::Taught& taught) const {
+        const auto ready = readiness::assess(*m_view.record, said.learner, taught, m_now);
+        const auto signable = readiness::signableBy(*m_command.by, *m_view.record, said.learner,
+                                                    taught, ready);
+        for (const std::string& competency : said.competencies) {
+            for (const auto& other : signable.others)
+                if (other.competency == competency) return Error{Code::SeenByAnother, {competency}};
+            const auto& mine = signable.competencies;
+            if (!std::count(mine.begin(), mine.end(), competency))
+                return Error{Code::NotMet, {competency}};
+        }
+        return Done{};
+    }
+
+    Outcome mayCertify(const base::LearnerId& learner) const {
+        const auto visits = m_view.record->visitsOf(learner);
+        if (visits.empty() || !visits.back()->taught) return Error{Code::NotReady};
+        const auto ready =
+            readiness::assess(*m_view.record, learner, *visits.back()->taught, m_now);
+        if (!ready.ready || !ready.allSigned()) return Error{Code::NotReady};
+        return Done{};
+    }
+
+    const Command& m_command;
+    const RecordView& m_view;
+    const procedure::Shelf& m_shelf;
+    const base::Instant& m_now;
+};
+
+/// Who speaks: one of the staff, no auditor; only the very first of the staff speaks for herself.
+Outcome maySpeak(const Command& command, const record::House& house) {
+    if (house.staff.empty() && std::holds_alternative<record::AddStaff>(command.payload))
+        return Done{};
+    if (!command.by) return Error{Code::StaffUnknown};
+    const record::Staff* person = house.person(*command.by);
+    if (!person) return Error{Code::StaffUnknown};
+    if (person->said.role == record::Role::Auditor) return Error{Code::AuditorReads};
+    return Done{};
+}
+
+}  // namespace
+
+Outcome mayBecomeEntry(const Command& command, const RecordView& view,
+                       const procedure::Shelf& shelf, const base::Instant& now) {
+    if (auto bad = maySpeak(command, view.house); !bad) return bad;
+    const bool ofHouse = std::holds_alternative<record::AddStaff>(command.payload) ||
+                         std::holds_alternative<record::SetUnit>(command.payload);
+    if (ofHouse == command.patient.has_value()) return Error{Code::PatientUnknown};
+    const Guard guard(command, view, shelf, now);
+    return std::visit([&](const auto& said) { return guard.may(said); }, command.payload);
+}
+
+}  // namespace desk

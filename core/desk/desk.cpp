@@ -1,0 +1,319 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/desk.h"
+
+#include "base/check.h"
+#include "base/date.h"
+#include "base/text.h"
+#include "desk/allowed.h"
+#include "desk/fit.h"
+#include "procedure/taught.h"
+
+namespace desk {
+namespace {
+
+using base::Code;
+using base::Done;
+using base::Error;
+using base::Outcome;
+
+constexpr std::uint32_t cardsAPage = 50;
+constexpr std::size_t mostBytes = 16384;  // of one text field
+
+/// Whether cards or the open visit can look different after this.
+bool showsOnCards(const record::Payload& payload) {
+    return !std::visit(
+        [](const auto& said) {
+            using T = std::decay_t<decltype(said)>;
+            return std::is_constructible_v<practice::Said, T> &&
+                   !std::is_same_v<T, practice::OpenVisit> &&
+                   !std::is_same_v<T, practice::CloseVisit> &&
+                   !std::is_same_v<T, practice::StopVisit> &&
+                   !std::is_same_v<T, practice::RecordChange>;
+        },
+        payload);
+}
+
+std::string roleOf(const Command& command, const record::House& house) {
+    const record::Staff* person = command.by ? house.person(*command.by) : nullptr;
+    return person ? base::nameOf(person->said.role) : "system";
+}
+
+/// The payload as it will be kept: its texts cleaned.
+base::Result<record::Payload> cleaned(const record::Payload& payload) {
+    nlohmann::json data = record::dataOf(payload);
+    if (!base::cleanStrings(data, mostBytes)) return Error{Code::TextBad};
+    return record::readPayload(record::typeOf(payload), data);
+}
+
+}  // namespace
+
+Desk::Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward)
+    : m_ledger(ledger), m_shelf(shelf), m_clock(clock) {
+    m_view.ward = ward;
+    m_view.simulatedClock = clock.isSimulated();
+}
+
+base::Result<std::unique_ptr<Desk>> Desk::open(ledger::Ledger& ledger, procedure::Shelf& shelf,
+                                               const base::Clock& clock, Ward ward) {
+    std::unique_ptr<Desk> desk(new Desk(ledger, shelf, clock, ward));
+    auto entries = ledger.withoutSubject();
+    if (!entries) return entries.error();
+    desk->m_view.house = record::foldHouse(*entries);
+    desk->m_view.head = ledger.head();
+    auto open = ledger.openVisit();
+    if (!open) return open.error();
+    if (*open) {
+        desk->m_view.openVisit = (*open)->visit;
+        desk->m_view.visitPatient = (*open)->patient;
+    }
+    if (auto cards = desk->readCards(); !cards) return cards.error();
+    return desk;
+}
+
+base::Result<Reply> Desk::handle(const Command& command) {
+    auto known = m_ledger.find(command.id);
+    if (!known) return known.error();
+    if (*known) return Reply{command.id, (*known)->seq, true, m_ledger.head()};
+    if (command.patient && (!m_view.record || m_view.record->id != *command.patient))
+        if (auto opened = openRecord(*command.patient, std::nullopt); !opened)
+            if (opened.error().code != Code::PatientUnknown) return opened.error();
+
+    const base::Instant now = m_clock.now();
+    Command kept = command;
+    auto payload = cleaned(command.payload);
+    if (!payload) return payload.error();
+    kept.payload = std::move(*payload);
+    RecordView asked = viewFor(command);
+    if (auto may = mayBecomeEntry(kept, asked, m_shelf, now); !may) return may.error();
+    if (auto blob = keepPack(kept); !blob) return blob.error();
+    complete(kept, now);
+    return write(kept, now);
+}
+
+/// The view as the command's rules should see it: without the record of somebody else.
+RecordView Desk::viewFor(const Command& command) const {
+    RecordView view = m_view;
+    if (view.record && command.patient != view.record->id) view.record.reset();
+    return view;
+}
+
+void Desk::complete(Command& command, const base::Instant& now) const {
+    const record::Visit* visit = m_view.visit();
+    if (!visit || !visit->taught) return;
+    std::visit(
+        [&](auto& said) {
+            using T = std::decay_t<decltype(said)>;
+            if constexpr (std::is_same_v<T, practice::EndPhase> ||
+                          std::is_same_v<T, practice::ComeBack>)
+                said = std::get<T>(practice::completed(visit->state, said, now));
+            if constexpr (std::is_same_v<T, practice::RecordChange>)
+                for (const auto& kind : visit->taught->pack.schedule->dressings)
+                    if (kind.id == said.dressing)
+                        said.due = base::addDays(base::today(now), kind.days);
+        },
+        command.payload);
+}
+
+base::Outcome Desk::keepPack(const Command& command) {
+    const auto* opened = std::get_if<practice::OpenVisit>(&command.payload);
+    if (!opened) return Done{};
+    const procedure::TaughtPtr taught = m_shelf.byDigest(opened->pack.digest);
+    auto kept = m_ledger.putBlob(taught->bytes);
+    if (!kept) return kept.error();
+    REQUIRE(*kept == taught->digest);
+    return Done{};
+}
+
+base::Result<Reply> Desk::write(const Command& command, const base::Instant& now) {
+    const ledger::Draft draft = draftOf(command, now);
+    ledger::Derived derived;
+    derived.foldVersion = record::foldVersion;
+    const bool shows = command.patient && showsOnCards(command.payload);
+    if (shows) {
+        record::Record next;
+        if (m_view.record && m_view.record->id == *command.patient) next = *m_view.record;
+        record::fold(next, provisional(draft, now), m_shelf);
+        derived = record::derive(next);
+        const bool ends = std::holds_alternative<practice::CloseVisit>(command.payload) ||
+                          std::holds_alternative<practice::StopVisit>(command.payload);
+        derived.setsOpenVisit = derived.setsOpenVisit || ends;
+    }
+    auto written = m_ledger.append({draft}, now, derived);
+    if (!written) return written.error();
+    takeIn(written->front());
+    if (shows)
+        if (auto cards = readCards(); !cards) return cards.error();
+    Q_EMIT changed();
+    return Reply{command.id, written->front().seq, false, m_view.head};
+}
+
+ledger::Entry Desk::provisional(const ledger::Draft& draft, const base::Instant& now) const {
+    ledger::Entry entry{.ledger = m_ledger.id(), .seq = m_view.head.size, .tick = 0};
+    entry.wallMs = now.wallMs;
+    entry.bootId = now.bootId;
+    entry.bootMs = now.bootMs;
+    entry.subject = draft.subject;
+    entry.body = draft.body;
+    return entry;
+}
+
+ledger::Draft Desk::draftOf(const Command& command, const base::Instant& now) const {
+    ledger::Draft draft{.subject = command.patient, .body = {}};
+    ledger::Body& body = draft.body;
+    body.id = command.id;
+    body.type = record::typeOf(command.payload);
+    body.atMs = command.atMs.value_or(now.wallMs);
+    body.offsetMinutes = now.offsetMinutes;
+    body.zone = now.zone;
+    body.by = command.by;
+    body.role = roleOf(command, m_view.house);
+    body.app = "ninebark " NINEBARK_VERSION;
+    body.visit = command.visit;
+    if (std::holds_alternative<record::SignOff>(command.payload) ||
+        std::holds_alternative<record::IssuePaper>(command.payload))
+        body.basis = m_ledger.head();
+    body.data = record::dataOf(command.payload);
+    return draft;
+}
+
+void Desk::takeIn(const ledger::Entry& entry) {
+    m_view.head = m_ledger.head();
+    if (!entry.subject) return record::fold(m_view.house, entry);
+    if (!m_view.record || m_view.record->id != *entry.subject) {
+        m_view.record.emplace();
+        m_view.learner.reset();
+    }
+    record::fold(*m_view.record, entry, m_shelf);
+    if (!m_view.learner && !m_view.record->learners.empty())
+        m_view.learner = m_view.record->learners.back().said.learner;
+    const record::Visit* open = m_view.record->openVisit();
+    if (open) {
+        m_view.openVisit = open->id;
+        m_view.visitPatient = m_view.record->id;
+    } else if (m_view.visitPatient == m_view.record->id) {
+        m_view.openVisit.reset();
+        m_view.visitPatient.reset();
+    }
+}
+
+Command Desk::command(record::Payload payload) const {
+    Command command{.id = base::CommandId::random(),
+                    .by = m_view.teacher,
+                    .patient = {},
+                    .visit = {},
+                    .atMs = {},
+                    .payload = std::move(payload)};
+    const bool ofHouse = std::holds_alternative<record::AddStaff>(command.payload) ||
+                         std::holds_alternative<record::SetUnit>(command.payload);
+    if (!ofHouse && m_view.record) command.patient = m_view.record->id;
+    if (std::holds_alternative<record::AddPatient>(command.payload))
+        command.patient = base::PatientId::random();
+    if (std::holds_alternative<practice::OpenVisit>(command.payload))
+        command.visit = base::VisitId::random();
+    else if (m_view.visit())
+        command.visit = m_view.openVisit;
+    return command;
+}
+
+void Desk::workAs(const base::StaffId& teacher) {
+    m_view.teacher = teacher;
+    Q_EMIT changed();
+}
+
+base::Outcome Desk::lookFor(const std::string& typed, std::uint64_t offset) {
+    m_view.search = typed;
+    m_view.cardOffset = offset;
+    if (auto read = readCards(); !read) return read;
+    Q_EMIT changed();
+    return Done{};
+}
+
+base::Outcome Desk::readCards() {
+    ledger::CardQuery query{.words = record::searchWords(m_view.search),
+                            .offset = static_cast<std::uint32_t>(m_view.cardOffset),
+                            .limit = cardsAPage};
+    auto page = m_ledger.cards(query);
+    if (!page) return page.error();
+    m_view.cards.clear();
+    m_view.cardTotal = page->total;
+    for (const ledger::CardRow& row : page->rows) {
+        const auto json = nlohmann::json::parse(row.json, nullptr, false);
+        auto card = base::fromJson<record::Card>(json);
+        if (!card) return card.error();
+        m_view.cards.push_back(std::move(*card));
+    }
+    return Done{};
+}
+
+base::Outcome Desk::openRecord(const base::PatientId& patient,
+                               const std::optional<base::LearnerId>& learner) {
+    auto entries = m_ledger.ofSubject(patient);
+    if (!entries) return entries.error();
+    if (entries->empty()) return Error{Code::PatientUnknown};
+    if (auto packs = fetchPacks(*entries); !packs) return packs;
+    m_view.record = record::foldRecord(*entries, m_shelf);
+    m_view.learner = learner;
+    if (!m_view.learnerInView() && !m_view.record->learners.empty())
+        m_view.learner = m_view.record->learners.front().said.learner;
+    Q_EMIT changed();
+    return Done{};
+}
+
+/// Packs of old visits that are on the shelf no more are read from the ledger's blobs.
+base::Outcome Desk::fetchPacks(const std::vector<ledger::Entry>& entries) {
+    for (const ledger::Entry& entry : entries) {
+        if (entry.body.type != practice::OpenVisit::type) continue;
+        const auto opened = base::fromJson<practice::OpenVisit>(entry.body.data);
+        if (!opened || m_shelf.byDigest(opened->pack.digest)) continue;
+        auto bytes = m_ledger.blob(opened->pack.digest);
+        if (!bytes) return bytes.error();
+        if (!*bytes) continue;
+        if (auto taught = procedure::readTaught(**bytes)) m_shelf.keep(*taught);
+    }
+    return Done{};
+}
+
+void Desk::closeRecord() {
+    m_view.record.reset();
+    m_view.learner.reset();
+    Q_EMIT changed();
+}
+
+procedure::TaughtPtr Desk::packFor(const base::LearnerId& learner) const {
+    const record::Learner* person = m_view.record ? m_view.record->learner(learner) : nullptr;
+    if (!person) return nullptr;
+    const auto visits = m_view.record->visitsOf(learner);
+    if (!visits.empty() && visits.back()->taught) return visits.back()->taught;
+    if (m_view.record->lines.empty()) return nullptr;
+    const record::Line& line = m_view.record->lines.back();
+    return bestFit(m_shelf, {.record = *m_view.record,
+                             .learner = *person,
+                             .line = line,
+                             .kit = {.dressing = line.said.dressing,
+                                     .securement = line.said.securement,
+                                     .antiseptic = line.said.antiseptic},
+                             .today = base::today(now())});
+}
+
+std::vector<base::Error> Desk::misfits(const procedure::Taught& taught,
+                                       const practice::OpenVisit& visit) const {
+    if (!m_view.record) return {Error{Code::PatientUnknown}};
+    const record::Learner* person = m_view.record->learner(visit.learner);
+    const record::Line* line = m_view.record->line(visit.line);
+    if (!person) return {Error{Code::LearnerUnknown}};
+    if (!line) return {Error{Code::LineUnknown}};
+    return whyNot(taught.pack, {.record = *m_view.record,
+                                .learner = *person,
+                                .line = *line,
+                                .kit = visit.kit,
+                                .today = base::today(now())});
+}
+
+std::optional<readiness::Readiness> Desk::readinessOf(const base::LearnerId& learner) const {
+    const procedure::TaughtPtr taught = packFor(learner);
+    if (!taught) return std::nullopt;
+    return readiness::assess(*m_view.record, learner, *taught, now());
+}
+
+}  // namespace desk
