@@ -1,0 +1,109 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "packs/readparts.h"
+
+namespace packs {
+namespace {
+
+constexpr Range monthsRange{.least = 0, .most = 1800};
+constexpr Range piecesRange{.least = 0, .most = 1000};
+
+void readDressingKind(Fields& fields, DressingKind& kind) {
+    fields.id("id", kind.id);
+    fields.text("label", kind.label);
+    fields.whole("days", kind.days, {.least = 1, .most = 366});
+}
+
+void readChangeNow(Fields& fields, ChangeNow& reason) {
+    fields.id("id", reason.id);
+    fields.text("text", reason.text);
+}
+
+void readInstead(Fields& fields, Instead& instead) {
+    std::optional<std::string> supply;
+    std::optional<std::string> pack;
+    fields.words("supply", supply);
+    fields.words("pack", pack);
+    if (fields.node().items.size() != 1)
+        fields.faultHere("Either a supply or a pack belongs here, and only one of them.");
+    instead.kind = pack ? Instead::Kind::Pack : Instead::Kind::Supply;
+    instead.id = pack ? *pack : supply.value_or("");
+}
+
+/// Four digits, two and two, with hyphens between them.
+bool isDate(const std::string& words) {
+    if (words.size() != 10) return false;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const bool isHyphen = i == 4 || i == 7;
+        if (isHyphen ? words[i] != '-' : words[i] < '0' || words[i] > '9') return false;
+    }
+    const std::string month = words.substr(5, 2);
+    const std::string day = words.substr(8, 2);
+    return month >= "01" && month <= "12" && day >= "01" && day <= "31";
+}
+
+}  // namespace
+
+void readSource(Fields& fields, Source& source) {
+    fields.id("id", source.id);
+    fields.words("cite", source.cite);
+    fields.words("where", source.where);
+    fields.choice("standing", source.standing);
+}
+
+void readTranslation(Fields& fields, Translation& translation) {
+    fields.choice("state", translation.state);
+    fields.words("by", translation.by);
+    fields.words("on", translation.on);
+    if (translation.on && !isDate(*translation.on))
+        fields.fault("on", "A date as YYYY-MM-DD belongs here.");
+}
+
+void readApplies(Fields& fields, Applies& applies) {
+    fields.list("line", applies.line);
+    fields.list("securement", applies.securement);
+    fields.list("dressing", applies.dressing);
+    fields.list("antiseptic", applies.antiseptic);
+    fields.whole("months_from", applies.monthsFrom, monthsRange);
+    fields.whole("months_to", applies.monthsTo, monthsRange);
+    fields.choices("learner", applies.learner);
+}
+
+void readSupply(Fields& fields, Supply& supply) {
+    fields.id("id", supply.id);
+    fields.text("label", supply.label);
+    fields.words("unit", supply.unit);
+    fields.whole("per_change", supply.perChange, piecesRange);
+    fields.whole("spare", supply.spare, piecesRange);
+    fields.list("avoid", supply.avoid);
+    fields.object("instead", supply.instead, readInstead);
+}
+
+void readSchedule(Fields& fields, Schedule& schedule) {
+    fields.items("dressings", schedule.dressings, readDressingKind);
+    fields.items("change_now_if", schedule.changeNowIf, readChangeNow);
+    fields.words("source", schedule.source);
+}
+
+void readMeasure(Fields& fields, Measure& measure) {
+    fields.id("id", measure.id);
+    fields.text("label", measure.label);
+    fields.words("unit", measure.unit);
+    fields.flag("baseline", measure.baseline);
+    fields.choice("way", measure.way);
+    fields.whole("tell_at", measure.tellAt, {});
+    fields.whole("call_at", measure.callAt, {});
+    fields.whole("mark_mm", measure.markMm, {.least = 1, .most = 1000});
+    fields.words("source", measure.source);
+}
+
+void readCaution(Fields& fields, Caution& caution) {
+    fields.id("id", caution.id);
+    fields.choice("level", caution.level);
+    fields.text("text", caution.text);
+    fields.words("source", caution.source);
+}
+
+}  // namespace packs
