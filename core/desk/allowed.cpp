@@ -148,7 +148,8 @@ class Guard {
     }
     Outcome pastDate(const std::string& date) const {
         if (!base::isDate(date)) return Error{Code::NoDate, {date}};
-        if (base::daysBetween(date, base::today(m_now)) < 0) return Error{Code::DateInFuture, {date}};
+        if (base::daysBetween(date, base::today(m_now)) < 0)
+            return Error{Code::DateInFuture, {date}};
         return Done{};
     }
 
@@ -186,8 +187,8 @@ class Guard {
 
     Outcome maySign(const record::SignOff& said, const procedure::Taught& taught) const {
         const auto ready = readiness::assess(*m_view.record, said.learner, taught, m_now);
-        const auto signable = readiness::signableBy(*m_command.by, *m_view.record, said.learner,
-                                                    taught, ready);
+        const auto signable =
+            readiness::signableBy(*m_command.by, *m_view.record, said.learner, taught, ready);
         for (const std::string& competency : said.competencies) {
             for (const auto& other : signable.others)
                 if (other.competency == competency) return Error{Code::SeenByAnother, {competency}};

@@ -8,8 +8,7 @@ namespace readiness {
 namespace {
 
 /// Someone other than `teacher` who saw a step of the competency in the newest demonstration.
-std::optional<base::StaffId> anotherWhoSaw(const base::StaffId& teacher,
-                                           const record::Visit& visit,
+std::optional<base::StaffId> anotherWhoSaw(const base::StaffId& teacher, const record::Visit& visit,
                                            const packs::Competency& competency,
                                            const packs::Pack& pack) {
     for (const packs::Step& step : competency.steps) {
