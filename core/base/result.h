@@ -50,6 +50,7 @@ class [[nodiscard]] Result {
     T&& value() && { return std::get<T>(std::move(m_content)); }
     const T& operator*() const& { return value(); }
     T& operator*() & { return value(); }
+    T&& operator*() && { return std::move(*this).value(); }
     const T* operator->() const { return &value(); }
     T* operator->() { return &value(); }
     const Error& error() const { return std::get<Error>(m_content); }
