@@ -24,8 +24,9 @@ base::Result<std::vector<WrittenEntry>> extend(Tail& tail, const base::LedgerId&
         entry.subject = draft.subject;
         auto bytes = entryBytes(entry);
         if (!bytes) return bytes.error();
-        next.edge.append(leafHash(*bytes));
-        written.push_back({std::move(entry), std::move(*bytes)});
+        const Digest leaf = leafHash(*bytes);
+        next.edge.append(leaf);
+        written.push_back({std::move(entry), std::move(*bytes), leaf});
     }
     tail = std::move(next);
     return written;

@@ -23,6 +23,7 @@ struct Tail {
 struct WrittenEntry {
     Entry entry;
     std::string bytes;
+    Digest leaf{};
 };
 
 /// Gives each draft its envelope and moves the tail past them. A wall clock earlier than the last

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QSqlQuery>
+#include <QVariant>
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "base/result.h"
+
+namespace store {
+
+enum class Access { ReadWrite, ReadOnly };
+
+using Values = std::vector<QVariant>;
+using Row = std::vector<QVariant>;
+
+/// One connection to a file of SQLite, set up as the record needs it: write-ahead log, every
+/// commit on the disk before it returns. Belongs to the thread that opened it. Errors of all
+/// functions: StoreFull, StoreReadOnly, StoreBusy, StoreCutShort, StoreDisk.
+class Database {
+  public:
+    static base::Result<std::unique_ptr<Database>> open(const std::string& path, Access access);
+    ~Database();
+    Database(const Database&) = delete;
+    Database& operator=(const Database&) = delete;
+
+    /// Runs one statement that has no rows. It is prepared once and kept.
+    base::Outcome run(const char* sql, const Values& values = {});
+    /// Runs one statement and takes all its rows.
+    base::Result<std::vector<Row>> rows(const std::string& sql, const Values& values = {});
+    /// The first value of the first row; an invalid one when there is no row.
+    base::Result<QVariant> value(const char* sql, const Values& values = {});
+    /// Runs one statement of a text that is used once.
+    base::Outcome runOnce(const QString& sql);
+
+    Access access() const { return m_access; }
+    const std::string& path() const { return m_path; }
+
+  private:
+    Database(std::string path, Access access, QString connection)
+        : m_path(std::move(path)), m_access(access), m_connection(std::move(connection)) {}
+    base::Outcome setUp();
+    base::Result<QSqlQuery*> prepared(const std::string& sql, const Values& values);
+
+    std::string m_path;
+    Access m_access;
+    QString m_connection;
+    std::map<std::string, QSqlQuery> m_statements;
+};
+
+}  // namespace store

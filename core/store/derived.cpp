@@ -1,0 +1,159 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/derived.h"
+
+#include "store/values.h"
+
+namespace store {
+namespace {
+
+/// Runs the statements one after the other until one fails.
+base::Outcome runAll(Database& database, std::initializer_list<const char*> statements) {
+    for (const char* sql : statements)
+        if (const auto done = database.run(sql); !done) return done;
+    return base::Done{};
+}
+
+base::Outcome putCard(Database& database, const ledger::CardRow& card) {
+    const QVariant learner = textValue(card.learner.text());
+    // Its search keys go with it.
+    if (const auto done = database.run("DELETE FROM card WHERE learner = ?", {learner}); !done)
+        return done;
+    const auto put = database.run(
+        "INSERT INTO card (learner, patient, sort_key, json) VALUES (?, ?, ?, ?)",
+        {learner, textValue(card.patient.text()), bytesValue(card.sortKey), textValue(card.json)});
+    if (!put) return put;
+    for (const std::string& key : card.searchKeys) {
+        const auto done = database.run(
+            "INSERT INTO search_key (key, learner) VALUES (?, ?) ON CONFLICT DO NOTHING",
+            {bytesValue(key), learner});
+        if (!done) return done;
+    }
+    return base::Done{};
+}
+
+/// The least bytes that come after everything that begins with `word`; empty when nothing does.
+std::string afterPrefix(std::string word) {
+    while (!word.empty() && static_cast<unsigned char>(word.back()) == 0xff) word.pop_back();
+    if (!word.empty()) word.back() = static_cast<char>(static_cast<unsigned char>(word.back()) + 1);
+    return word;
+}
+
+struct CardFilter {
+    std::string sql;
+    Values values;
+};
+
+CardFilter filterFor(const std::vector<std::string>& words) {
+    CardFilter filter;
+    for (const std::string& word : words) {
+        if (word.empty() || filter.values.size() >= 2 * mostWords) continue;
+        filter.sql += filter.sql.empty() ? " WHERE " : " AND ";
+        const std::string after = afterPrefix(word);
+        filter.sql += "learner IN (SELECT learner FROM search_key WHERE key >= ? AND ";
+        filter.sql += after.empty() ? "key >= ?)" : "key < ?)";
+        filter.values.push_back(bytesValue(word));
+        filter.values.push_back(bytesValue(after.empty() ? word : after));
+    }
+    return filter;
+}
+
+base::Result<ledger::CardRow> cardRow(const Row& row) {
+    auto learner = base::LearnerId::parse(textOf(row[0]));
+    auto patient = base::PatientId::parse(textOf(row[1]));
+    if (!learner || !patient) return base::Error{base::Code::StoreEdgeWrong};
+    return ledger::CardRow{.learner = *learner,
+                           .patient = *patient,
+                           .sortKey = bytesOf(row[2]),
+                           .searchKeys = {},
+                           .json = textOf(row[3])};
+}
+
+}  // namespace
+
+base::Outcome putIndex(Database& database, const ledger::Entry& entry) {
+    const auto command = database.run("INSERT INTO command (id, seq) VALUES (?, ?)",
+                                      {textValue(entry.body.id.text()), countValue(entry.seq)});
+    if (!command) return command;
+    const std::string patient = entry.subject ? entry.subject->text() : std::string();
+    return database.run("INSERT INTO subject (patient, seq) VALUES (?, ?)",
+                        {textValue(patient), countValue(entry.seq)});
+}
+
+base::Outcome putTail(Database& database, const ledger::Tail& tail,
+                      const ledger::RightEdge& previous) {
+    return database.run(
+        "INSERT INTO right_edge (one, edge, previous, tick) VALUES (1, ?, ?, ?) "
+        "ON CONFLICT (one) DO UPDATE SET edge = excluded.edge, previous = excluded.previous, "
+        "tick = excluded.tick",
+        {textValue(tail.edge.text()), textValue(previous.text()), countValue(tail.tick)});
+}
+
+base::Outcome putDerived(Database& database, const ledger::Derived& derived) {
+    for (const ledger::CardRow& card : derived.cards)
+        if (const auto done = putCard(database, card); !done) return done;
+    if (derived.setsOpenVisit) {
+        if (const auto done = database.run("DELETE FROM open_visit"); !done) return done;
+        if (derived.openVisit) {
+            const auto done =
+                database.run("INSERT INTO open_visit (one, visit, patient) VALUES (1, ?, ?)",
+                             {textValue(derived.openVisit->visit.text()),
+                              textValue(derived.openVisit->patient.text())});
+            if (!done) return done;
+        }
+    }
+    return database.run(
+        "INSERT INTO fold (one, version) VALUES (1, ?) "
+        "ON CONFLICT (one) DO UPDATE SET version = excluded.version",
+        {derived.foldVersion});
+}
+
+base::Outcome clearDerived(Database& database) {
+    return runAll(database, {"DELETE FROM search_key", "DELETE FROM card", "DELETE FROM open_visit",
+                             "DELETE FROM fold"});
+}
+
+base::Outcome clearIndex(Database& database) {
+    return runAll(database,
+                  {"DELETE FROM command", "DELETE FROM subject", "DELETE FROM right_edge"});
+}
+
+base::Result<ledger::CardPage> findCards(Database& database, const ledger::CardQuery& query) {
+    CardFilter filter = filterFor(query.words);
+    const auto count = database.rows("SELECT count(*) FROM card" + filter.sql, filter.values);
+    if (!count) return count.error();
+    ledger::CardPage page{.total = countOf(count->front().front())};
+    filter.values.push_back(query.limit);
+    filter.values.push_back(query.offset);
+    const auto rows = database.rows("SELECT learner, patient, sort_key, json FROM card" +
+                                        filter.sql + " ORDER BY sort_key, learner LIMIT ? OFFSET ?",
+                                    filter.values);
+    if (!rows) return rows.error();
+    for (const Row& row : *rows) {
+        auto card = cardRow(row);
+        if (!card) return card.error();
+        page.rows.push_back(std::move(*card));
+    }
+    return page;
+}
+
+base::Result<std::string> derivedText(Database& database) {
+    std::string text;
+    for (const char* sql :
+         {"SELECT 'command', id, seq FROM command ORDER BY id",
+          "SELECT 'subject', patient, seq FROM subject ORDER BY patient, seq",
+          "SELECT 'edge', edge, previous, tick FROM right_edge",
+          "SELECT 'card', learner, patient, hex(sort_key), json FROM card ORDER BY learner",
+          "SELECT 'key', hex(key), learner FROM search_key ORDER BY key, learner",
+          "SELECT 'visit', visit, patient FROM open_visit", "SELECT 'fold', version FROM fold"}) {
+        const auto rows = database.rows(sql);
+        if (!rows) return rows.error();
+        for (const Row& row : *rows) {
+            for (const QVariant& column : row) text += textOf(column) + '\t';
+            text.back() = '\n';
+        }
+    }
+    return text;
+}
+
+}  // namespace store

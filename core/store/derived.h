@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+#include "ledger/ledger.h"
+#include "ledger/tail.h"
+#include "store/database.h"
+
+/// The rows beside the entries, all of which can be made from the entries again. Called inside a
+/// transaction.
+namespace store {
+
+/// Where the entry of a command is, and whose record it is part of.
+base::Outcome putIndex(Database& database, const ledger::Entry& entry);
+/// The tail, and the edge as it was before the last entry.
+base::Outcome putTail(Database& database, const ledger::Tail& tail,
+                      const ledger::RightEdge& previous);
+base::Outcome putDerived(Database& database, const ledger::Derived& derived);
+base::Outcome clearDerived(Database& database);
+base::Outcome clearIndex(Database& database);
+
+/// More words than these are left out of a search.
+inline constexpr std::size_t mostWords = 16;
+base::Result<ledger::CardPage> findCards(Database& database, const ledger::CardQuery& query);
+
+/// All derived rows as text, in a fixed order: equal texts, equal rows.
+base::Result<std::string> derivedText(Database& database);
+
+}  // namespace store

@@ -1,0 +1,1 @@
+CREATE INDEX card_order ON card (sort_key, learner)

@@ -1,0 +1,1 @@
+CREATE INDEX search_key_learner ON search_key (learner)

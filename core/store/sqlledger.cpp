@@ -1,0 +1,224 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/sqlledger.h"
+
+#include "store/derived.h"
+#include "store/recordfile.h"
+#include "store/schema.h"
+#include "store/transaction.h"
+#include "store/values.h"
+
+namespace store {
+namespace {
+
+using base::Code;
+using base::Error;
+
+std::string kindOf(OpenMode mode) {
+    switch (mode) {
+        case OpenMode::Demonstration:
+            return "demonstration";
+        case OpenMode::Real:
+            return "real";
+    }
+    return {};
+}
+
+base::Outcome fillNewRecord(Database& database, OpenMode mode) {
+    const auto named =
+        database.runOnce(QStringLiteral("PRAGMA application_id = %1").arg(applicationId));
+    if (!named) return named;
+    if (const auto made = bringUpToDate(database, builtInSteps()); !made) return made.error();
+    auto transaction = Transaction::begin(database);
+    if (!transaction) return transaction.error();
+    const char* const put = "INSERT INTO meta (key, value) VALUES (?, ?)";
+    const auto id = base::LedgerId::random();
+    for (const auto& [key, value] : {std::pair<std::string, std::string>("ledger", id.text()),
+                                     std::pair<std::string, std::string>("kind", kindOf(mode))})
+        if (const auto done = database.run(put, {textValue(key), textValue(value)}); !done)
+            return done;
+    if (const auto done = putTail(database, {}, {}); !done) return done;
+    if (const auto done = transaction->commit(); !done) return done;
+    const auto flushed = database.rows("PRAGMA wal_checkpoint(TRUNCATE)");
+    if (!flushed) return flushed.error();
+    return base::Done{};
+}
+
+/// Makes a record beside its name and gives it the name when it is whole.
+base::Outcome makeRecord(const std::string& path, OpenMode mode) {
+    const std::string part = path + ".new";
+    removeDatabase(part);  // one that was never finished
+    if (const auto made = makeEmptyFile(part); !made) return made;
+    {
+        const auto database = Database::open(part, Access::ReadWrite);
+        if (!database) return database.error();
+        if (const auto filled = fillNewRecord(**database, mode); !filled) return filled;
+    }
+    if (hasJournal(part)) return Error{Code::StoreDisk, {"checkpoint"}};
+    return settle(part, path);
+}
+
+}  // namespace
+
+base::Result<std::unique_ptr<SqlLedger>> SqlLedger::open(const std::string& path, OpenMode mode) {
+    const auto state = inspect(path);
+    if (!state) return state.error();
+    switch (*state) {
+        case FileState::Readable:
+            return openToRead(path, mode);
+        case FileState::Missing:
+        case FileState::Writable:
+            return openToWrite(path, mode, Edge::Verify);
+    }
+    return Error{Code::Internal, {"state of a file"}};
+}
+
+base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToWrite(const std::string& path,
+                                                                OpenMode mode, Edge edge) {
+    if (const auto made = makeFolderOf(path); !made) return made.error();
+    auto lock = FileLock::take(path + ".lock");
+    if (!lock) return lock.error();
+    const auto state = inspect(path);  // again: another copy may just have made or changed it
+    if (!state) return state.error();
+    if (*state == FileState::Missing)
+        if (const auto made = makeRecord(path, mode); !made) return made.error();
+    keepPrivate(path);
+    auto database = Database::open(path, Access::ReadWrite);
+    if (!database) return database.error();
+    if (const auto ready = bringUpToDate(**database, builtInSteps()); !ready) return ready.error();
+    return load(std::move(*lock), std::move(*database), mode, edge);
+}
+
+base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRead(const std::string& path,
+                                                               OpenMode mode) {
+    const auto state = inspect(path);
+    if (!state) return state.error();
+    if (*state == FileState::Missing) return Error{Code::StoreMissing, {path}};
+    auto database = Database::open(path, Access::ReadOnly);
+    if (!database) return database.error();
+    if (const auto ready = bringUpToDate(**database, builtInSteps()); !ready) return ready.error();
+    return load(std::nullopt, std::move(*database), mode, Edge::Verify);
+}
+
+base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRebuild(const std::string& path,
+                                                                  OpenMode mode) {
+    const auto state = inspect(path);
+    if (!state) return state.error();
+    switch (*state) {
+        case FileState::Missing:
+            return Error{Code::StoreMissing, {path}};
+        case FileState::Readable:
+            return Error{Code::StoreReadOnly};
+        case FileState::Writable:
+            break;
+    }
+    return openToWrite(path, mode, Edge::Rebuild);
+}
+
+base::Result<std::unique_ptr<SqlLedger>> SqlLedger::load(std::optional<FileLock> lock,
+                                                         std::unique_ptr<Database> database,
+                                                         OpenMode mode, Edge edge) {
+    const char* const meta = "SELECT value FROM meta WHERE key = ?";
+    const auto kind = database->value(meta, {textValue("kind")});
+    if (!kind) return kind.error();
+    if (textOf(*kind) != kindOf(mode)) return Error{Code::StoreOtherKind};
+    const auto id = database->value(meta, {textValue("ledger")});
+    if (!id) return id.error();
+    auto parsed = base::LedgerId::parse(textOf(*id));
+    if (!parsed) return Error{Code::StoreEdgeWrong};
+    std::unique_ptr<SqlLedger> ledger(
+        new SqlLedger(std::move(lock), std::move(database), std::move(*parsed)));
+    if (edge == Edge::Rebuild) {
+        auto transaction = Transaction::begin(*ledger->m_database);
+        if (!transaction) return transaction.error();
+        if (const auto done = ledger->reindex(); !done) return done.error();
+        if (const auto done = transaction->commit(); !done) return done.error();
+    }
+    if (const auto fits = ledger->verifyTail(); !fits) return fits.error();
+    return ledger;
+}
+
+base::Outcome SqlLedger::verifyTail() {
+    const auto rows = m_database->rows("SELECT edge, previous, tick FROM right_edge");
+    if (!rows) return rows.error();
+    if (rows->size() != 1) return Error{Code::StoreEdgeWrong};
+    const auto edge = ledger::RightEdge::parse(textOf(rows->front()[0]));
+    auto previous = ledger::RightEdge::parse(textOf(rows->front()[1]));
+    if (!edge || !previous) return Error{Code::StoreEdgeWrong};
+    m_tail = {countOf(rows->front()[2]), *edge};
+    const auto last = m_database->rows("SELECT seq, bytes FROM entry ORDER BY seq DESC LIMIT 1");
+    if (!last) return last.error();
+    if (last->empty())
+        return m_tail == ledger::Tail{} ? base::Outcome(base::Done{}) : Error{Code::StoreEdgeWrong};
+    const std::uint64_t seq = countOf(last->front()[0]);
+    const std::string bytes = bytesOf(last->front()[1]);
+    const auto entry = ledger::readEntry(bytes);
+    if (!entry || entry->seq != seq || entry->ledger != m_id)
+        return Error{Code::StoreDamaged, {std::to_string(seq)}};
+    if (previous->size() != seq) return Error{Code::StoreEdgeWrong};
+    previous->append(ledger::leafHash(bytes));
+    if (*previous != *edge || entry->tick != m_tail.tick) return Error{Code::StoreEdgeWrong};
+    return base::Done{};
+}
+
+base::Outcome SqlLedger::reindex() {
+    if (const auto done = clearIndex(*m_database); !done) return done;
+    ledger::Tail tail;
+    ledger::RightEdge previous;
+    base::Outcome outcome = base::Done{};
+    const auto read = eachEntry(*m_database, [&](std::uint64_t seq, const std::string& bytes) {
+        const auto entry = ledger::readEntry(bytes);
+        if (!entry || entry->seq != seq || tail.edge.size() != seq || entry->ledger != m_id) {
+            outcome = Error{Code::StoreDamaged, {std::to_string(tail.edge.size())}};
+            return false;
+        }
+        previous = tail.edge;
+        tail.edge.append(ledger::leafHash(bytes));
+        tail.tick = entry->tick;
+        outcome = putIndex(*m_database, *entry);
+        return outcome.ok();
+    });
+    if (!read) return read;
+    if (!outcome) return outcome;
+    return putTail(*m_database, tail, previous);
+}
+
+base::Result<std::vector<ledger::Entry>> SqlLedger::append(const std::vector<ledger::Draft>& drafts,
+                                                           const base::Instant& now,
+                                                           const ledger::Derived& derived) {
+    auto transaction = Transaction::begin(*m_database);
+    if (!transaction) return transaction.error();
+    auto repeated = known(drafts);
+    if (!repeated || !repeated->empty()) return repeated;
+    ledger::Tail next = m_tail;
+    auto written = ledger::extend(next, m_id, drafts, now);
+    if (!written) return written.error();
+    ledger::RightEdge previous = m_tail.edge;
+    std::vector<ledger::Entry> entries;
+    for (ledger::WrittenEntry& item : *written) {
+        const auto put = m_database->run("INSERT INTO entry (seq, bytes) VALUES (?, ?)",
+                                         {countValue(item.entry.seq), bytesValue(item.bytes)});
+        if (!put) return put.error();
+        if (const auto done = putIndex(*m_database, item.entry); !done) return done.error();
+        if (item.entry.seq + 1 < next.edge.size()) previous.append(item.leaf);
+        entries.push_back(std::move(item.entry));
+    }
+    if (!entries.empty())
+        if (const auto done = putTail(*m_database, next, previous); !done) return done.error();
+    if (const auto done = putDerived(*m_database, derived); !done) return done.error();
+    if (const auto done = transaction->commit(); !done) return done.error();
+    m_tail = std::move(next);
+    return entries;
+}
+
+base::Outcome SqlLedger::rebuild(const ledger::Derived& all) {
+    auto transaction = Transaction::begin(*m_database);
+    if (!transaction) return transaction.error();
+    if (const auto done = clearDerived(*m_database); !done) return done;
+    if (const auto done = reindex(); !done) return done;
+    if (const auto done = putDerived(*m_database, all); !done) return done;
+    if (const auto done = transaction->commit(); !done) return done;
+    return verifyTail();
+}
+
+}  // namespace store

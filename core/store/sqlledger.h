@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "ledger/ledger.h"
+#include "ledger/tail.h"
+#include "store/database.h"
+#include "store/filelock.h"
+#include "store/recordcheck.h"
+
+namespace store {
+
+/// Whose people a record is about. The two never share a file.
+enum class OpenMode { Demonstration, Real };
+
+/// The ledger in a file of SQLite. One copy of the program has it open to write; another is told
+/// so. Belongs to the thread that opened it.
+class SqlLedger : public ledger::Ledger {
+  public:
+    /// Opens the record at this path, or makes an empty one where there is none. When the file or
+    /// its folder can't be written it is opened to read, see isReadOnly(). Reads nothing that grows
+    /// with the number of entries; the last one is held against the right edge.
+    /// Errors: those of inspect() and bringUpToDate(), StoreLocked, StoreOtherKind, StoreEdgeWrong,
+    /// StoreDamaged.
+    static base::Result<std::unique_ptr<SqlLedger>> open(const std::string& path, OpenMode mode);
+    /// Opens to read beside a copy that writes. head() is that of the moment of opening.
+    static base::Result<std::unique_ptr<SqlLedger>> openToRead(const std::string& path,
+                                                               OpenMode mode);
+    /// Opens after making the index and the right edge from the entries again; for a record whose
+    /// open() says StoreEdgeWrong. Cards and the open visit are left to rebuild().
+    static base::Result<std::unique_ptr<SqlLedger>> openToRebuild(const std::string& path,
+                                                                  OpenMode mode);
+
+    bool isReadOnly() const { return m_database->access() == Access::ReadOnly; }
+
+    const base::LedgerId& id() const override { return m_id; }
+    ledger::Head head() const override { return m_tail.head(); }
+    base::Result<std::vector<ledger::Entry>> append(const std::vector<ledger::Draft>& drafts,
+                                                    const base::Instant& now,
+                                                    const ledger::Derived& derived) override;
+    base::Result<std::optional<ledger::Entry>> find(const base::CommandId& id) const override;
+    base::Result<std::vector<ledger::Entry>> ofSubject(
+        const base::PatientId& subject) const override;
+    base::Result<std::vector<ledger::Entry>> withoutSubject() const override;
+    base::Result<std::vector<ledger::Entry>> readFrom(std::uint64_t seq,
+                                                      std::size_t limit) const override;
+    base::Result<std::string> putBlob(const std::string& bytes) override;
+    base::Result<std::optional<std::string>> blob(const std::string& digest) const override;
+    base::Result<ledger::CardPage> cards(const ledger::CardQuery& query) const override;
+    base::Result<std::optional<ledger::OpenVisitRow>> openVisit() const override;
+    base::Result<int> foldVersion() const override;
+    base::Outcome rebuild(const ledger::Derived& all) override;
+
+    /// Reads and hashes everything again. Takes time in proportion to the record.
+    base::Result<CheckReport> check() const;
+    /// The root over the first `size` entries, to hold against the head on a paper; nothing when
+    /// there are not so many.
+    base::Result<std::optional<ledger::Head>> headAt(std::uint64_t size) const;
+    /// All derived rows as text; equal texts, equal rows.
+    base::Result<std::string> derivedRows() const;
+
+    /// The connection, for tests that go behind the ledger's back.
+    Database& database() { return *m_database; }
+
+  private:
+    enum class Edge { Verify, Rebuild };
+    static base::Result<std::unique_ptr<SqlLedger>> load(std::optional<FileLock> lock,
+                                                         std::unique_ptr<Database> database,
+                                                         OpenMode mode, Edge edge);
+    static base::Result<std::unique_ptr<SqlLedger>> openToWrite(const std::string& path,
+                                                                OpenMode mode, Edge edge);
+    SqlLedger(std::optional<FileLock> lock, std::unique_ptr<Database> database, base::LedgerId id)
+        : m_lock(std::move(lock)), m_database(std::move(database)), m_id(std::move(id)) {}
+
+    base::Outcome verifyTail();
+    base::Outcome reindex();
+    base::Result<std::vector<ledger::Entry>> known(const std::vector<ledger::Draft>& drafts) const;
+    base::Result<std::vector<ledger::Entry>> entries(const char* sql, const Values& values) const;
+
+    std::optional<FileLock> m_lock;  ///< none when opened to read
+    std::unique_ptr<Database> m_database;
+    base::LedgerId m_id;
+    ledger::Tail m_tail;
+};
+
+}  // namespace store

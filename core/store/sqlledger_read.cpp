@@ -1,0 +1,127 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The reading half of SqlLedger.
+#include "store/derived.h"
+#include "store/sqlledger.h"
+#include "store/values.h"
+
+namespace store {
+
+using base::Code;
+using base::Error;
+
+base::Result<std::vector<ledger::Entry>> SqlLedger::entries(const char* sql,
+                                                            const Values& values) const {
+    const auto rows = m_database->rows(sql, values);
+    if (!rows) return rows.error();
+    std::vector<ledger::Entry> entries;
+    for (const Row& row : *rows) {
+        const std::uint64_t seq = countOf(row[0]);
+        auto entry = ledger::readEntry(bytesOf(row[1]));
+        if (!entry || entry->seq != seq || entry->ledger != m_id)
+            return Error{Code::StoreDamaged, {std::to_string(seq)}};
+        entries.push_back(std::move(*entry));
+    }
+    return entries;
+}
+
+base::Result<std::vector<ledger::Entry>> SqlLedger::known(
+    const std::vector<ledger::Draft>& drafts) const {
+    std::vector<ledger::Entry> found;
+    for (const ledger::Draft& draft : drafts) {
+        auto entry = find(draft.body.id);
+        if (!entry) return entry.error();
+        if (*entry) found.push_back(std::move(**entry));
+    }
+    return found;
+}
+
+base::Result<std::optional<ledger::Entry>> SqlLedger::find(const base::CommandId& id) const {
+    auto found = entries(
+        "SELECT entry.seq, bytes FROM command JOIN entry ON entry.seq = command.seq WHERE id = ?",
+        {textValue(id.text())});
+    if (!found) return found.error();
+    if (found->empty()) return std::optional<ledger::Entry>();
+    return std::optional<ledger::Entry>(std::move(found->front()));
+}
+
+namespace {
+
+const char* const entriesOfSubject =
+    "SELECT entry.seq, bytes FROM subject JOIN entry ON entry.seq = subject.seq "
+    "WHERE patient = ? ORDER BY subject.seq";
+
+}  // namespace
+
+base::Result<std::vector<ledger::Entry>> SqlLedger::ofSubject(
+    const base::PatientId& subject) const {
+    return entries(entriesOfSubject, {textValue(subject.text())});
+}
+
+base::Result<std::vector<ledger::Entry>> SqlLedger::withoutSubject() const {
+    return entries(entriesOfSubject, {textValue("")});
+}
+
+base::Result<std::vector<ledger::Entry>> SqlLedger::readFrom(std::uint64_t seq,
+                                                             std::size_t limit) const {
+    return entries("SELECT seq, bytes FROM entry WHERE seq >= ? ORDER BY seq LIMIT ?",
+                   {countValue(seq), countValue(limit)});
+}
+
+base::Result<std::string> SqlLedger::putBlob(const std::string& bytes) {
+    if (isReadOnly()) return Error{Code::StoreReadOnly};
+    const std::string digest = ledger::toHex(ledger::sha256(bytes));
+    const auto put =
+        m_database->run("INSERT INTO blob (digest, bytes) VALUES (?, ?) ON CONFLICT DO NOTHING",
+                        {textValue(digest), bytesValue(bytes)});
+    if (!put) return put.error();
+    return digest;
+}
+
+base::Result<std::optional<std::string>> SqlLedger::blob(const std::string& digest) const {
+    const auto found =
+        m_database->value("SELECT bytes FROM blob WHERE digest = ?", {textValue(digest)});
+    if (!found) return found.error();
+    if (!found->isValid()) return std::optional<std::string>();
+    std::string bytes = bytesOf(*found);
+    if (ledger::toHex(ledger::sha256(bytes)) != digest)
+        return Error{Code::StoreBlobWrong, {digest}};
+    return std::optional<std::string>(std::move(bytes));
+}
+
+base::Result<ledger::CardPage> SqlLedger::cards(const ledger::CardQuery& query) const {
+    return findCards(*m_database, query);
+}
+
+base::Result<std::optional<ledger::OpenVisitRow>> SqlLedger::openVisit() const {
+    const auto rows = m_database->rows("SELECT visit, patient FROM open_visit");
+    if (!rows) return rows.error();
+    if (rows->empty()) return std::optional<ledger::OpenVisitRow>();
+    const auto visit = base::VisitId::parse(textOf(rows->front()[0]));
+    const auto patient = base::PatientId::parse(textOf(rows->front()[1]));
+    if (!visit || !patient) return Error{Code::StoreEdgeWrong};
+    return std::optional<ledger::OpenVisitRow>({*visit, *patient});
+}
+
+base::Result<int> SqlLedger::foldVersion() const {
+    const auto version = m_database->value("SELECT version FROM fold");
+    if (!version) return version.error();
+    return version->toInt();
+}
+
+base::Result<CheckReport> SqlLedger::check() const { return checkRecord(*m_database, m_id); }
+
+base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) const {
+    ledger::RightEdge edge;
+    const auto read = eachEntry(*m_database, [&](std::uint64_t, const std::string& bytes) {
+        if (edge.size() < size) edge.append(ledger::leafHash(bytes));
+        return edge.size() < size;
+    });
+    if (!read) return read.error();
+    if (edge.size() < size) return std::optional<ledger::Head>();
+    return std::optional<ledger::Head>({edge.size(), ledger::toHex(edge.root())});
+}
+
+base::Result<std::string> SqlLedger::derivedRows() const { return derivedText(*m_database); }
+
+}  // namespace store

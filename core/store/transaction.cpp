@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/transaction.h"
+
+namespace store {
+
+base::Result<Transaction> Transaction::begin(Database& database) {
+    if (database.access() == Access::ReadOnly) return base::Error{base::Code::StoreReadOnly};
+    if (const auto begun = database.run("BEGIN IMMEDIATE"); !begun) return begun.error();
+    return Transaction(database);
+}
+
+Transaction::~Transaction() {
+    // Fails when SQLite has undone it by itself, after a full disk for instance; the end is the
+    // same.
+    if (m_database) static_cast<void>(m_database->run("ROLLBACK").ok());
+}
+
+base::Outcome Transaction::commit() {
+    auto done = m_database->run("COMMIT");
+    if (done) m_database = nullptr;
+    return done;
+}
+
+}  // namespace store

@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "store/database.h"
+
+namespace store {
+
+/// A transaction that is undone at the end of the block unless commit() was called and succeeded.
+class Transaction {
+  public:
+    /// Takes the right to write at once, so that nothing read inside can be outdated.
+    static base::Result<Transaction> begin(Database& database);
+
+    Transaction(Transaction&& other) noexcept
+        : m_database(std::exchange(other.m_database, nullptr)) {}
+    Transaction& operator=(Transaction&&) = delete;
+    ~Transaction();
+
+    base::Outcome commit();
+
+  private:
+    explicit Transaction(Database& database) : m_database(&database) {}
+    Database* m_database;  ///< nullptr once it has ended
+};
+
+}  // namespace store
