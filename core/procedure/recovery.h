@@ -47,7 +47,7 @@ enum class PlanOutcome {
 
 struct PlanAnswer {
     PlanOutcome outcome = PlanOutcome::None;
-    Plan plan;               ///< only where Found
+    Plan plan = {};          ///< only where Found
     std::size_t stored = 0;  ///< states the search stored
 };
 

@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/commandline.h"
+
+#include <iostream>
+#include <sstream>
+
+#include "cli/packcommands.h"
+
+namespace app {
+namespace {
+
+std::vector<std::string> wordsOf(const std::string& name) {
+    std::istringstream stream(name);
+    std::vector<std::string> words;
+    for (std::string word; stream >> word;) words.push_back(word);
+    return words;
+}
+
+bool beginsWith(const std::vector<std::string>& words, const std::vector<std::string>& name) {
+    return words.size() >= name.size() && std::equal(name.begin(), name.end(), words.begin());
+}
+
+void explain(const CommandList& commands, const std::string& firstWord, std::ostream& err) {
+    err << "usage:\n";
+    for (const auto& command : commands)
+        if (wordsOf(command->name()).front() == firstWord)
+            err << "  ninebark " << command->name() << ' ' << command->usage() << '\n';
+}
+
+}  // namespace
+
+CommandList allCommands() {
+    CommandList commands;
+    addPackCommands(commands);
+    return commands;
+}
+
+std::optional<ExitCode> runCommand(const std::vector<std::string>& words, std::ostream& out,
+                                   std::ostream& err) {
+    if (words.empty()) return std::nullopt;
+    const CommandList commands = allCommands();
+    bool isFirstWordKnown = false;
+    for (const auto& command : commands) {
+        const std::vector<std::string> name = wordsOf(command->name());
+        isFirstWordKnown = isFirstWordKnown || name.front() == words.front();
+        if (!beginsWith(words, name)) continue;
+        const auto first = words.begin() + static_cast<std::ptrdiff_t>(name.size());
+        const ExitCode code = command->run({first, words.end()}, out, err);
+        if (code == ExitCode::Usage)
+            err << "usage: ninebark " << command->name() << ' ' << command->usage() << '\n';
+        return code;
+    }
+    if (!isFirstWordKnown) return std::nullopt;
+    explain(commands, words.front(), err);
+    return ExitCode::Usage;
+}
+
+std::optional<int> runCommand(int argc, char** argv) {
+    const std::vector<std::string> words(argv + (argc > 0 ? 1 : 0), argv + argc);
+    const auto code = runCommand(words, std::cout, std::cerr);
+    if (!code) return std::nullopt;
+    std::cout.flush();
+    return static_cast<int>(*code);
+}
+
+}  // namespace app
