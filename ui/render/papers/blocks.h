@@ -1,0 +1,105 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <variant>
+#include <vector>
+
+#include "packs/kit.h"
+#include "render/lanes.h"
+
+/// A paper before it is laid out: headings, tables and boxes as plain values, top to bottom.
+namespace render {
+
+enum class TextStyle { Title, Lead, Heading, Strong, Body, Quiet, Small, SmallStrong, Fine };
+enum class Struck { No, Yes };
+/// Start and End follow the document's direction, Own the text's.
+enum class Align { Start, End, Centre, Own };
+
+/// One paragraph; a line feed starts a new line of it.
+struct Text {
+    QString text;
+    TextStyle style = TextStyle::Body;
+    Struck struck = Struck::No;
+};
+
+struct Heading {
+    QString text;
+};
+
+struct Paragraph {
+    Text text;
+    Align align = Align::Start;
+};
+
+struct Column {
+    QString title;
+    double share = 1;   ///< of the width that columns in points leave
+    double points = 0;  ///< a fixed width; 0: by share
+    Align align = Align::Start;
+};
+
+enum class Rules { None, Rows };
+
+struct Row {
+    std::vector<Text> cells;
+    bool isGroup = false;  ///< its first cell spans the table and names the rows below
+};
+
+/// Its header is said again on every page it reaches. Without titles there is none.
+struct Table {
+    std::vector<Column> columns;
+    std::vector<Row> rows;
+    Rules rules = Rules::Rows;
+    TextStyle header = TextStyle::SmallStrong;
+};
+
+/// Signal word, glyph and a thick border: legible without colour (ANSI Z535 words, own glyphs).
+struct CautionBox {
+    packs::Level level = packs::Level::Caution;
+    QString word;
+    QStringList sentences;
+};
+
+enum class Verdict { Ready, NotYet };
+
+/// The one thing the paper says, large, with its glyph.
+struct VerdictBox {
+    Verdict verdict = Verdict::NotYet;
+    QString word;
+    QString sentence;
+};
+
+struct LanesBlock {
+    LanesData data;
+};
+
+/// A line to sign on, or what was signed: the caption stands below the line.
+struct SignatureLine {
+    QString written;
+    QString caption;
+};
+struct Signatures {
+    std::vector<SignatureLine> lines;  ///< two beside each other
+};
+
+struct Space {
+    double points = 8;
+};
+
+using Block = std::variant<Heading, Paragraph, Table, CautionBox, VerdictBox, LanesBlock,
+                           Signatures, Space>;
+
+struct Document {
+    QString title;         ///< what kind of paper; also the file's title, so never a person's name
+    QString identifiers;   ///< who it is about, two identifiers; on every page
+    QStringList bands;     ///< "invented people, not a chart"; on every page
+    QString footer;        ///< on every page, before "page x of y"
+    QString language;      ///< BCP 47
+    Qt::LayoutDirection direction = Qt::LeftToRight;
+    std::vector<Block> blocks;
+};
+
+}  // namespace render

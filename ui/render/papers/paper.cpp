@@ -1,0 +1,166 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "render/papers/paper.h"
+
+#include <QPageSize>
+#include <QPainter>
+
+#include "render/words.h"
+
+namespace render {
+namespace {
+
+constexpr double paperPt = unitsPerPoint;
+constexpr double sideMargin = 48 * paperPt;
+constexpr double topMargin = 36 * paperPt;
+constexpr double bottomMargin = 34 * paperPt;
+constexpr double headerGap = 12 * paperPt;
+constexpr double footerGap = 10 * paperPt;
+
+QSizeF sizeOf(PageKind kind) {
+    return QPageSize(kind == PageKind::A4 ? QPageSize::A4 : QPageSize::Letter)
+        .size(QPageSize::Point);
+}
+
+// A band over the whole width, white on ink: it survives a black-and-white printer.
+Strip bandStrip(const QString& text, const LayoutContext& context) {
+    LayoutContext within = context;
+    const double pad = 4 * paperPt;
+    within.width = context.width - 4 * pad;
+    const Strip words = joined(textStrips({text, TextStyle::SmallStrong}, Align::Centre, 0, within));
+    Strip band;
+    band.height = words.height + pad;
+    band.paint = [=, height = band.height](QPainter& painter) {
+        QPen pen(context.theme.color(Role::Ink), 1.6 * paperPt);
+        pen.setJoinStyle(Qt::MiterJoin);
+        pen.setStyle(Qt::DashLine);
+        painter.setPen(pen);
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(QRectF(0.8 * paperPt, 0, context.width - 1.6 * paperPt, height));
+        painter.translate(2 * pad, pad / 2);
+        words.paint(painter);
+        painter.translate(-2 * pad, -pad / 2);
+    };
+    return band;
+}
+
+Strip thinRule(const LayoutContext& context, double before, Role role, double weight) {
+    Strip rule;
+    rule.before = before;
+    rule.height = weight * paperPt;
+    rule.paint = [=](QPainter& painter) {
+        painter.fillRect(QRectF(0, 0, context.width, weight * paperPt), context.theme.color(role));
+    };
+    return rule;
+}
+
+// How far the strips from `first` on reach that must stand together.
+double heightOfGroup(const Strips& strips, size_t first, size_t& end) {
+    double height = 0;
+    end = first;
+    while (end < strips.size()) {
+        height += strips[end].height + (end == first ? 0 : strips[end].before);
+        if (!strips[end++].keepsNext) break;
+    }
+    return height;
+}
+
+}  // namespace
+
+Paper::Paper(Document document, PageKind kind) : m_document(std::move(document)), m_kind(kind) {
+    layOut();
+}
+
+QSizeF Paper::pagePoints() const { return sizeOf(m_kind); }
+
+LayoutContext Paper::context() const {
+    LayoutContext context;
+    context.width = sizeOf(m_kind).width() * paperPt - 2 * sideMargin;
+    context.direction = m_document.direction;
+    return context;
+}
+
+Strip Paper::header() const {
+    const LayoutContext within = context();
+    const Table line{{{{}, 0.62}, {{}, 0.38, 0, Align::End}},
+                     {{{{m_document.identifiers, TextStyle::SmallStrong},
+                        {m_document.title, TextStyle::Fine}}}},
+                     Rules::None};
+    Strips strips;
+    for (const QString& band : m_document.bands) {
+        strips.push_back(bandStrip(band, within));
+        strips.back().before = 3 * paperPt;
+    }
+    const Strips words = tableStrips(line, within);
+    strips.insert(strips.end(), words.begin(), words.end());
+    strips.push_back(thinRule(within, 0, Role::Ink, 0.8));
+    return joined(std::move(strips));
+}
+
+Strip Paper::footer(int page) const {
+    const LayoutContext within = context();
+    const QString count = Papers::tr("Page %1 of %2").arg(page + 1).arg(pageCount());
+    const Table line{{{{}, 0.84}, {{}, 0.16, 0, Align::End}},
+                     {{{{m_document.footer, TextStyle::Fine}, {count, TextStyle::SmallStrong}}}},
+                     Rules::None};
+    Strips strips = tableStrips(line, within);
+    strips.insert(strips.begin(), thinRule(within, 0, Role::Rule, 0.5));
+    return joined(std::move(strips));
+}
+
+void Paper::layOut() {
+    const LayoutContext within = context();
+    const double top = topMargin + header().height + headerGap;
+    const double bottom =
+        sizeOf(m_kind).height() * paperPt - bottomMargin - footer(0).height - footerGap;
+    Strips strips;
+    for (const Block& block : m_document.blocks) {
+        const Strips more = stripsOf(block, within);
+        strips.insert(strips.end(), more.begin(), more.end());
+    }
+    Page page;
+    double y = top;
+    const auto turn = [&](const Strip& next) {
+        m_pages.push_back(std::exchange(page, {}));
+        y = top;
+        if (!next.repeats) return;
+        page.push_back({y, *next.repeats});
+        y += next.repeats->height;
+    };
+    for (size_t first = 0, end = 0; first < strips.size(); first = end) {
+        const double height = heightOfGroup(strips, first, end);
+        double before = page.empty() ? 0 : strips[first].before;
+        if (!page.empty() && y + before + height > bottom) turn(strips[first]), before = 0;
+        for (size_t i = first; i < end; ++i) {
+            y += i == first ? before : strips[i].before;
+            // A group taller than a page is parted after all.
+            if (!page.empty() && y + strips[i].height > bottom) turn(strips[i]);
+            page.push_back({y, strips[i]});
+            y += strips[i].height;
+        }
+    }
+    if (!page.empty() || m_pages.empty()) m_pages.push_back(std::move(page));
+}
+
+void Paper::paintPage(QPainter& painter, int page) const {
+    if (page < 0 || page >= pageCount()) return;
+    const double scale = painter.device()->logicalDpiX() / unitsPerInch;
+    const auto paintAt = [&](const Strip& strip, double y) {
+        if (!strip.paint) return;
+        painter.save();
+        painter.translate(sideMargin, y);
+        strip.paint(painter);
+        painter.restore();
+    };
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setLayoutDirection(Qt::LeftToRight);
+    painter.scale(scale, scale);
+    paintAt(header(), topMargin);
+    for (const Placed& placed : m_pages[size_t(page)]) paintAt(placed.strip, placed.y);
+    const Strip foot = footer(page);
+    paintAt(foot, sizeOf(m_kind).height() * paperPt - bottomMargin - foot.height);
+    painter.restore();
+}
+
+}  // namespace render

@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "desk/recordview.h"
+#include "procedure/shelf.h"
+#include "readiness/readiness.h"
+#include "record/record.h"
+#include "render/lanes.h"
+#include "render/papers/paperparts.h"
+
+/// What a paper shows, gathered from the record, as plain values.
+namespace render {
+
+struct PaperData {
+    std::string kind;  ///< "chart" …, as entries spell it
+    bool isDemonstration = true, isSimulatedClock = false;
+    std::int64_t printedMs = 0;
+    int offsetMinutes = 0;
+    std::string version;  ///< of the program
+    std::uint64_t ledgerSize = 0;
+    std::string ledgerRoot;
+
+    record::AddPatient patient;
+    std::optional<PaperAllergies> allergies;
+    std::optional<record::AddLine> line;
+    record::AddLearner learner;
+    std::optional<record::AskConsent> consent;
+    std::optional<Stamp> consented;
+    std::optional<record::AskNeeds> needs;
+    std::optional<record::SetUnit> unit;
+    PaperPack pack;
+    std::vector<PaperVisit> visits;
+    std::vector<PaperQuestion> questions;
+    std::vector<PaperDrill> drills;
+    PaperReadiness readiness;
+    std::vector<PaperSignature> signatures;
+    std::optional<record::DecideHelp> help;
+    std::optional<Stamp> helpDecided;
+    std::vector<PaperRemark> addenda, lateEntries;
+    std::vector<std::string> unknown;
+
+    template <class V>
+    void fields(V& v) {
+        v("kind", kind), v("demonstration", isDemonstration);
+        v("simulated_clock", isSimulatedClock), v("printed_ms", printedMs);
+        v("offset", offsetMinutes), v("version", version), v("ledger_size", ledgerSize);
+        v("ledger_root", ledgerRoot), v("patient", patient), v("allergies", allergies);
+        v("line", line), v("learner", learner), v("consent", consent);
+        v("consented", consented), v("needs", needs), v("unit", unit), v("pack", pack);
+        v("visits", visits), v("questions", questions), v("drills", drills);
+        v("readiness", readiness), v("signatures", signatures), v("help", help);
+        v("help_decided", helpDecided), v("addenda", addenda), v("late", lateEntries);
+        v("unknown", unknown);
+    }
+};
+
+/// Where and when a paper is made.
+struct PaperContext {
+    desk::Ward ward = desk::Ward::Demonstration;
+    bool isSimulatedClock = false;
+    ledger::Head head;
+    base::Instant now;
+    std::string language = "en";  ///< the hospital's, for the words of the pack
+    std::string version;          ///< of the program
+};
+
+/// Nothing when the record has no such learner.
+std::optional<PaperData> gather(record::PaperKind kind, const record::Record& record,
+                                const base::LearnerId& learner, const procedure::Taught& taught,
+                                const readiness::Readiness& readiness, const record::House& house,
+                                const PaperContext& context);
+
+/// The data in the canonical JSON of RFC 8785, and its SHA-256 in hex: what `paper-issued` names.
+std::string canonicalJson(const PaperData& data);
+std::string digestOf(const PaperData& data);
+
+}  // namespace render

@@ -1,0 +1,144 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "record/people.h"
+#include "record/teaching.h"
+#include "render/papers/papernames.h"
+#include "render/papers/papervisit.h"
+
+/// The parts of a paper's data beside its visits.
+namespace render {
+
+struct PaperAllergies {
+    std::vector<record::Allergy> known;  ///< empty: asked, none known
+    Stamp asked;
+    template <class V>
+    void fields(V& v) {
+        v("known", known), v("asked", asked);
+    }
+};
+
+struct PaperSource {
+    std::string cite;
+    packs::Standing standing = packs::Standing::FromMemory;
+    template <class V>
+    void fields(V& v) {
+        v("cite", cite), v("standing", standing);
+    }
+};
+
+struct PaperCaution {
+    packs::Level level = packs::Level::Caution;
+    std::string text;
+    template <class V>
+    void fields(V& v) {
+        v("level", level), v("text", text);
+    }
+};
+
+struct PaperPart {
+    std::string title;
+    int firstStep = 0, lastStep = 0;
+    bool isMet = false, isSigned = false, isNewSinceSigning = false;
+    std::int64_t signedMs = 0;
+    template <class V>
+    void fields(V& v) {
+        v("title", title), v("first", firstStep), v("last", lastStep), v("met", isMet);
+        v("signed", isSigned), v("new", isNewSinceSigning), v("signed_ms", signedMs);
+    }
+};
+
+struct PaperPack {
+    std::string id, version, digest, title, language;
+    bool isDraftTranslation = false;
+    int validDays = 0;
+    std::vector<PaperPart> parts;  ///< the competencies, in order
+    std::vector<PaperSource> sources;
+    std::vector<PaperCaution> cautions;
+    template <class V>
+    void fields(V& v) {
+        v("id", id), v("version", version), v("digest", digest), v("title", title);
+        v("language", language), v("draft", isDraftTranslation), v("valid_days", validDays);
+        v("parts", parts), v("sources", sources), v("cautions", cautions);
+    }
+};
+
+struct PaperRound {
+    Stamp asked;
+    std::vector<std::string> heard;
+    std::string words, saidDifferently;
+    template <class V>
+    void fields(V& v) {
+        v("asked", asked), v("heard", heard), v("words", words);
+        v("said_differently", saidDifferently);
+    }
+};
+
+struct PaperQuestion {
+    std::string ask;
+    std::vector<PaperRound> rounds;
+    std::vector<std::string> missing;  ///< essential points heard in no round
+    std::string plan;
+    template <class V>
+    void fields(V& v) {
+        v("ask", ask), v("rounds", rounds), v("missing", missing), v("plan", plan);
+    }
+};
+
+struct PaperDrill {
+    std::string title;
+    record::DrillResult result = record::DrillResult::NotYet;
+    Stamp done;
+    template <class V>
+    void fields(V& v) {
+        v("title", title), v("result", result), v("done", done);
+    }
+};
+
+struct PaperFinding {
+    readiness::Rule rule = readiness::Rule::Consent;
+    bool isMet = false;
+    std::vector<std::string> args, names;  ///< names: the texts of the ids among args
+    template <class V>
+    void fields(V& v) {
+        v("rule", rule), v("met", isMet), v("args", args), v("names", names);
+    }
+};
+
+struct PaperReadiness {
+    bool isReady = false, isAllSigned = false;
+    std::vector<PaperFinding> findings;
+    int unprompted = 0, observed = 0;
+    std::string low, high;  ///< "0.438": three decimals, for fractions have no place in JSON
+    template <class V>
+    void fields(V& v) {
+        v("ready", isReady), v("all_signed", isAllSigned), v("findings", findings);
+        v("unprompted", unprompted), v("observed", observed), v("low", low), v("high", high);
+    }
+};
+
+struct PaperSignature {
+    Stamp signedBy;
+    std::string statement;
+    std::vector<std::string> parts;
+    record::Acknowledgement learner;
+    std::uint64_t basisSize = 0;
+    template <class V>
+    void fields(V& v) {
+        v("signed_by", signedBy), v("statement", statement), v("parts", parts);
+        v("learner", learner), v("basis", basisSize);
+    }
+};
+
+/// An addendum or a late entry.
+struct PaperRemark {
+    Stamp written;
+    std::string about, text, reason;
+    template <class V>
+    void fields(V& v) {
+        v("written", written), v("about", about), v("text", text), v("reason", reason);
+    }
+};
+
+}  // namespace render

@@ -1,0 +1,129 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/fields.h"
+#include "practice/events.h"
+#include "practice/state.h"
+
+/// One visit as papers show it: ids are words, people are names. Times in milliseconds.
+namespace render {
+
+/// Who said it and when: both times, for a late entry shows both.
+struct Stamp {
+    std::string entry, by, role;
+    std::int64_t atMs = 0, wallMs = 0;
+    int offsetMinutes = 0;
+    template <class V>
+    void fields(V& v) {
+        v("entry", entry), v("by", by), v("role", role), v("at_ms", atMs), v("wall_ms", wallMs);
+        v("offset", offsetMinutes);
+    }
+};
+
+struct PaperPhase {
+    std::string id, label;
+    std::int64_t minMs = 0, targetMs = 0, measuredMs = 0, begunMs = 0;
+    practice::PhaseEnd end = practice::PhaseEnd::Done;
+    std::string lane;  ///< the lane it is drawn under
+    template <class V>
+    void fields(V& v) {
+        v("id", id), v("label", label), v("min_ms", minMs), v("target_ms", targetMs);
+        v("measured_ms", measuredMs), v("begun_ms", begunMs), v("end", end), v("lane", lane);
+    }
+};
+
+struct PaperStep {
+    int number = 0;  ///< 0 for an operator of a way back
+    std::string id, text;
+    practice::Help help = practice::Help::NothingRecorded;
+    int cues = 0;
+    bool byTeacher = false;
+    std::string seenBy;
+    std::vector<std::string> lapses;  ///< letters
+    std::vector<PaperPhase> phases;
+    template <class V>
+    void fields(V& v) {
+        v("number", number), v("id", id), v("text", text), v("help", help), v("cues", cues);
+        v("by_teacher", byTeacher), v("seen_by", seenBy), v("lapses", lapses);
+        v("phases", phases);
+    }
+};
+
+struct PaperLapse {
+    std::string letter;
+    std::vector<std::string> what;  ///< sentences of the pack, or what was seen
+    bool isLeftOut = false;         ///< `what` names the step that was left out
+    bool isCritical = false;
+    std::vector<std::string> touched;
+    std::string step, happenedAfter;
+    packs::Action action = packs::Action::Recover;
+    practice::Caught caught = practice::Caught::No;
+    bool withdrawn = false, solved = false;
+    std::vector<std::string> wayBack;
+    std::string seenBy;
+    std::int64_t atMs = 0;
+    template <class V>
+    void fields(V& v) {
+        v("letter", letter), v("what", what), v("left_out", isLeftOut);
+        v("critical", isCritical), v("touched", touched), v("step", step);
+        v("happened_after", happenedAfter), v("action", action), v("caught", caught);
+        v("withdrawn", withdrawn), v("solved", solved), v("way_back", wayBack);
+        v("seen_by", seenBy), v("at_ms", atMs);
+    }
+};
+
+struct PaperReading {
+    std::string label;
+    practice::Moment moment = practice::Moment::Found;
+    std::optional<int> mm, marks, baselineMm, callAtMm;
+    std::string by;
+    std::int64_t atMs = 0;
+    template <class V>
+    void fields(V& v) {
+        v("label", label), v("moment", moment), v("mm", mm), v("marks", marks);
+        v("baseline_mm", baselineMm), v("call_at_mm", callAtMm), v("by", by), v("at_ms", atMs);
+    }
+};
+
+struct PaperNote {
+    std::string step, text, by;
+    std::int64_t atMs = 0;
+    template <class V>
+    void fields(V& v) {
+        v("step", step), v("text", text), v("by", by), v("at_ms", atMs);
+    }
+};
+
+struct PaperVisit {
+    Stamp opened;
+    std::int64_t endedMs = 0;
+    practice::Ending ending = practice::Ending::Open;
+    practice::OpenVisit said;
+    bool packAtHand = true;  ///< else nothing but the opening can be shown
+    std::vector<std::string> teachers, watchers;
+    bool takenOver = false, suspendNoticed = false;
+    std::vector<PaperStep> steps, waysBack;
+    std::vector<PaperLapse> lapses;
+    std::vector<PaperReading> readings;
+    std::vector<PaperNote> notes;
+    std::optional<practice::RecordChange> change;
+    std::string dressing;  ///< the change's dressing in words
+    std::optional<Stamp> changed;
+    std::optional<practice::StopVisit> stopped;
+    template <class V>
+    void fields(V& v) {
+        v("opened", opened), v("ended_ms", endedMs), v("ending", ending), v("said", said);
+        v("pack_at_hand", packAtHand), v("teachers", teachers), v("watchers", watchers);
+        v("taken_over", takenOver), v("suspend_noticed", suspendNoticed), v("steps", steps);
+        v("ways_back", waysBack), v("lapses", lapses), v("readings", readings);
+        v("notes", notes), v("change", change), v("dressing", dressing), v("changed", changed);
+        v("stopped", stopped);
+    }
+};
+
+}  // namespace render

@@ -1,0 +1,112 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "render/papers/textline.h"
+
+#include <QPainter>
+#include <cmath>
+
+namespace render {
+namespace {
+
+struct Face {
+    double points;
+    QFont::Weight weight;
+    Role ink;
+};
+
+Face faceOf(TextStyle style) {
+    switch (style) {
+        case TextStyle::Title:
+            return {21, QFont::DemiBold, Role::Ink};
+        case TextStyle::Lead:
+            return {12.5, QFont::Normal, Role::Ink};
+        case TextStyle::Heading:
+            return {12.5, QFont::DemiBold, Role::Pine};
+        case TextStyle::Strong:
+            return {9.5, QFont::DemiBold, Role::Ink};
+        case TextStyle::Body:
+            return {9.5, QFont::Normal, Role::Ink};
+        case TextStyle::Quiet:
+            return {9.5, QFont::Normal, Role::QuietInk};
+        case TextStyle::Small:
+            return {8.5, QFont::Normal, Role::Ink};
+        case TextStyle::SmallStrong:
+            return {8.5, QFont::DemiBold, Role::Ink};
+        case TextStyle::Fine:
+            return {8, QFont::Normal, Role::QuietInk};
+    }
+    return {9.5, QFont::Normal, Role::Ink};
+}
+
+Qt::Alignment alignmentOf(Align align, bool textIsRtl, Qt::LayoutDirection document) {
+    const bool documentIsRtl = document == Qt::RightToLeft;
+    switch (align) {
+        case Align::Start:
+            return documentIsRtl ? Qt::AlignRight : Qt::AlignLeft;
+        case Align::End:
+            return documentIsRtl ? Qt::AlignLeft : Qt::AlignRight;
+        case Align::Centre:
+            return Qt::AlignHCenter;
+        case Align::Own:
+            return textIsRtl ? Qt::AlignRight : Qt::AlignLeft;
+    }
+    return Qt::AlignLeft;
+}
+
+}  // namespace
+
+QFont paperFont(TextStyle style) {
+    const Face face = faceOf(style);
+    QFont font;
+    font.setFamilies(fontFamilies());
+    font.setPixelSize(int(std::lround(face.points * unitsPerPoint)));
+    font.setWeight(face.weight);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+}
+
+QColor paperInk(TextStyle style, const Theme& theme) { return theme.color(faceOf(style).ink); }
+
+TextLines::TextLines(const Text& text, Align align, double width, const LayoutContext& context)
+    : m_layout(std::make_shared<QTextLayout>()), m_ink(paperInk(text.style, context.theme)) {
+    QString shown = text.text;
+    shown.replace(QLatin1Char('\n'), QChar(QChar::LineSeparator));
+    QFont font = paperFont(text.style);
+    font.setStrikeOut(text.struck == Struck::Yes);
+    const bool isRtl = shown.isRightToLeft();
+    QTextOption option(alignmentOf(align, isRtl, context.direction) | Qt::AlignAbsolute);
+    option.setTextDirection(isRtl ? Qt::RightToLeft : Qt::LeftToRight);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    m_layout->setText(shown);
+    m_layout->setFont(font);
+    m_layout->setTextOption(option);
+    m_layout->beginLayout();
+    for (QTextLine line = m_layout->createLine(); line.isValid(); line = m_layout->createLine()) {
+        line.setLineWidth(width);
+        line.setPosition(QPointF(0, 0));
+    }
+    m_layout->endLayout();
+}
+
+int TextLines::count() const { return m_layout->text().isEmpty() ? 0 : m_layout->lineCount(); }
+
+double TextLines::ascent(int line) const { return m_layout->lineAt(line).ascent(); }
+
+double TextLines::height(int line) const {
+    const QTextLine at = m_layout->lineAt(line);
+    return at.ascent() + at.descent();
+}
+
+double TextLines::widest() const {
+    double most = 0;
+    for (int i = 0; i < count(); ++i) most = std::max(most, m_layout->lineAt(i).naturalTextWidth());
+    return most;
+}
+
+void TextLines::paint(QPainter& painter, int line, double x, double baseline) const {
+    painter.setPen(m_ink);
+    const QTextLine at = m_layout->lineAt(line);
+    at.draw(&painter, QPointF(x, baseline - at.ascent()));
+}
+
+}  // namespace render

@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QString>
+#include <QStringList>
+
+#include "practice/state.h"
+#include "readiness/readiness.h"
+#include "record/people.h"
+#include "record/teaching.h"
+
+/// What people read, from what core knows: core itself speaks no prose.
+namespace render {
+
+/// The context in which the sentences of papers are translated.
+class Papers {
+    Q_DECLARE_TR_FUNCTIONS(Papers)
+};
+
+// Text of people, made harmless.
+
+/// One line: control characters and direction overrides are gone, line breaks are spaces, and no
+/// letter carries so many marks that it reaches into the line above.
+QString plain(const std::string& utf8);
+/// The same, but line breaks stay.
+QString plainLines(const std::string& utf8);
+/// Set apart by U+2068 and U+2069, so that a name keeps its own direction within a sentence.
+QString isolated(const QString& text);
+/// A word of the code lists, such as "securement-device", as it is read.
+QString codeWords(const std::string& code);
+/// A language by its tag, in the reader's language; the tag itself where it has no name.
+QString languageWords(const std::string& tag, const QLocale& locale);
+
+// Times. Dates carry the weekday and the month spelled out: 3/5 is two days.
+
+/// "Wednesday, 25 November 2026" for 2026-11-25; what is no date is shown as it is.
+QString dateWords(const std::string& iso, const QLocale& locale);
+QString dateWords(std::int64_t wallMs, int offsetMinutes, const QLocale& locale);
+/// The same with "14:32".
+QString momentWords(std::int64_t wallMs, int offsetMinutes, const QLocale& locale);
+QString clockWords(std::int64_t wallMs, int offsetMinutes);
+/// "UTC+01:00".
+QString offsetWords(int offsetMinutes);
+/// "31.4 s": tenths of a second, cut, so that 29.96 s never reads as 30.
+QString secondsWords(std::int64_t ms, const QLocale& locale);
+/// "38 mm".
+QString millimetreWords(int mm, const QLocale& locale);
+
+// One word for each value of an enumeration.
+
+QString wayWords(practice::Way way);
+QString onWords(practice::On on);
+QString helpWords(practice::Help help, int cues);
+QString caughtWords(practice::Caught caught);
+QString actionWords(packs::Action action);
+QString stopWords(practice::StopReason reason);
+QString interpreterWords(practice::InterpreterMode mode);
+QString armWords(record::Arm arm);
+QString roleWords(record::Role role);
+QString drillWords(record::DrillResult result);
+QString acknowledgedWords(record::AcknowledgedBy how);
+QString standingWords(packs::Standing standing);
+QString signalWords(packs::Level level);
+QString laneWords(packs::Lane lane);
+
+// Readiness.
+
+/// What was found, as a sentence: "Seen 2 times of 3 asked."
+/// `names` are the texts of the ids among the finding's arguments.
+QString findingWords(const readiness::Finding& finding, const QStringList& names);
+/// What is missing, as something to do; empty when the finding is met.
+QString nextWords(const readiness::Finding& finding, const QStringList& names);
+
+}  // namespace render

@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "render/words.h"
+
+namespace render {
+namespace {
+
+using readiness::Finding;
+using readiness::Rule;
+
+QString argument(const Finding& finding, size_t index) {
+    return index < finding.args.size() ? plain(finding.args[index]) : QString();
+}
+
+QString counted(const Finding& finding, const QString& sentence) {
+    return sentence.arg(argument(finding, 0), argument(finding, 1));
+}
+
+QString listed(const QStringList& names) { return names.join(Papers::tr("; ", "between items")); }
+
+QString metWords(const Finding& finding) {
+    switch (finding.rule) {
+        case Rule::Consent:
+            return Papers::tr("Consent to teach this learner was given.");
+        case Rule::NeedsAsked:
+            return Papers::tr("Needs and barriers were asked.");
+        case Rule::AllergiesAsked:
+            return Papers::tr("Allergies were asked.");
+        case Rule::Observed:
+            return counted(finding, Papers::tr("Return demonstrations observed: %1 of %2 asked."));
+        case Rule::OnPatient:
+            return counted(finding, Papers::tr("On the patient: %1 of %2 asked."));
+        case Rule::OnDays:
+            return counted(finding, Papers::tr("On different days: %1 of %2 asked."));
+        case Rule::UnpromptedRow:
+            return counted(finding,
+                           Papers::tr("Last demonstrations with every critical step unprompted: "
+                                      "%1 of %2 asked."));
+        case Rule::CriticalSteps:
+            return Papers::tr("Every critical step was seen unprompted in the last demonstration.");
+        case Rule::TeachBack:
+            return Papers::tr("Every essential point was heard in the learner's own words.");
+        case Rule::Drills:
+            return Papers::tr("Every drill that is asked was done.");
+        case Rule::HomeKit:
+            return Papers::tr("Seen with the kit that will be used at home.");
+        case Rule::StillValid:
+            return counted(finding,
+                           Papers::tr("The last demonstration is %1 days old; it counts for %2."));
+        case Rule::Unsettled:
+            return Papers::tr("Nothing in the record is open or unknown to this program.");
+    }
+    return {};
+}
+
+}  // namespace
+
+QString findingWords(const Finding& finding, const QStringList& names) {
+    if (finding.met) return metWords(finding);
+    switch (finding.rule) {
+        case Rule::Consent:
+            return Papers::tr("There is no consent to teach this learner.");
+        case Rule::NeedsAsked:
+            return Papers::tr("Needs and barriers have not been asked.");
+        case Rule::AllergiesAsked:
+            return Papers::tr("Allergies have not been asked.");
+        case Rule::CriticalSteps:
+            return Papers::tr("Not seen unprompted in the last demonstration: %1")
+                .arg(listed(names));
+        case Rule::TeachBack:
+            return Papers::tr("Essential points are still to be heard: %1").arg(listed(names));
+        case Rule::Drills:
+            return Papers::tr("Drills still to be done: %1").arg(listed(names));
+        case Rule::HomeKit:
+            return Papers::tr("Not yet seen with the kit that will be used at home.");
+        case Rule::Unsettled:
+            return Papers::tr("A visit is open, or the record holds something that this program "
+                              "does not know.");
+        case Rule::Observed:
+        case Rule::OnPatient:
+        case Rule::OnDays:
+        case Rule::UnpromptedRow:
+        case Rule::StillValid:
+            return metWords(finding);
+    }
+    return {};
+}
+
+QString nextWords(const Finding& finding, const QStringList& names) {
+    if (finding.met) return {};
+    switch (finding.rule) {
+        case Rule::Consent:
+            return Papers::tr("Ask the patient, or whoever decides for the patient.");
+        case Rule::NeedsAsked:
+            return Papers::tr("Ask about sight, hands, reading, language and fears.");
+        case Rule::AllergiesAsked:
+            return Papers::tr("Ask before supplies are chosen.");
+        case Rule::Observed:
+        case Rule::UnpromptedRow:
+            return Papers::tr("Watch another return demonstration.");
+        case Rule::OnPatient:
+            return Papers::tr("Watch one on the patient.");
+        case Rule::OnDays:
+            return Papers::tr("Watch one on another day.");
+        case Rule::CriticalSteps:
+            return names.size() == 1 ? Papers::tr("Teach this step again and watch it.")
+                                     : Papers::tr("Teach these steps again and watch them.");
+        case Rule::TeachBack:
+            return Papers::tr("Say it differently, then ask again.");
+        case Rule::Drills:
+            return Papers::tr("Go through what to do if.");
+        case Rule::HomeKit:
+            return Papers::tr("Watch one with the home kit.");
+        case Rule::StillValid:
+            return Papers::tr("Watch a new return demonstration.");
+        case Rule::Unsettled:
+            return Papers::tr("Close the visit, or read the record with a newer program.");
+    }
+    return {};
+}
+
+}  // namespace render
