@@ -1,0 +1,144 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "render/visitlanes.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace render {
+namespace {
+
+using practice::Change;
+using procedure::Conditions;
+
+std::map<packs::Lane, Conditions> laneMasks(const packs::Pack& pack) {
+    std::map<packs::Lane, Conditions> masks;
+    for (std::size_t i = 0; i < pack.conditions.size(); ++i) {
+        Conditions& mask = masks[pack.conditions[i].lane];
+        mask = mask.with(Conditions::single(static_cast<int>(i)));
+    }
+    return masks;
+}
+
+/// Walks the changes of one lane and lays its bars end to end.
+class LaneWalk {
+  public:
+    LaneWalk(Conditions mask, std::int64_t fromMs) : m_mask(mask), m_fromMs(fromMs) {}
+
+    void pass(const Change& change) {
+        const Conditions after = change.holds.within(m_mask);
+        if (change.cause == Change::Cause::Lapse) {
+            m_lost = m_lost.with(m_before.without(after));
+        } else {
+            m_lost = m_lost.without(after);
+        }
+        const bool isCut = !m_lost.isEmpty();
+        if (m_isCut && !isCut)
+            close(change.atMs, BarKind::WonBack);
+        else if (isCut != m_isCut || after.isEmpty() != m_before.isEmpty())
+            close(change.atMs, m_isCut ? BarKind::Cut : BarKind::Held);
+        m_isCut = isCut;
+        m_before = after;
+    }
+
+    std::vector<Bar> finish(std::int64_t toMs) {
+        close(toMs, m_isCut ? BarKind::Cut : BarKind::Held);
+        return std::move(m_bars);
+    }
+
+  private:
+    void close(std::int64_t atMs, BarKind kind) {
+        const bool isSomething = m_isCut || !m_before.isEmpty();
+        if (isSomething && atMs > m_fromMs) m_bars.push_back({m_fromMs, atMs, kind});
+        m_fromMs = atMs;
+    }
+
+    Conditions m_mask, m_before, m_lost;
+    bool m_isCut = false;
+    std::int64_t m_fromMs;
+    std::vector<Bar> m_bars;
+};
+
+/// The lane a step's phases are drawn under: that of the first thing it gives.
+packs::Lane laneOfStep(const packs::Pack& pack, const std::string& id) {
+    const packs::Step* step = packs::findStep(pack, id).step;
+    if (step == nullptr || step->gives.empty()) return packs::Lane::Hands;
+    const packs::Condition* condition = packs::findCondition(pack, step->gives.front());
+    return condition == nullptr ? packs::Lane::Hands : condition->lane;
+}
+
+class SpanCollector {
+  public:
+    SpanCollector(const packs::Pack& pack, const LaneWords& words) : m_pack(pack), m_words(words) {}
+
+    void add(const std::vector<practice::StepRecord>& records) {
+        for (const practice::StepRecord& record : records)
+            for (const practice::PhaseRun& run : record.phases)
+                if (run.measuredMs > 0) add(record.step, run);
+    }
+    std::vector<MeasuredSpan> of(packs::Lane lane) {
+        auto& spans = m_spans[lane];
+        std::ranges::sort(spans, {}, &MeasuredSpan::fromMs);
+        return spans;
+    }
+
+  private:
+    void add(const std::string& step, const practice::PhaseRun& run) {
+        m_spans[laneOfStep(m_pack, step)].push_back(
+            {.fromMs = run.begunWallMs,
+             .toMs = run.begunWallMs + run.pausedMs + run.measuredMs,
+             .label = m_words.length(run.measuredMs / 1000),
+             .isShort = run.measuredMs < run.minMs});
+    }
+
+    const packs::Pack& m_pack;
+    const LaneWords& m_words;
+    std::map<packs::Lane, std::vector<MeasuredSpan>> m_spans;
+};
+
+/// At most eight ticks, on whole minutes of 1, 2, 5, 10, 15 or 30.
+std::vector<Tick> ticksOf(std::int64_t fromMs, std::int64_t toMs, const LaneWords& words) {
+    constexpr std::array<std::int64_t, 7> minutes = {1, 2, 5, 10, 15, 30, 60};
+    std::int64_t step = 60'000 * minutes.back();
+    for (const std::int64_t one : minutes) {
+        if ((toMs - fromMs) / (one * 60'000) > 8) continue;
+        step = one * 60'000;
+        break;
+    }
+    std::vector<Tick> ticks;
+    for (std::int64_t at = (fromMs + step - 1) / step * step; at <= toMs; at += step)
+        ticks.push_back({at, words.time(at)});
+    return ticks;
+}
+
+}  // namespace
+
+QString lapseLetter(std::size_t index) {
+    const QString last(QChar(u'A' + static_cast<char16_t>(index % 26)));
+    return index < 26 ? last : lapseLetter(index / 26 - 1) + last;
+}
+
+LanesData lanesOf(const procedure::Taught& taught, const practice::State& state,
+                  const LaneWords& words, std::optional<std::int64_t> nowMs) {
+    LanesData data;
+    data.fromMs = state.openedMs;
+    data.toMs = nowMs ? *nowMs : std::max(state.endedMs, state.lastWallMs);
+    data.nowMs = nowMs;
+    SpanCollector spans(taught.pack, words);
+    spans.add(state.steps);
+    spans.add(state.waysBack);
+    if (state.wayBack) spans.add(state.wayBack->steps);
+    for (const auto& [lane, mask] : laneMasks(taught.pack)) {
+        LaneWalk walk(mask, data.fromMs);
+        for (const Change& change : state.trail) walk.pass(change);
+        data.lanes.push_back({words.lane(lane), walk.finish(data.toMs), spans.of(lane)});
+    }
+    for (std::size_t i = 0; i < state.lapses.size(); ++i)
+        if (!state.lapses[i].withdrawn)
+            data.notches.push_back({state.lapses[i].atMs, lapseLetter(i)});
+    data.ticks = ticksOf(data.fromMs, data.toMs, words);
+    return data;
+}
+
+}  // namespace render
