@@ -7,34 +7,15 @@
 #include <functional>
 #include <memory>
 
-#include "ledger/jcs.h"
 #include "ledger/ledger.h"
 #include "ledger/merkle.h"
+#include "support/ledgerdrafts.h"
 
 /// What every Ledger keeps to, whatever it is stored in. Included by one test file for each kind,
 /// which instantiates the suite with a way to make an empty one.
 namespace support {
 
 using LedgerMaker = std::function<std::unique_ptr<ledger::Ledger>()>;
-
-inline base::Instant instantAt(std::int64_t wallMs) {
-    return {.wallMs = wallMs, .bootMs = wallMs / 2, .monoMs = 5, .bootId = "boot", .zone = "UTC"};
-}
-
-inline ledger::Draft draftSaying(const std::string& word,
-                                 std::optional<base::PatientId> subject = std::nullopt) {
-    ledger::Body body{.id = base::CommandId::random()};
-    body.type = "test-said";
-    body.role = "system";
-    body.zone = "UTC";
-    body.data = {{"word", word}};
-    return {std::move(subject), std::move(body)};
-}
-
-inline ledger::CardRow cardOf(const std::string& sortKey, std::vector<std::string> keys) {
-    return {base::LearnerId::random(), base::PatientId::random(), sortKey, std::move(keys),
-            *ledger::jcs({{"name", sortKey}})};
-}
 
 class LedgerContract : public testing::TestWithParam<LedgerMaker> {
   protected:

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <QTemporaryDir>
+#include <fstream>
+#include <memory>
+#include <sstream>
+#include <string>
+
+#include "store/sqlledger.h"
+
+namespace support {
+
+/// A folder of its own for the files of a record, gone at the end of the test.
+class RecordFolder {
+  public:
+    std::string path(const std::string& name = "ward.record") const {
+        return m_folder.filePath(QString::fromStdString(name)).toStdString();
+    }
+    std::unique_ptr<store::SqlLedger> open(const std::string& name = "ward.record") const {
+        auto opened = store::SqlLedger::open(path(name), store::OpenMode::Demonstration);
+        if (!opened) ADD_FAILURE() << base::english(opened.error());
+        return opened ? std::move(*opened) : nullptr;
+    }
+    /// The code an attempt to open is refused with.
+    base::Code refusal(const std::string& name = "ward.record") const {
+        const auto opened = store::SqlLedger::open(path(name), store::OpenMode::Demonstration);
+        if (opened) ADD_FAILURE() << "was opened";
+        return opened ? base::Code::Internal : opened.error().code;
+    }
+
+  private:
+    QTemporaryDir m_folder;
+};
+
+inline std::string bytesOfFile(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    std::stringstream bytes;
+    bytes << file.rdbuf();
+    return bytes.str();
+}
+
+inline void putFile(const std::string& path, const std::string& bytes) {
+    std::ofstream(path, std::ios::binary | std::ios::trunc) << bytes;
+}
+
+}  // namespace support
