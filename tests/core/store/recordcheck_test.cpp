@@ -1,0 +1,246 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/recordcheck.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+#include "support/ledgerdrafts.h"
+#include "support/paths.h"
+#include "support/recordfolder.h"
+
+namespace store {
+namespace {
+
+using base::Code;
+using support::cardOf;
+using support::draftSaying;
+using support::instantAt;
+using support::RecordFolder;
+
+/// Six entries, two of them of one patient, one card, a blob.
+void fillRecord(ledger::Ledger& ledger) {
+    const auto patient = base::PatientId::random();
+    for (int i = 0; i < 4; ++i)
+        ASSERT_TRUE(ledger.append({draftSaying(std::to_string(i))}, instantAt(i), {}).ok());
+    ASSERT_TRUE(ledger
+                    .append({draftSaying("x", patient), draftSaying("y", patient)}, instantAt(9),
+                            {.cards = {cardOf("ann", {"ann", "lee"})}})
+                    .ok());
+    ASSERT_TRUE(ledger.putBlob("a pack").ok());
+}
+
+/// Goes behind the ledger's back, the guards taken off first.
+void tamper(Database& database, const QString& sql) {
+    for (const char* guard : {"entry_no_update", "entry_no_delete", "entry_in_order"})
+        ASSERT_TRUE(
+            database.runOnce(QStringLiteral("DROP TRIGGER IF EXISTS %1").arg(QLatin1String(guard)))
+                .ok());
+    ASSERT_TRUE(database.runOnce(sql).ok());
+}
+
+std::vector<Damage> damagesAfter(const QString& sql) {
+    const RecordFolder folder;
+    const auto ledger = folder.open();
+    fillRecord(*ledger);
+    EXPECT_TRUE(ledger->check()->isIntact());
+    tamper(ledger->database(), sql);
+    std::vector<Damage> damages;
+    const auto report = ledger->check();
+    for (const Finding& finding : report->findings) damages.push_back(finding.damage);
+    return damages;
+}
+
+TEST(Triggers, RefuseEveryChangeOfAnEntry) {
+    const RecordFolder folder;
+    const auto ledger = folder.open();
+    fillRecord(*ledger);
+    const auto before = ledger->readFrom(0, 100).value();
+    for (const char* sql :
+         {"UPDATE entry SET bytes = x'00'", "UPDATE entry SET seq = seq + 10 WHERE seq = 5",
+          "DELETE FROM entry WHERE seq = 5", "DELETE FROM entry",
+          "INSERT INTO entry (seq, bytes) VALUES (3, x'00')",
+          "INSERT OR REPLACE INTO entry (seq, bytes) VALUES (3, x'00')",
+          "REPLACE INTO entry (seq, bytes) VALUES (5, x'00')",
+          "INSERT OR IGNORE INTO entry (seq, bytes) VALUES (9, x'00')",
+          "INSERT INTO entry (seq, bytes) VALUES (7, x'00')",
+          "INSERT INTO entry (seq, bytes) VALUES (5, x'00') "
+          "ON CONFLICT (seq) DO UPDATE SET bytes = excluded.bytes"})
+        EXPECT_FALSE(ledger->database().runOnce(QString::fromLatin1(sql)).ok()) << sql;
+    EXPECT_EQ(ledger->readFrom(0, 100).value(), before);
+}
+
+TEST(RecordCheck, NamesAnEntryThatWasChanged) {
+    const auto damages = damagesAfter(
+        QStringLiteral("UPDATE entry SET bytes = CAST(replace(CAST(bytes AS TEXT), '\"tick\":3', "
+                       "'\"tick\":9') AS BLOB) WHERE seq = 2"));
+    ASSERT_EQ(damages.size(), 4U);
+    EXPECT_EQ(damages[0], Damage::TickBack) << "of the entries after it";
+    EXPECT_EQ(damages[3], Damage::RightEdge);
+}
+
+TEST(RecordCheck, NamesBytesThatAreNoEntry) {
+    const auto damages =
+        damagesAfter(QStringLiteral("UPDATE entry SET bytes = x'7b7d' WHERE seq = 1"));
+    EXPECT_EQ(damages, (std::vector{Damage::Unreadable, Damage::RightEdge}));
+}
+
+TEST(RecordCheck, NamesAnEntryThatWasTakenOut) {
+    const auto damages = damagesAfter(QStringLiteral("DELETE FROM entry WHERE seq = 1"));
+    EXPECT_EQ(damages, (std::vector{Damage::Gap, Damage::RightEdge, Damage::Index, Damage::Index}));
+}
+
+TEST(RecordCheck, NamesATailThatWasCutOff) {
+    const auto damages = damagesAfter(QStringLiteral("DELETE FROM entry WHERE seq = 5"));
+    EXPECT_EQ(damages, (std::vector{Damage::RightEdge, Damage::Index, Damage::Index}));
+}
+
+TEST(RecordCheck, NamesEntriesThatChangedPlaces) {
+    const auto damages = damagesAfter(QStringLiteral(
+        "UPDATE entry SET bytes = (SELECT bytes FROM entry AS e WHERE e.seq = 0) WHERE seq = 3"));
+    const std::vector expected{Damage::OtherPlace, Damage::TickBack, Damage::DoubledId,
+                               Damage::Index, Damage::RightEdge};
+    EXPECT_EQ(damages, expected);
+}
+
+TEST(RecordCheck, NamesAnIndexThatLeadsNowhere) {
+    EXPECT_EQ(damagesAfter(QStringLiteral("DELETE FROM command WHERE seq = 2")),
+              std::vector{Damage::Index});
+    EXPECT_EQ(damagesAfter(QStringLiteral("DELETE FROM subject WHERE seq = 2")),
+              std::vector{Damage::Index});
+    EXPECT_EQ(damagesAfter(QStringLiteral("INSERT INTO command (id, seq) VALUES ('x', 50)")),
+              std::vector{Damage::Index});
+}
+
+TEST(RecordCheck, NamesAnotherEdgeAndAnotherBlob) {
+    EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE right_edge SET tick = 70")),
+              std::vector{Damage::RightEdge});
+    EXPECT_EQ(damagesAfter(QStringLiteral("DELETE FROM right_edge")),
+              std::vector{Damage::RightEdge});
+    EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE blob SET bytes = x'00'")),
+              std::vector{Damage::Blob});
+}
+
+TEST(RecordCheck, ABlobThatWasChangedIsNotHandedOut) {
+    const RecordFolder folder;
+    const auto ledger = folder.open();
+    const auto digest = ledger->putBlob("a pack").value();
+    tamper(ledger->database(), QStringLiteral("UPDATE blob SET bytes = x'00'"));
+    EXPECT_EQ(ledger->blob(digest).error().code, Code::StoreBlobWrong);
+}
+
+TEST(RecordCheck, HeadOfAnEarlierSizeIsThatOfThen) {
+    const RecordFolder folder;
+    const auto ledger = folder.open();
+    std::vector<ledger::Head> heads = {ledger->head()};
+    for (int i = 0; i < 5; ++i) {
+        ASSERT_TRUE(ledger->append({draftSaying("x")}, instantAt(1), {}).ok());
+        heads.push_back(ledger->head());
+    }
+    for (const ledger::Head& head : heads) EXPECT_EQ(ledger->headAt(head.size).value(), head);
+    EXPECT_EQ(ledger->headAt(6).value(), std::nullopt);
+}
+
+/// What opening says after this was done to a closed record.
+Code refusalAfter(const QString& sql) {
+    const RecordFolder folder;
+    {
+        const auto ledger = folder.open();
+        fillRecord(*ledger);
+        tamper(ledger->database(), sql);
+    }
+    return folder.refusal();
+}
+
+TEST(RecordCheck, OpeningHoldsTheLastEntryAgainstTheEdge) {
+    EXPECT_EQ(refusalAfter(QStringLiteral("DELETE FROM entry WHERE seq = 5")),
+              Code::StoreEdgeWrong);
+    EXPECT_EQ(refusalAfter(QStringLiteral("UPDATE entry SET bytes = x'00' WHERE seq = 5")),
+              Code::StoreDamaged);
+    EXPECT_EQ(refusalAfter(QStringLiteral("UPDATE right_edge SET edge = previous")),
+              Code::StoreEdgeWrong);
+    EXPECT_EQ(refusalAfter(QStringLiteral("UPDATE right_edge SET tick = tick + 1")),
+              Code::StoreEdgeWrong);
+    EXPECT_EQ(refusalAfter(QStringLiteral("UPDATE right_edge SET edge = ''")),
+              Code::StoreEdgeWrong);
+    EXPECT_EQ(refusalAfter(QStringLiteral("DELETE FROM right_edge")), Code::StoreEdgeWrong);
+    EXPECT_EQ(refusalAfter(QStringLiteral("DELETE FROM entry")), Code::StoreEdgeWrong);
+}
+
+TEST(Rebuild, MakesEveryDerivedRowAgainByteForByte) {
+    const RecordFolder folder;
+    const auto ledger = folder.open();
+    fillRecord(*ledger);
+    const std::string before = ledger->derivedRows().value();
+    EXPECT_NE(before.find("edge\t6:"), std::string::npos);
+    const auto card = ledger->cards({.words = {"lee"}})->rows.at(0);
+    tamper(ledger->database(), QStringLiteral("DELETE FROM command"));
+    tamper(ledger->database(), QStringLiteral("UPDATE subject SET seq = seq + 40"));
+    tamper(ledger->database(), QStringLiteral("DELETE FROM right_edge"));
+    tamper(ledger->database(), QStringLiteral("DELETE FROM search_key"));
+    EXPECT_NE(ledger->derivedRows().value(), before);
+    auto whole = card;
+    whole.searchKeys = {"ann", "lee"};
+    ASSERT_TRUE(ledger->rebuild({.cards = {whole}}).ok());
+    EXPECT_EQ(ledger->derivedRows().value(), before);
+    EXPECT_TRUE(ledger->check()->isIntact());
+}
+
+TEST(Rebuild, OpensARecordWhoseEdgeIsWrong) {
+    const RecordFolder folder;
+    std::string before;
+    {
+        const auto ledger = folder.open();
+        fillRecord(*ledger);
+        before = ledger->derivedRows().value();
+        tamper(ledger->database(), QStringLiteral("UPDATE right_edge SET edge = '0:', tick = 0"));
+    }
+    EXPECT_EQ(folder.refusal(), Code::StoreEdgeWrong);
+    const auto opened = SqlLedger::openToRebuild(folder.path(), OpenMode::Demonstration);
+    ASSERT_TRUE(opened.ok());
+    EXPECT_EQ((*opened)->derivedRows().value(), before);
+}
+
+TEST(Rebuild, RefusesToBuildOnADamagedEntry) {
+    const RecordFolder folder;
+    {
+        const auto ledger = folder.open();
+        fillRecord(*ledger);
+        tamper(ledger->database(), QStringLiteral("UPDATE entry SET bytes = x'00' WHERE seq = 2"));
+    }
+    const auto opened = SqlLedger::openToRebuild(folder.path(), OpenMode::Demonstration);
+    ASSERT_FALSE(opened.ok());
+    EXPECT_EQ(opened.error(), (base::Error{Code::StoreDamaged, {"2"}}));
+}
+
+// Bits that flip anywhere in the file: it is refused, or the damage is found, or nothing that was
+// said has changed. The seed is fixed; each round is the same on every machine.
+TEST(RecordCheck, FlippedBitsAreNoticedOrHarmless) {
+    const RecordFolder folder;
+    std::vector<ledger::Entry> entries;
+    {
+        const auto ledger = folder.open();
+        fillRecord(*ledger);
+        entries = ledger->readFrom(0, 100).value();
+    }
+    const std::string whole = support::bytesOfFile(folder.path());
+    std::mt19937 random(20261125);
+    int noticed = 0;
+    for (int round = 0; round < 150; ++round) {
+        std::string spoiled = whole;
+        spoiled[random() % spoiled.size()] ^= static_cast<char>(1U << (random() % 8));
+        support::putFile(folder.path("spoiled"), spoiled);
+        const auto opened = SqlLedger::open(folder.path("spoiled"), OpenMode::Demonstration);
+        const auto report = opened ? (*opened)->check() : opened.error();
+        if (!report || !report->isIntact()) {
+            ++noticed;
+        } else {
+            EXPECT_EQ((*opened)->readFrom(0, 100).value(), entries) << round;
+        }
+    }
+    EXPECT_GT(noticed, 8);
+}
+
+}  // namespace
+}  // namespace store
