@@ -74,8 +74,9 @@ QString findingWords(const Finding& finding, const QStringList& names) {
         case Rule::HomeKit:
             return Papers::tr("Not yet seen with the kit that will be used at home.");
         case Rule::Unsettled:
-            return Papers::tr("A visit is open, or the record holds something that this program "
-                              "does not know.");
+            return Papers::tr(
+                "A visit is open, or the record holds something that this program "
+                "does not know.");
         case Rule::Observed:
         case Rule::OnPatient:
         case Rule::OnDays:

@@ -100,8 +100,7 @@ Strip boxed(const Strip& inner, double glyphSize, double border, Role edge,
         pen.setJoinStyle(Qt::MiterJoin);
         painter.setPen(pen);
         painter.setBrush(Qt::NoBrush);
-        painter.drawRect(
-            QRectF(border / 2, border / 2, width - border, height - border));
+        painter.drawRect(QRectF(border / 2, border / 2, width - border, height - border));
         const bool isRtl = context.direction == Qt::RightToLeft;
         const double x = isRtl ? width - boxPadding - border - glyphSize : boxPadding + border;
         paintGlyph(painter, QRectF(x, (height - glyphSize) / 2, glyphSize, glyphSize));

@@ -27,7 +27,8 @@ Strip bandStrip(const QString& text, const LayoutContext& context) {
     LayoutContext within = context;
     const double pad = 4 * paperPt;
     within.width = context.width - 4 * pad;
-    const Strip words = joined(textStrips({text, TextStyle::SmallStrong}, Align::Centre, 0, within));
+    const Strip words =
+        joined(textStrips({text, TextStyle::SmallStrong}, Align::Centre, 0, within));
     Strip band;
     band.height = words.height + pad;
     band.paint = [=, height = band.height](QPainter& painter) {
@@ -82,10 +83,10 @@ LayoutContext Paper::context() const {
 
 Strip Paper::header() const {
     const LayoutContext within = context();
-    const Table line{{{{}, 0.62}, {{}, 0.38, 0, Align::End}},
-                     {{{{m_document.identifiers, TextStyle::SmallStrong},
-                        {m_document.title, TextStyle::Fine}}}},
-                     Rules::None};
+    const Table line{
+        {{{}, 0.62}, {{}, 0.38, 0, Align::End}},
+        {{{{m_document.identifiers, TextStyle::SmallStrong}, {m_document.title, TextStyle::Fine}}}},
+        Rules::None};
     Strips strips;
     for (const QString& band : m_document.bands) {
         strips.push_back(bandStrip(band, within));

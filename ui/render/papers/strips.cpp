@@ -14,8 +14,8 @@ namespace {
 constexpr double lanesScale = 0.68;
 
 Strips headingStrips(const Heading& heading, const LayoutContext& context) {
-    Strips strips = textStrips({heading.text, TextStyle::Heading}, Align::Start,
-                               16 * unitsPerPoint, context);
+    Strips strips =
+        textStrips({heading.text, TextStyle::Heading}, Align::Start, 16 * unitsPerPoint, context);
     for (Strip& strip : strips) strip.keepsNext = true;
     Strip gap;
     gap.height = 4 * unitsPerPoint;

@@ -91,24 +91,23 @@ Strips rowStrips(const Table& table, const Row& row, const std::vector<Place>& p
     } else {
         const size_t count = std::min(row.cells.size(), places.size());
         for (size_t i = 0; i < count; ++i) {
-            cells.push_back({TextLines(row.cells[i], table.columns[i].align, places[i].width,
-                                       context),
-                             places[i].x});
+            cells.push_back(
+                {TextLines(row.cells[i], table.columns[i].align, places[i].width, context),
+                 places[i].x});
         }
     }
     const bool isRuled = table.rules == Rules::Rows;
     Strips strips = cellStrips(cells);
     const bool mayPart = strips.size() > unpartedLines;
-    strips.insert(strips.begin(),
-                  padding(row.isGroup && isRuled ? 2.5 * rowPadding : rowPadding));
+    strips.insert(strips.begin(), padding(row.isGroup && isRuled ? 2.5 * rowPadding : rowPadding));
     strips.push_back(padding(rowPadding));
     for (size_t i = 0; i + 1 < strips.size(); ++i) {
         strips[i].keepsNext = !mayPart || i < 2 || i + 3 > strips.size();
     }
     if (isRuled) {
         strips.back().keepsNext = true;
-        strips.push_back(ruleStrip(context.width, row.isGroup ? 0.8 : 0.4, Role::Rule,
-                                   context.theme));
+        strips.push_back(
+            ruleStrip(context.width, row.isGroup ? 0.8 : 0.4, Role::Rule, context.theme));
     }
     if (row.isGroup) strips.back().keepsNext = true;
     return strips;
