@@ -15,6 +15,7 @@
 #include <QPdfWriter>
 #include <QProcess>
 #include <algorithm>
+#include <map>
 
 #include "render/scenedata.h"
 #include "support/paths.h"
@@ -74,19 +75,43 @@ TEST(SceneFiles, AMissingFolderIsNamedAndDrawsNothing) {
     EXPECT_EQ(pictureOf(scene, {{}, "peel", {}, 0}), pictureOf(scene, {{}, "", {}, 0}));
 }
 
+SceneData sceneFile() {
+    QFile file(QStringLiteral(":/illustrations/scene.json"));
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    return readSceneData(file.readAll()).value();
+}
+
 TEST(SceneFiles, EveryDrawingIsUsed) {
-    const auto data = readSceneData([] {
-        QFile file(QStringLiteral(":/illustrations/scene.json"));
-        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
-        return file.readAll();
-    }());
-    ASSERT_TRUE(data);
+    const SceneData data = sceneFile();
     for (const QString& name :
          QDir(QStringLiteral(":/illustrations")).entryList({QStringLiteral("*.svg")})) {
         const std::string file = name.chopped(4).toStdString();
-        EXPECT_TRUE(std::any_of(data->layers.begin(), data->layers.end(),
+        EXPECT_TRUE(std::any_of(data.layers.begin(), data.layers.end(),
                                 [&](const LayerSpec& layer) { return layer.file == file; }))
             << file;
+    }
+}
+
+// A condition spelled otherwise than in the packs would leave its layer off for ever.
+TEST(SceneFiles, EveryConditionIsOneOfASharedPack) {
+    std::set<std::string> known;
+    for (const QJsonObject& pack : sharedPacks()) {
+        for (const QJsonValue& condition : pack[QStringLiteral("conditions")].toArray()) {
+            known.insert(condition[QStringLiteral("id")].toString().toStdString());
+        }
+    }
+    const SceneData data = sceneFile();
+    std::vector<AllOf> choices;
+    for (const LayerSpec& layer : data.layers) {
+        choices.insert(choices.end(), layer.when.choices.begin(), layer.when.choices.end());
+    }
+    for (const GloveRule& rule : data.gloves) {
+        choices.insert(choices.end(), rule.when.choices.begin(), rule.when.choices.end());
+    }
+    for (const AllOf& all : choices) {
+        for (const std::string& word : all.words) {
+            EXPECT_TRUE(known.contains(word.starts_with('!') ? word.substr(1) : word)) << word;
+        }
     }
 }
 
@@ -104,6 +129,67 @@ TEST(SceneMapping, EveryFocusOfASharedPackHasAPicture) {
         }
     }
     EXPECT_GT(seen, 0);
+}
+
+void applyStep(const QJsonObject& step, std::set<std::string>& state) {
+    for (const QJsonValue& id : step[QStringLiteral("ends")].toArray()) {
+        state.erase(id.toString().toStdString());
+    }
+    for (const QJsonValue& id : step[QStringLiteral("gives")].toArray()) {
+        state.insert(id.toString().toStdString());
+    }
+}
+
+// What lies on the arm in the picture of the marks must be what the visit says, step by step.
+TEST(SceneMapping, AgreesWithTheStateAllThroughTheDressingChange) {
+    const Scene scene;
+    const QJsonObject pack =
+        jsonFile(QString::fromStdString(support::sourceDir()) +
+                 QStringLiteral("/shared/packs/weekly-dressing-upper-arm.json"))
+            .object();
+    std::set<std::string> state;
+    for (const QJsonValue& id : pack[QStringLiteral("start")].toArray()) {
+        state.insert(id.toString().toStdString());
+    }
+    const std::map<std::string, std::string> layerOfCondition = {
+        {"dressing-old-on", "dressing-old"},
+        {"device-old-on", "device-old-doors"},
+        {"dressing-new-on", "dressing-new"},
+        {"device-new-on", "device-new-doors"},
+        {"device-on-skin", "device-new-pad"},
+        {"labelled", "label-new"},
+        {"clamps-closed", "clamps-closed"},
+        {"line-held", "strip"},
+        {"film-on", "barrier"}};
+    std::set<std::string> everShown;
+    for (const QJsonValue& competency : pack[QStringLiteral("competencies")].toArray()) {
+        for (const QJsonValue& step : competency[QStringLiteral("steps")].toArray()) {
+            applyStep(step.toObject(), state);
+            const auto layers = scene.shownLayers({state, "marks", {}, 0});
+            const std::set<std::string> shown(layers.begin(), layers.end());
+            for (const auto& [condition, layer] : layerOfCondition) {
+                EXPECT_EQ(shown.contains(layer), state.contains(condition))
+                    << layer << " after " << step[QStringLiteral("id")].toString().toStdString();
+                if (shown.contains(layer)) everShown.insert(layer);
+            }
+        }
+    }
+    EXPECT_EQ(everShown.size(), layerOfCondition.size());
+}
+
+TEST(SceneMapping, SwitchingAConditionChangesThePicture) {
+    const Scene scene;
+    const QImage bare = pictureOf(scene, {{}, "marks", {}, 0});
+    for (const char* const condition :
+         {"dressing-old-on", "device-old-on", "device-open", "clamps-closed", "line-held",
+          "skin-scrubbed", "skin-dry", "film-on", "device-on-skin", "device-new-on",
+          "dressing-new-on", "labelled"}) {
+        EXPECT_NE(bare, pictureOf(scene, {{condition}, "marks", {}, 0})) << condition;
+    }
+    const QImage bareHands = pictureOf(scene, {{}, "feel", {}, 0});
+    const QImage clean = pictureOf(scene, {{"gloves-clean"}, "feel", {}, 0});
+    EXPECT_NE(bareHands, clean);
+    EXPECT_NE(clean, pictureOf(scene, {{"gloves-sterile"}, "feel", {}, 0}));
 }
 
 TEST(SceneMapping, EveryPictureShowsSomething) {
