@@ -56,10 +56,10 @@ Ward::Ward(const std::string& pack) : m_clock(startOfDay()) {
                          .lumens = 1,
                          .dressing = "transparent",
                          .securement = "adhesive-device",
-                         .antiseptic = "chg-alcohol",
+                         .antiseptic = "chlorhexidine-alcohol",
                          .lastChange = "2026-11-17"});
     must(record::AddLearner{
-        .learner = m_learner, .name = "Amara Okonjo", .relationship = "spouse", .language = "en"});
+        .learner = m_learner, .name = "Amara Okonjo", .relationship = "wife", .language = "en"});
     must(record::AskConsent{
         .learner = m_learner, .toTeach = true, .toTell = true, .givenBy = "patient"});
     must(record::AskNeeds{.learner = m_learner, .home = "a son, 17"});
@@ -86,7 +86,7 @@ practice::OpenVisit Ward::opening(practice::Way way, practice::On on) const {
     opened.checkedWithPatient = true;
     opened.kit = {.dressing = "transparent",
                   .securement = "adhesive-device",
-                  .antiseptic = "chg-alcohol",
+                  .antiseptic = "chlorhexidine-alcohol",
                   .homeKit = true};
     return opened;
 }

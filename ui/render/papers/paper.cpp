@@ -11,9 +11,9 @@ namespace render {
 namespace {
 
 constexpr double paperPt = unitsPerPoint;
-constexpr double sideMargin = 48 * paperPt;
-constexpr double topMargin = 36 * paperPt;
-constexpr double bottomMargin = 34 * paperPt;
+constexpr double sideMargin = 44 * paperPt;
+constexpr double topMargin = 30 * paperPt;
+constexpr double bottomMargin = 28 * paperPt;
 constexpr double headerGap = 12 * paperPt;
 constexpr double footerGap = 10 * paperPt;
 
@@ -22,7 +22,7 @@ QSizeF sizeOf(PageKind kind) {
         .size(QPageSize::Point);
 }
 
-// A band over the whole width, white on ink: it survives a black-and-white printer.
+// A band over the whole width in a thick broken frame: it survives a black-and-white printer.
 Strip bandStrip(const QString& text, const LayoutContext& context) {
     LayoutContext within = context;
     const double pad = 4 * paperPt;
@@ -88,10 +88,8 @@ Strip Paper::header() const {
         {{{{m_document.identifiers, TextStyle::SmallStrong}, {m_document.title, TextStyle::Fine}}}},
         Rules::None};
     Strips strips;
-    for (const QString& band : m_document.bands) {
-        strips.push_back(bandStrip(band, within));
-        strips.back().before = 3 * paperPt;
-    }
+    if (!m_document.bands.isEmpty())
+        strips.push_back(bandStrip(m_document.bands.join(QStringLiteral("  \u2013  ")), within));
     const Strips words = tableStrips(line, within);
     strips.insert(strips.end(), words.begin(), words.end());
     strips.push_back(thinRule(within, 0, Role::Ink, 0.8));

@@ -21,7 +21,7 @@ struct Names<practice::PhaseEnd> {
 };
 template <>
 struct Names<practice::Help> {
-    static constexpr std::array<std::pair<practice::Help, const char*>, 7> all{{
+    static constexpr std::array<std::pair<practice::Help, const char*>, 8> all{{
         {practice::Help::NothingRecorded, "nothing-recorded"},
         {practice::Help::Unprompted, "unprompted"},
         {practice::Help::Cued, "cued"},
@@ -29,6 +29,7 @@ struct Names<practice::Help> {
         {practice::Help::NotDone, "not-done"},
         {practice::Help::NotSeen, "not-seen"},
         {practice::Help::DoesNotApply, "does-not-apply"},
+        {practice::Help::ByTeacher, "by-teacher"},
     }};
 };
 template <>

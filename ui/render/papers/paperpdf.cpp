@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QBuffer>
+#include <QFileInfo>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
@@ -36,6 +37,9 @@ base::Outcome writeWhole(const QString& path, const QByteArray& bytes) {
         return base::Error{base::Code::FileUnwritable,
                            {path.toStdString(), file.errorString().toStdString()}};
     };
+    // Renaming over a device or a pipe would take it away from the whole machine.
+    if (QFileInfo::exists(path) && !QFileInfo(path).isFile())
+        return base::Error{base::Code::FileUnwritable, {path.toStdString(), "it is no plain file"}};
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) return refused(file);
     file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);

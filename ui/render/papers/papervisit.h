@@ -9,6 +9,7 @@
 #include "base/fields.h"
 #include "practice/events.h"
 #include "practice/state.h"
+#include "render/lanes.h"
 
 /// One visit as papers show it: ids are words, people are names. Times in milliseconds.
 namespace render {
@@ -29,11 +30,10 @@ struct PaperPhase {
     std::string id, label;
     std::int64_t minMs = 0, targetMs = 0, measuredMs = 0, begunMs = 0;
     practice::PhaseEnd end = practice::PhaseEnd::Done;
-    std::string lane;  ///< the lane it is drawn under
     template <class V>
     void fields(V& v) {
         v("id", id), v("label", label), v("min_ms", minMs), v("target_ms", targetMs);
-        v("measured_ms", measuredMs), v("begun_ms", begunMs), v("end", end), v("lane", lane);
+        v("measured_ms", measuredMs), v("begun_ms", begunMs), v("end", end);
     }
 };
 
@@ -63,7 +63,7 @@ struct PaperLapse {
     std::string step, happenedAfter;
     packs::Action action = packs::Action::Recover;
     practice::Caught caught = practice::Caught::No;
-    bool withdrawn = false, solved = false;
+    bool withdrawn = false, solved = false, byAbsence = false;
     std::vector<std::string> wayBack;
     std::string seenBy;
     std::int64_t atMs = 0;
@@ -72,7 +72,8 @@ struct PaperLapse {
         v("letter", letter), v("what", what), v("left_out", isLeftOut);
         v("critical", isCritical), v("touched", touched), v("step", step);
         v("happened_after", happenedAfter), v("action", action), v("caught", caught);
-        v("withdrawn", withdrawn), v("solved", solved), v("way_back", wayBack);
+        v("withdrawn", withdrawn), v("solved", solved), v("by_absence", byAbsence);
+        v("way_back", wayBack);
         v("seen_by", seenBy), v("at_ms", atMs);
     }
 };
@@ -99,6 +100,16 @@ struct PaperNote {
     }
 };
 
+/// So many conditions held from this moment on.
+struct PaperChange {
+    std::int64_t atMs = 0;
+    std::vector<std::string> holds;
+    template <class V>
+    void fields(V& v) {
+        v("at_ms", atMs), v("holds", holds);
+    }
+};
+
 struct PaperVisit {
     Stamp opened;
     std::int64_t endedMs = 0;
@@ -108,6 +119,8 @@ struct PaperVisit {
     std::vector<std::string> teachers, watchers;
     bool takenOver = false, suspendNoticed = false;
     std::vector<PaperStep> steps, waysBack;
+    std::vector<PaperChange> trail;
+    LanesData lanes;  ///< drawn from the trail and the steps, so it is not said twice in fields()
     std::vector<PaperLapse> lapses;
     std::vector<PaperReading> readings;
     std::vector<PaperNote> notes;
@@ -120,7 +133,8 @@ struct PaperVisit {
         v("opened", opened), v("ended_ms", endedMs), v("ending", ending), v("said", said);
         v("pack_at_hand", packAtHand), v("teachers", teachers), v("watchers", watchers);
         v("taken_over", takenOver), v("suspend_noticed", suspendNoticed), v("steps", steps);
-        v("ways_back", waysBack), v("lapses", lapses), v("readings", readings);
+        v("ways_back", waysBack), v("trail", trail), v("lapses", lapses);
+        v("readings", readings);
         v("notes", notes), v("change", change), v("dressing", dressing), v("changed", changed);
         v("stopped", stopped);
     }

@@ -15,10 +15,10 @@ constexpr double lanesScale = 0.68;
 
 Strips headingStrips(const Heading& heading, const LayoutContext& context) {
     Strips strips =
-        textStrips({heading.text, TextStyle::Heading}, Align::Start, 16 * unitsPerPoint, context);
+        textStrips({heading.text, TextStyle::Heading}, Align::Start, 13 * unitsPerPoint, context);
     for (Strip& strip : strips) strip.keepsNext = true;
     Strip gap;
-    gap.height = 4 * unitsPerPoint;
+    gap.height = 2 * unitsPerPoint;
     gap.keepsNext = true;
     strips.push_back(gap);
     return strips;

@@ -9,7 +9,7 @@ namespace render {
 namespace {
 
 constexpr double columnGap = 8 * unitsPerPoint;
-constexpr double rowPadding = 2.4 * unitsPerPoint;
+constexpr double rowPadding = 2 * unitsPerPoint;
 // A row of more lines than this may go on over the page.
 constexpr size_t unpartedLines = 12;
 

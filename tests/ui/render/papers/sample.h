@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "render/papers/paper.h"
+#include "render/papers/papers.h"
+#include "support/ward.h"
+
+namespace render {
+
+enum class Stage { NotYet, Ready, Signed };
+
+/// A record made by the desk itself, with what papers have to show: guided practice with cues and
+/// a phase stopped short, a lapse with its way back, a withdrawn lapse, a change on the patient.
+class Sample {
+  public:
+    explicit Sample(Stage stage, const std::string& pack = "weekly-dressing-upper-arm");
+
+    PaperData data(record::PaperKind kind = record::PaperKind::Chart) const;
+    const packs::Pack& pack() const { return m_ward.taught().pack; }
+
+  private:
+    void guidedVisit();
+    void visitWithLapse();
+    void changeOnPatient();
+
+    mutable support::Ward m_ward;
+};
+
+const QLocale& english();
+
+/// The PDF through poppler's tools.
+class Pdf {
+  public:
+    explicit Pdf(const Document& document, PageKind kind = PageKind::A4);
+    /// As it is found by a search: NFKC, one space between words.
+    QString text() const { return m_text; }
+    QString page(int number) const;
+    QString tool(const QString& program, const QStringList& before,
+                 const QStringList& after = {}) const;
+    int pages() const { return m_pages; }
+
+  private:
+    QString m_path, m_text;
+    int m_pages = 0;
+};
+
+}  // namespace render

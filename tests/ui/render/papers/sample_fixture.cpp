@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QDir>
+#include <QProcess>
+#include <QUuid>
+
+#include "ui/render/papers/sample.h"
+
+namespace render {
+namespace {
+
+QString asSearched(const QString& text) {
+    return text.normalized(QString::NormalizationForm_KC).simplified();
+}
+
+}  // namespace
+
+Sample::Sample(Stage stage, const std::string& pack) : m_ward(pack) {
+    guidedVisit();
+    visitWithLapse();
+    if (stage == Stage::NotYet) return;
+    m_ward.clock().advanceMs(86'400'000);
+    const auto& asked = m_ward.taught().pack.readiness;
+    const int times = asked ? std::max(asked->unpromptedInARow, asked->observedAtLeast) : 1;
+    for (int i = 0; i < times; ++i) {
+        changeOnPatient();
+        m_ward.clock().advanceMs(86'400'000);
+    }
+    m_ward.answerAllPrompts();
+    if (stage != Stage::Signed) return;
+    record::SignOff act{.learner = m_ward.learner(), .pack = m_ward.packRef()};
+    for (const packs::Competency& one : m_ward.taught().pack.competencies)
+        act.competencies.push_back(one.id);
+    act.statement = "I saw each of these competencies done as they are taught.";
+    act.acknowledgement.how = record::AcknowledgedBy::Voice;
+    m_ward.must(act);
+}
+
+void Sample::guidedVisit() {
+    m_ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    m_ward.must(practice::WriteNote{.text = "Rests her elbow on a pillow; that helps."});
+    int done = 0;
+    while (practice::inHand(m_ward.visit().state) && !testing::Test::HasFailure()) {
+        const auto* hand = practice::recordInHand(m_ward.visit().state);
+        if (++done % 7 == 3) m_ward.must(practice::GiveCue{{.step = hand->step}});
+        if (done == 11) m_ward.must(practice::HandsOn{{.step = hand->step}});
+        m_ward.doStepInHand();
+    }
+    m_ward.must(practice::CloseVisit{});
+    m_ward.clock().advanceMs(3'600'000);
+}
+
+void Sample::visitWithLapse() {
+    m_ward.openVisit(practice::Way::ReturnDemonstration, practice::On::PracticeArm);
+    int done = 0;
+    bool hasLapsed = false;
+    while (practice::inHand(m_ward.visit().state) && !testing::Test::HasFailure()) {
+        m_ward.doStepInHand();
+        const auto offered = practice::lapsesToOffer(m_ward.taught(), m_ward.visit().state);
+        if (++done < 3 || hasLapsed || offered.empty()) continue;
+        const auto& lapse = m_ward.taught().model.lapses[size_t(offered.front())];
+        if (lapse.action != packs::Action::Recover) continue;
+        m_ward.must(practice::SeeLapse{.lapses = {lapse.id}});
+        hasLapsed = true;
+        if (m_ward.visit().state.wayBack) m_ward.must(practice::CatchAlone{});
+    }
+    m_ward.must(practice::CloseVisit{});
+}
+
+void Sample::changeOnPatient() {
+    m_ward.openVisit(practice::Way::ReturnDemonstration, practice::On::Patient);
+    m_ward.doAllSteps();
+    const packs::Pack& pack = m_ward.taught().pack;
+    for (const packs::Measure& measure : pack.measures) {
+        if (measure.unit != "mm" || measure.way == packs::Way::More) continue;
+        m_ward.must(practice::TakeMeasure{
+            .measure = measure.id, .moment = practice::Moment::Found, .mm = 42, .marks = 4});
+        m_ward.must(practice::TakeMeasure{
+            .measure = measure.id, .moment = practice::Moment::Left, .mm = 40, .marks = 4});
+    }
+    if (pack.schedule)
+        m_ward.must(practice::RecordChange{.dressing = pack.schedule->dressings.front().id,
+                                           .initials = "AO",
+                                           .site = "Clean, no redness, no swelling",
+                                           .tolerance = "Well, no pain"});
+    m_ward.must(practice::CloseVisit{});
+}
+
+PaperData Sample::data(record::PaperKind kind) const {
+    const desk::RecordView& view = m_ward.desk().view();
+    PaperContext context{.ward = view.ward,
+                         .isSimulatedClock = m_ward.clock().isSimulated(),
+                         .head = view.head,
+                         .now = m_ward.clock().now(),
+                         .version = "0.1.0"};
+    const auto data = gather(kind, *view.record, m_ward.learner(), m_ward.taught(),
+                             *m_ward.desk().readinessOf(m_ward.learner()), view.house, context);
+    EXPECT_TRUE(data.has_value());
+    return data.value_or(PaperData{});
+}
+
+const QLocale& english() {
+    static const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
+    return locale;
+}
+
+Pdf::Pdf(const Document& document, PageKind kind)
+    : m_path(QDir::temp().filePath(QUuid::createUuid().toString(QUuid::WithoutBraces) +
+                                   QStringLiteral(".pdf"))) {
+    const Paper paper(document, kind);
+    m_pages = paper.pageCount();
+    EXPECT_TRUE(paper.writePdf(m_path).ok());
+    m_text = asSearched(
+        tool(QStringLiteral("pdftotext"), {QStringLiteral("-layout")}, {QStringLiteral("-")}));
+}
+
+QString Pdf::page(int number) const {
+    const QString n = QString::number(number);
+    return asSearched(tool(QStringLiteral("pdftotext"),
+                           {QStringLiteral("-f"), n, QStringLiteral("-l"), n},
+                           {QStringLiteral("-")}));
+}
+
+QString Pdf::tool(const QString& program, const QStringList& before,
+                  const QStringList& after) const {
+    QProcess process;
+    process.start(program, before + QStringList{m_path} + after);
+    EXPECT_TRUE(process.waitForFinished(60'000)) << program.toStdString();
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+}  // namespace render

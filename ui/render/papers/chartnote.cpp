@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "render/papers/sections.h"
+#include "render/words.h"
+
+namespace render {
+namespace {
+
+QString lastVisitLine(const PaperData& data, const QLocale& locale) {
+    if (data.visits.empty()) return Papers::tr("No visit yet.");
+    const PaperVisit& visit = data.visits.back();
+    return Papers::tr("Visits: %1. Last: %2, %3, %4, taught by %5.")
+        .arg(QString::number(data.visits.size()),
+             momentWords(visit.opened.atMs, visit.opened.offsetMinutes, locale),
+             wayWords(visit.said.way), onWords(visit.said.on), joinedWords(visit.teachers));
+}
+
+QString lapseLine(const PaperData& data) {
+    int seen = 0, alone = 0;
+    for (const PaperVisit& visit : data.visits)
+        for (const PaperLapse& lapse : visit.lapses) {
+            if (lapse.withdrawn) continue;
+            ++seen;
+            alone += lapse.caught == practice::Caught::Alone;
+        }
+    return Papers::tr("Lapses seen: %1, caught and put right alone: %2.").arg(seen).arg(alone);
+}
+
+QString teachBackLine(const PaperData& data) {
+    int heard = 0;
+    for (const PaperQuestion& question : data.questions)
+        heard += !question.rounds.empty() && question.missing.empty();
+    return Papers::tr(
+               "Teach-back: %1 of %2 questions with every essential point heard. Drills "
+               "recorded: %3.")
+        .arg(heard)
+        .arg(data.questions.size())
+        .arg(data.drills.size());
+}
+
+QString changeLine(const PaperData& data, const QLocale& locale) {
+    const PaperVisit* visit = lastChange(data);
+    if (!visit) return Papers::tr("Dressing change on the patient: none recorded.");
+    const QString due =
+        visit->change->due ? dateWords(*visit->change->due, locale) : Papers::tr("not set");
+    return Papers::tr("Dressing changed %1; next due %2. Site: %3")
+        .arg(dateWords(visit->changed->atMs, visit->changed->offsetMinutes, locale), due,
+             plain(visit->change->site));
+}
+
+QStringList readinessLines(const PaperData& data) {
+    if (data.readiness.isReady)
+        return {data.readiness.isAllSigned
+                    ? Papers::tr("Ready by the rules; every competency is signed.")
+                    : Papers::tr("Ready by the rules; not every competency is signed.")};
+    QStringList reasons;
+    for (const PaperFinding& finding : data.readiness.findings)
+        if (!finding.isMet) reasons += findingWords(asFinding(finding), findingNames(finding));
+    return {Papers::tr("Not yet ready. %1").arg(reasons.join(QLatin1Char(' ')))};
+}
+
+}  // namespace
+
+QString chartNote(const PaperData& data, const QLocale& locale) {
+    QStringList lines;
+    if (data.isDemonstration) lines += Papers::tr("Invented people, not a chart.");
+    lines += Papers::tr("Teach-back: %1. Patient %2, record number %3.")
+                 .arg(plain(data.pack.title), isolated(plain(data.patient.name)),
+                      plain(data.patient.number));
+    lines += Papers::tr("Learner: %1, %2. Taught in %3.")
+                 .arg(isolated(plain(data.learner.name)), codeWords(data.learner.relationship),
+                      languageWords(data.learner.language, locale));
+    lines += lastVisitLine(data, locale);
+    lines += lapseLine(data);
+    lines += teachBackLine(data);
+    lines += readinessLines(data);
+    lines += changeLine(data, locale);
+    if (!data.signatures.empty())
+        lines +=
+            Papers::tr("Signed by %1.").arg(stampWords(data.signatures.back().signedBy, locale));
+    if (data.help)
+        lines += Papers::tr("Going home with help: next change by %1, %2.")
+                     .arg(isolated(plain(data.help->nextChangeBy)),
+                          dateWords(data.help->nextChangeOn, locale));
+    lines +=
+        Papers::tr("Pack %1, version %2. Ledger of %3 entries, root %4.")
+            .arg(plain(data.pack.id), plain(data.pack.version), QString::number(data.ledgerSize),
+                 QString::fromStdString(data.ledgerRoot).left(16));
+    lines += policyFirst(data);
+    return lines.join(QLatin1Char('\n'));
+}
+
+}  // namespace render

@@ -1,0 +1,246 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "render/papers/sections.h"
+#include "render/words.h"
+
+namespace render {
+namespace {
+
+QString markWords(const PaperReading& reading, const QLocale& locale) {
+    QStringList parts;
+    if (reading.marks) parts += Papers::tr("%1 marks").arg(*reading.marks);
+    if (reading.mm) parts += millimetreWords(*reading.mm, locale);
+    return parts.join(QStringLiteral(", "));
+}
+
+QString againstBaseline(const PaperReading& reading, const QLocale& locale) {
+    if (!reading.baselineMm || !reading.mm) return Papers::tr("no baseline to compare with");
+    const int change = *reading.mm - *reading.baselineMm;
+    QString words =
+        change == 0
+            ? Papers::tr("as at insertion (%1)").arg(millimetreWords(*reading.baselineMm, locale))
+            : Papers::tr("%1 %2 than at insertion (%3)")
+                  .arg(millimetreWords(std::abs(change), locale),
+                       change > 0 ? Papers::tr("more") : Papers::tr("less"),
+                       millimetreWords(*reading.baselineMm, locale));
+    if (reading.callAtMm && std::abs(change) >= *reading.callAtMm)
+        words += Papers::tr(". At the limit of %1: do not use the line until told; call today")
+                     .arg(millimetreWords(*reading.callAtMm, locale));
+    return words;
+}
+
+void addReadings(Table& table, const PaperVisit& visit, const QLocale& locale) {
+    for (const PaperReading& reading : visit.readings) {
+        const QString moment = reading.moment == practice::Moment::Found ? Papers::tr("as found")
+                                                                         : Papers::tr("as left");
+        addKeyValue(table, plain(reading.label),
+                    Papers::tr("%1: %2; %3. Read by %4.")
+                        .arg(moment, markWords(reading, locale), againstBaseline(reading, locale),
+                             isolated(plain(reading.by))));
+    }
+}
+
+QString roundWords(const PaperRound& round, int number, bool isDayKnown, const QLocale& locale) {
+    const QString when = isDayKnown ? clockWords(round.asked.atMs, round.asked.offsetMinutes)
+                                    : stampWords(round.asked, locale);
+    QString words =
+        Papers::tr("Round %1, %2: %3")
+            .arg(QString::number(number), when,
+                 round.heard.empty() ? Papers::tr("no point heard")
+                                     : Papers::tr("heard: %1").arg(joinedWords(round.heard)));
+    if (!round.words.empty())
+        words += Papers::tr("\nIn own words: %1").arg(isolated(plain(round.words)));
+    if (!round.saidDifferently.empty())
+        words +=
+            Papers::tr("\nSaid differently before: %1").arg(isolated(plain(round.saidDifferently)));
+    return words;
+}
+
+// One row for all that went the same way before the same teacher at the same minute.
+void addDrills(Blocks& blocks, const PaperData& data, const QLocale& locale) {
+    if (data.drills.empty()) return;
+    Table table{{{Papers::tr("What to do if"), 0.62}, {Papers::tr("How it went"), 0.38}}, {}};
+    for (const PaperDrill& drill : data.drills) {
+        const QString how =
+            QStringLiteral("%1; %2").arg(drillWords(drill.result), stampWords(drill.done, locale));
+        if (!table.rows.empty() && table.rows.back().cells[1].text == how) {
+            table.rows.back().cells[0].text +=
+                Papers::tr("; ", "between items") + plain(drill.title);
+            continue;
+        }
+        table.rows.push_back({{{plain(drill.title), TextStyle::Small}, {how, TextStyle::Small}}});
+    }
+    blocks.push_back(table);
+}
+
+// Where all rounds were asked on one day by one teacher, that is said once.
+QString commonDay(const PaperData& data, const QLocale& locale) {
+    QString common;
+    for (const PaperQuestion& question : data.questions)
+        for (const PaperRound& round : question.rounds) {
+            const QString day =
+                Papers::tr("Asked by %1 on %2 (%3).")
+                    .arg(isolated(plain(round.asked.by)),
+                         dateWords(round.asked.atMs, round.asked.offsetMinutes, locale),
+                         offsetWords(round.asked.offsetMinutes));
+            if (common.isEmpty()) common = day;
+            if (common != day) return {};
+        }
+    return common;
+}
+
+QString roleOf(const Stamp& stamp) {
+    const auto role = base::valueOf<record::Role>(stamp.role);
+    return role ? roleWords(*role) : plain(stamp.role);
+}
+
+}  // namespace
+
+void addTeachBack(Blocks& blocks, const PaperData& data, const QLocale& locale) {
+    blocks.push_back(Heading{Papers::tr("Teach-back")});
+    const QString common = commonDay(data, locale);
+    const QString heard =
+        common.isEmpty() ? Papers::tr("Heard") : Papers::tr("Heard. %1").arg(common);
+    Table table{{{Papers::tr("Question"), 0.3}, {heard, 0.7}}, {}};
+    for (const PaperQuestion& question : data.questions) {
+        QStringList lines;
+        int number = 0;
+        for (const PaperRound& round : question.rounds)
+            lines += roundWords(round, ++number, !common.isEmpty(), locale);
+        if (lines.isEmpty()) lines += Papers::tr("not asked yet");
+        if (!question.missing.empty())
+            lines += Papers::tr("Still to be heard: %1").arg(joinedWords(question.missing));
+        if (!question.plan.empty())
+            lines += Papers::tr("Another plan: %1").arg(isolated(plain(question.plan)));
+        table.rows.push_back({{{plain(question.ask), TextStyle::Small},
+                               {lines.join(QLatin1Char('\n')), TextStyle::Small}}});
+    }
+    if (!table.rows.empty()) blocks.push_back(table);
+    addDrills(blocks, data, locale);
+}
+
+void addChange(Blocks& blocks, const PaperData& data, const QLocale& locale) {
+    const PaperVisit* visit = lastChange(data);
+    blocks.push_back(Heading{Papers::tr("The dressing change")});
+    if (!visit)
+        return addText(blocks, Papers::tr("No change on the patient is recorded."),
+                       TextStyle::Quiet);
+    Table table = keyValues();
+    addKeyValue(table, Papers::tr("Done"), stampWords(*visit->changed, locale));
+    addKeyValue(
+        table, Papers::tr("Who"),
+        visit->said.way == practice::Way::Show || visit->takenOver
+            ? isolated(joinedWords(visit->teachers))
+            : Papers::tr("%1, taught by %2")
+                  .arg(isolated(plain(data.learner.name)), isolated(joinedWords(visit->teachers))));
+    addKeyValue(table, Papers::tr("Initials on the label"), plain(visit->change->initials));
+    addKeyValue(table, Papers::tr("Dressing"), plain(visit->dressing));
+    addKeyValue(table, Papers::tr("Kit"), kitWords(visit->said.kit));
+    addKeyValue(table, Papers::tr("Site"), plainLines(visit->change->site));
+    addReadings(table, *visit, locale);
+    addKeyValue(table, Papers::tr("How it was borne"), plainLines(visit->change->tolerance));
+    addKeyValue(table, Papers::tr("Next due"),
+                visit->change->due ? Papers::tr("%1; at once when damp, loose, lifted or soiled")
+                                         .arg(dateWords(*visit->change->due, locale))
+                                   : QString());
+    blocks.push_back(table);
+}
+
+void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale) {
+    blocks.push_back(Heading{Papers::tr("Signatures")});
+    if (data.signatures.empty())
+        addText(blocks, Papers::tr("Nothing has been signed."), TextStyle::Quiet);
+    for (const PaperSignature& one : data.signatures) {
+        addText(blocks, plainLines(one.statement));
+        addText(blocks,
+                Papers::tr("Signed off: %1. Signed on the ground of %2 entries.")
+                    .arg(joinedWords(one.parts), QString::number(one.basisSize)),
+                TextStyle::Small);
+        const QString learner = one.learner.note.empty() ? acknowledgedWords(one.learner.how)
+                                                         : QStringLiteral("%1: %2").arg(
+                                                               acknowledgedWords(one.learner.how),
+                                                               isolated(plain(one.learner.note)));
+        Signatures lines;
+        lines.lines.push_back(
+            {isolated(plain(one.signedBy.by)),
+             Papers::tr("%1, signed as what was seen. %2 (%3)")
+                 .arg(roleOf(one.signedBy),
+                      momentWords(one.signedBy.atMs, one.signedBy.offsetMinutes, locale),
+                      offsetWords(one.signedBy.offsetMinutes))});
+        lines.lines.push_back(
+            {QStringLiteral("%1 \u2013 %2").arg(isolated(plain(data.learner.name)), learner),
+             Papers::tr("The learner's acknowledgement")});
+        blocks.push_back(lines);
+    }
+}
+
+void addRemarks(Blocks& blocks, const PaperData& data, const QLocale& locale) {
+    Table table{{{Papers::tr("Written"), 0.36}, {Papers::tr("What"), 0.64}}, {}};
+    for (const PaperRemark& one : data.addenda)
+        table.rows.push_back(
+            {{{Papers::tr("Addendum by %1").arg(stampWords(one.written, locale)), TextStyle::Small},
+              {plainLines(one.text), TextStyle::Small}}});
+    for (const PaperRemark& one : data.lateEntries)
+        table.rows.push_back(
+            {{{Papers::tr("Late entry. Happened: %1. Written: %2 (%3), by %4")
+                   .arg(momentWords(one.written.atMs, one.written.offsetMinutes, locale),
+                        momentWords(one.written.wallMs, one.written.offsetMinutes, locale),
+                        offsetWords(one.written.offsetMinutes), isolated(plain(one.written.by))),
+               TextStyle::Small},
+              {Papers::tr("%1\nReason for being late: %2")
+                   .arg(plainLines(one.text), plain(one.reason)),
+               TextStyle::Small}}});
+    for (const PaperVisit& visit : data.visits)
+        for (const PaperNote& note : visit.notes)
+            table.rows.push_back(
+                {{{Papers::tr("Note by %1, %2")
+                       .arg(isolated(plain(note.by)),
+                            momentWords(note.atMs, visit.opened.offsetMinutes, locale)),
+                   TextStyle::Small},
+                  {plainLines(note.text), TextStyle::Small}}});
+    if (!data.unknown.empty())
+        table.rows.push_back({{{Papers::tr("Not known to this program"), TextStyle::SmallStrong},
+                               {joinedWords(data.unknown), TextStyle::Small}}});
+    if (table.rows.empty()) return;
+    blocks.push_back(Heading{Papers::tr("Notes, addenda and late entries")});
+    blocks.push_back(table);
+}
+
+void addGrounds(Blocks& blocks, const PaperData& data, const QLocale&) {
+    blocks.push_back(Heading{Papers::tr("Pack, sources, ledger")});
+    Table table = keyValues();
+    addKeyValue(table, Papers::tr("Pack"),
+                Papers::tr("%1 (%2), version %3%4")
+                    .arg(plain(data.pack.title), plain(data.pack.id), plain(data.pack.version),
+                         data.pack.isDraftTranslation
+                             ? Papers::tr("; taught from a translation that is still a draft")
+                             : QString()));
+    addKeyValue(table, Papers::tr("Digest of the pack"), QString::fromStdString(data.pack.digest));
+    addKeyValue(table, Papers::tr("Ledger"), Papers::tr("%1 entries").arg(data.ledgerSize));
+    addKeyValue(table, Papers::tr("Root of the ledger"), QString::fromStdString(data.ledgerRoot));
+    for (Row& row : table.rows)
+        for (Text& cell : row.cells) cell.style = TextStyle::Fine;
+    blocks.push_back(table);
+    QStringList sources;
+    for (const PaperSource& source : data.pack.sources)
+        sources +=
+            QStringLiteral("%1 [%2]").arg(plain(source.cite), standingWords(source.standing));
+    addText(blocks, Papers::tr("Sources: %1").arg(sources.join(QStringLiteral("  \u00b7  "))),
+            TextStyle::Fine);
+}
+
+Document chartRecord(const PaperData& data, const QLocale& locale) {
+    Document document = framed(data, Papers::tr("Teach-back record"), Identified::ByNumber, locale);
+    Blocks& blocks = document.blocks;
+    addText(blocks, Papers::tr("Teach-back record"), TextStyle::Title);
+    addText(blocks, plain(data.pack.title), TextStyle::Lead);
+    for (const auto add : {addReadiness, addPeople, addVisits, addLanes, addSteps, addTimes,
+                           addLapses, addTeachBack, addChange, addSignatures, addRemarks})
+        add(blocks, data, locale);
+    blocks.push_back(Space{10});
+    addCautions(blocks, data, 2);
+    addGrounds(blocks, data, locale);
+    return document;
+}
+
+}  // namespace render

@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "render/papers/sections.h"
+#include "render/words.h"
+
+namespace render {
+
+Document framed(const PaperData& data, const QString& title, Identified by, const QLocale& locale) {
+    Document document;
+    document.title = title;
+    document.language = locale.bcp47Name();
+    document.direction = locale.textDirection();
+    const QString second =
+        by == Identified::ByNumber
+            ? Papers::tr("record number %1").arg(isolated(plain(data.patient.number)))
+            : Papers::tr("born %1").arg(dateWords(data.patient.born, locale));
+    document.identifiers = Papers::tr("%1, %2", "a name and a second identifier")
+                               .arg(isolated(plain(data.patient.name)), second);
+    if (data.isDemonstration) document.bands += Papers::tr("Invented people, not a chart");
+    if (data.isSimulatedClock) document.bands += Papers::tr("Simulated clock");
+    const QString root = QString::fromStdString(data.ledgerRoot);
+    const QString shortRoot =
+        root.size() > 16 ? root.left(8) + QChar(0x2026) + root.right(8) : root;
+    document.footer = Papers::tr("Printed %1 (%2). Ledger of %3 entries, root %4. Ninebark %5.")
+                          .arg(momentWords(data.printedMs, data.offsetMinutes, locale),
+                               offsetWords(data.offsetMinutes), QString::number(data.ledgerSize),
+                               shortRoot, plain(data.version));
+    return document;
+}
+
+Table keyValues() { return {{{{}, 0, 128}, {{}, 1}}, {}, Rules::None, TextStyle::SmallStrong}; }
+
+void addKeyValue(Table& table, const QString& key, const QString& value) {
+    const bool isKnown = !value.isEmpty();
+    table.rows.push_back({{{key, TextStyle::Quiet},
+                           {isKnown ? value : Papers::tr("not recorded"),
+                            isKnown ? TextStyle::Body : TextStyle::Quiet}}});
+}
+
+void addText(Blocks& blocks, const QString& text, TextStyle style) {
+    blocks.push_back(Paragraph{{text, style}, Align::Start});
+}
+
+QString joinedWords(const std::vector<std::string>& words, const QString& between) {
+    QStringList list;
+    for (const std::string& word : words) {
+        QString text = plain(word);
+        // Sentences of a list end where the list ends.
+        if (&word != &words.back() && text.endsWith(QLatin1Char('.'))) text.chop(1);
+        list += text;
+    }
+    return list.join(between);
+}
+
+QString joinedWords(const std::vector<std::string>& words) {
+    return joinedWords(words, Papers::tr("; ", "between items"));
+}
+
+QString stampWords(const Stamp& stamp, const QLocale& locale) {
+    return Papers::tr("%1, %2 (%3)", "who, when, offset")
+        .arg(isolated(plain(stamp.by)), momentWords(stamp.atMs, stamp.offsetMinutes, locale),
+             offsetWords(stamp.offsetMinutes));
+}
+
+QString kitWords(const practice::Kit& kit) {
+    QStringList parts;
+    for (const std::string* part : {&kit.dressing, &kit.securement, &kit.antiseptic})
+        if (!part->empty()) parts += codeWords(*part);
+    parts += kit.homeKit ? Papers::tr("the kit for home") : Papers::tr("not the kit for home");
+    return parts.join(QStringLiteral(", "));
+}
+
+QStringList findingNames(const PaperFinding& finding) {
+    QStringList names;
+    for (const std::string& name : finding.names) names += plain(name);
+    return names;
+}
+
+readiness::Finding asFinding(const PaperFinding& finding) {
+    return {finding.rule, finding.isMet, finding.args};
+}
+
+QString policyFirst(const PaperData& data) {
+    const QString policy = data.unit ? plain(data.unit->policy) : QString();
+    return policy.isEmpty()
+               ? Papers::tr("Local policy and the judgement of the licensed clinician come first.")
+               : Papers::tr(
+                     "Local policy (%1) and the judgement of the licensed clinician come "
+                     "first.")
+                     .arg(isolated(policy));
+}
+
+void addCautions(Blocks& blocks, const PaperData& data, size_t most) {
+    std::vector<CautionBox> boxes;
+    for (const PaperCaution& caution : data.pack.cautions) {
+        if (boxes.empty() || boxes.back().level != caution.level)
+            boxes.push_back({caution.level, signalWords(caution.level), {}});
+        boxes.back().sentences += plain(caution.text);
+    }
+    boxes.resize(std::min(boxes.size(), most));
+    for (CautionBox& box : boxes) blocks.push_back(std::move(box));
+    blocks.push_back(
+        CautionBox{packs::Level::Notice, signalWords(packs::Level::Notice), {policyFirst(data)}});
+}
+
+void addNotYet(Blocks& blocks, const PaperData& data, Detail detail) {
+    constexpr int mostNames = 3;
+    Table table{{{Papers::tr("Why not yet"), 0.6}, {Papers::tr("What is missing"), 0.4}}, {}};
+    for (const PaperFinding& finding : data.readiness.findings) {
+        if (finding.isMet) continue;
+        QStringList names = findingNames(finding);
+        if (detail == Detail::Short && names.size() > mostNames) {
+            const auto more = names.size() - mostNames;
+            names = names.mid(0, mostNames);
+            names += Papers::tr("and %1 more").arg(more);
+        }
+        table.rows.push_back(
+            {{{findingWords(asFinding(finding), names)}, {nextWords(asFinding(finding), names)}}});
+    }
+    if (!table.rows.empty()) blocks.push_back(table);
+}
+
+const PaperVisit* lastDemonstration(const PaperData& data) {
+    const PaperVisit* last = nullptr;
+    for (const PaperVisit& visit : data.visits)
+        if (visit.said.way == practice::Way::ReturnDemonstration && visit.packAtHand) last = &visit;
+    return last;
+}
+
+const PaperVisit* lastChange(const PaperData& data) {
+    const PaperVisit* last = nullptr;
+    for (const PaperVisit& visit : data.visits)
+        if (visit.change) last = &visit;
+    return last;
+}
+
+}  // namespace render

@@ -1,0 +1,215 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "render/papers/gather.h"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace render {
+namespace {
+
+PaperPack gatherPack(const Gathering& from, const readiness::Readiness& readiness) {
+    const packs::Pack& pack = from.taught.pack;
+    PaperPack shown{.id = pack.id,
+                    .version = pack.version,
+                    .digest = from.taught.digest,
+                    .title = from.words(pack.title),
+                    .language = pack.languages.empty() ? "" : pack.languages.front()};
+    if (pack.readiness) shown.validDays = pack.readiness->validDays;
+    int step = 0;
+    for (const packs::Competency& one : pack.competencies) {
+        PaperPart part{.title = from.words(one.title),
+                       .firstStep = step + 1,
+                       .lastStep = step + int(one.steps.size())};
+        step = part.lastStep;
+        for (const readiness::CompetencyState& state : readiness.competencies) {
+            if (state.competency != one.id) continue;
+            part.isMet = state.met == readiness::Met::Yes;
+            part.isSigned = state.isSigned;
+            part.isNewSinceSigning = state.newSinceSigning;
+            part.signedMs = state.signedAtMs;
+        }
+        shown.parts.push_back(part);
+    }
+    for (const packs::Source& source : pack.sources)
+        shown.sources.push_back({source.cite, source.standing});
+    for (const packs::Caution& caution : pack.cautions)
+        shown.cautions.push_back({caution.level, from.words(caution.text)});
+    std::ranges::stable_sort(shown.cautions, {}, &PaperCaution::level);
+    return shown;
+}
+
+// Words taught from a translation that nobody has signed off yet are said to be so.
+bool wasDraft(const packs::Pack& pack, const std::string& language) {
+    const auto found = pack.translations.find(language);
+    return found != pack.translations.end() &&
+           found->second.state == packs::TranslationState::Draft;
+}
+
+std::vector<PaperQuestion> gatherQuestions(const Gathering& from, const record::Learner& learner) {
+    std::vector<PaperQuestion> questions;
+    for (const packs::Prompt& prompt : from.taught.pack.prompts) {
+        PaperQuestion question{.ask = from.words(prompt.ask)};
+        std::vector<std::string> heard;
+        for (const auto& round : learner.asked) {
+            if (round.said.prompt != prompt.id) continue;
+            PaperRound shown{.asked = from.stamp(round.origin),
+                             .words = round.said.words,
+                             .saidDifferently = round.said.saidDifferently};
+            for (const std::string& id : round.said.heard) {
+                heard.push_back(id);
+                const packs::Point* point = packs::find(prompt.points, id);
+                shown.heard.push_back(point ? from.words(point->text) : id);
+            }
+            question.rounds.push_back(shown);
+        }
+        for (const packs::Point& point : prompt.points) {
+            const bool wasHeard = std::ranges::find(heard, point.id) != heard.end();
+            if (point.essential && !wasHeard) question.missing.push_back(from.words(point.text));
+        }
+        for (const auto& plan : learner.plans)
+            if (plan.said.prompt == prompt.id) question.plan = plan.said.plan;
+        questions.push_back(question);
+    }
+    return questions;
+}
+
+std::vector<PaperDrill> gatherDrills(const Gathering& from, const record::Learner& learner) {
+    std::vector<PaperDrill> drills;
+    for (const auto& done : learner.drills) {
+        const packs::Drill* drill = packs::find(from.taught.pack.drills, done.said.drill);
+        drills.push_back({drill ? from.words(drill->title) : done.said.drill, done.said.result,
+                          from.stamp(done.origin)});
+    }
+    return drills;
+}
+
+std::string namedByRule(const Gathering& from, readiness::Rule rule, const std::string& id) {
+    const packs::Pack& pack = from.taught.pack;
+    if (rule == readiness::Rule::TeachBack) {
+        const packs::Prompt* prompt = packs::find(pack.prompts, id);
+        return prompt ? from.words(prompt->ask) : id;
+    }
+    if (rule == readiness::Rule::Drills) {
+        const packs::Drill* drill = packs::find(pack.drills, id);
+        return drill ? from.words(drill->title) : id;
+    }
+    return stepWords(pack, id, from.context.language);
+}
+
+std::string threeDecimals(double value) {
+    char text[16];
+    std::snprintf(text, sizeof text, "%.3f", value);
+    return text;
+}
+
+PaperReadiness gatherReadiness(const Gathering& from, const readiness::Readiness& readiness) {
+    using readiness::Rule;
+    PaperReadiness shown{.isReady = readiness.ready,
+                         .unprompted = readiness.evidence.unprompted,
+                         .observed = readiness.evidence.observed,
+                         .low = threeDecimals(readiness.evidence.low),
+                         .high = threeDecimals(readiness.evidence.high)};
+    shown.isAllSigned =
+        !readiness.competencies.empty() &&
+        std::ranges::all_of(readiness.competencies, &readiness::CompetencyState::isSigned);
+    for (const readiness::Finding& finding : readiness.findings) {
+        PaperFinding one{finding.rule, finding.met, finding.args, {}};
+        const bool namesThings = finding.rule == Rule::CriticalSteps ||
+                                 finding.rule == Rule::TeachBack || finding.rule == Rule::Drills;
+        if (namesThings)
+            for (const std::string& id : finding.args)
+                one.names.push_back(namedByRule(from, finding.rule, id));
+        shown.findings.push_back(one);
+    }
+    return shown;
+}
+
+std::vector<PaperSignature> gatherSignatures(const Gathering& from,
+                                             const record::Learner& learner) {
+    std::vector<PaperSignature> signatures;
+    for (const auto& act : learner.signOffs) {
+        PaperSignature shown{.signedBy = from.stamp(act.origin),
+                             .statement = act.said.statement,
+                             .learner = act.said.acknowledgement};
+        if (act.origin.basis) shown.basisSize = act.origin.basis->size;
+        for (const std::string& id : act.said.competencies) {
+            const packs::Competency* part = packs::findCompetency(from.taught.pack, id);
+            shown.parts.push_back(part ? from.words(part->title) : id);
+        }
+        signatures.push_back(shown);
+    }
+    return signatures;
+}
+
+void gatherRemarks(const Gathering& from, const base::LearnerId& learner, PaperData& data) {
+    for (const auto& addendum : from.record.addenda) {
+        data.addenda.push_back(
+            {from.stamp(addendum.origin), addendum.said.to.text(), addendum.said.text, {}});
+    }
+    for (const auto& late : from.record.lateEntries) {
+        if (late.said.learner && *late.said.learner != learner) continue;
+        data.lateEntries.push_back({from.stamp(late.origin), {}, late.said.text, late.said.reason});
+    }
+    for (const record::Unknown& entry : from.record.unknown) data.unknown.push_back(entry.type);
+}
+
+void gatherLearner(const Gathering& from, const record::Learner& learner, PaperData& data) {
+    data.learner = learner.said;
+    if (learner.said.isPatient) {
+        data.learner.name = from.record.patient.name;
+        data.learner.language = from.record.patient.language;
+    }
+    if (learner.consent) {
+        data.consent = learner.consent->said;
+        data.consented = from.stamp(learner.consent->origin);
+    }
+    if (learner.needs) data.needs = learner.needs->said;
+    if (learner.help) {
+        data.help = learner.help->said;
+        data.helpDecided = from.stamp(learner.help->origin);
+    }
+    data.questions = gatherQuestions(from, learner);
+    data.drills = gatherDrills(from, learner);
+    data.signatures = gatherSignatures(from, learner);
+}
+
+}  // namespace
+
+std::optional<PaperData> gather(record::PaperKind kind, const record::Record& record,
+                                const base::LearnerId& learnerId, const procedure::Taught& taught,
+                                const readiness::Readiness& readiness, const record::House& house,
+                                const PaperContext& context) {
+    const auto learner = std::ranges::find(
+        record.learners, learnerId, [](const record::Learner& one) { return one.said.learner; });
+    if (learner == record.learners.end()) return std::nullopt;
+    const Gathering from{record, taught, house, context};
+    PaperData data{.kind = base::nameOf(kind),
+                   .isDemonstration = context.ward == desk::Ward::Demonstration,
+                   .isSimulatedClock = context.isSimulatedClock,
+                   .printedMs = context.now.wallMs,
+                   .offsetMinutes = context.now.offsetMinutes,
+                   .version = context.version,
+                   .ledgerSize = context.head.size,
+                   .ledgerRoot = context.head.root,
+                   .patient = record.patient};
+    if (record.allergies)
+        data.allergies = {record.allergies->said.allergies, from.stamp(record.allergies->origin)};
+    if (!record.lines.empty()) data.line = record.lines.back().said;
+    data.unit = house.unit;
+    gatherLearner(from, *learner, data);
+    data.pack = gatherPack(from, readiness);
+    data.pack.isDraftTranslation = wasDraft(taught.pack, data.learner.language);
+    data.readiness = gatherReadiness(from, readiness);
+    for (const record::Visit& visit : record.visits) {
+        const auto& watchers = visit.opened.watchers;
+        const bool isShown = visit.opened.way == practice::Way::Show &&
+                             std::ranges::find(watchers, learnerId) != watchers.end();
+        if (visit.opened.learner == learnerId || isShown)
+            data.visits.push_back(gatherVisit(from, visit));
+    }
+    gatherRemarks(from, learnerId, data);
+    return data;
+}
+
+}  // namespace render

@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "render/papers/paperdata.h"
+
+/// Turning the record's ids into words and names, shared by the parts of gather().
+namespace render {
+
+struct Gathering {
+    const record::Record& record;
+    const procedure::Taught& taught;
+    const record::House& house;
+    const PaperContext& context;
+
+    std::string words(const packs::Text& text) const;
+    std::string nameOf(const base::StaffId& id) const;
+    std::string learnerName(const base::LearnerId& id) const;
+    Stamp stamp(const record::Origin& origin) const;
+};
+
+/// The words of a step, a recovery or anything else of a pack, in the hospital's language; the id
+/// where the pack has none.
+std::string stepWords(const packs::Pack& pack, const std::string& id, const std::string& language);
+PaperVisit gatherVisit(const Gathering& gathering, const record::Visit& visit);
+
+}  // namespace render

@@ -1,0 +1,171 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QDateTime>
+
+#include "render/papers/sections.h"
+#include "render/words.h"
+
+namespace render {
+namespace {
+
+QString shownOn(const PaperData& data, const QLocale& locale) {
+    QStringList lines;
+    for (const PaperVisit& visit : data.visits)
+        if (visit.said.way == practice::Way::ReturnDemonstration)
+            lines += QStringLiteral("%1: %2").arg(
+                dateWords(visit.opened.atMs, visit.opened.offsetMinutes, locale),
+                onWords(visit.said.on));
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString validUntil(const PaperData& data, const QLocale& locale) {
+    const PaperVisit* last = lastDemonstration(data);
+    if (!last || data.pack.validDays <= 0) return {};
+    constexpr std::int64_t dayMs = 86'400'000;
+    return dateWords(last->opened.atMs + data.pack.validDays * dayMs, last->opened.offsetMinutes,
+                     locale);
+}
+
+void addCalls(Table& table, const PaperData& data) {
+    if (!data.unit) return;
+    const auto number = [](const std::string& dialled) {
+        // As it is dialled, whatever direction the words around it have.
+        return dialled.empty() ? QString() : QChar(0x2066) + plain(dialled) + QChar(0x2069);
+    };
+    addKeyValue(table, Papers::tr("Ambulance"), number(data.unit->emergency));
+    addKeyValue(table, Papers::tr("Care team, day and night"), number(data.unit->teamNow));
+    addKeyValue(table, Papers::tr("Care team, the same day"), number(data.unit->teamToday));
+}
+
+void addBlankSignatures(Blocks& blocks) {
+    blocks.push_back(Space{14});
+    blocks.push_back(Signatures{{{{}, Papers::tr("Teacher: name, role, date and time")},
+                                 {{}, Papers::tr("Learner: name, date and time")}}});
+}
+
+void addVoids(Blocks& blocks) {
+    blocks.push_back(Heading{Papers::tr("What ends it early")});
+    for (const QString& sentence :
+         {Papers::tr("An infection of the line, or a fever that nobody has explained."),
+          Papers::tr("The line has moved, was changed, or another kind of line is in."),
+          Papers::tr("A new kit: another dressing, securement or antiseptic than named here."),
+          Papers::tr("A long gap without a dressing change, or a change in sight or hands."),
+          Papers::tr("The care team says so.")})
+        addText(blocks, QStringLiteral("\u2022  ") + sentence);
+}
+
+}  // namespace
+
+std::optional<Document> certificate(const PaperData& data, const QLocale& locale) {
+    if (!data.readiness.isReady || !data.readiness.isAllSigned || data.signatures.empty())
+        return std::nullopt;
+    Document document = framed(data, Papers::tr("Certificate"), Identified::ByBirth, locale);
+    Blocks& blocks = document.blocks;
+    addText(blocks, Papers::tr("Certificate"), TextStyle::Title);
+    addText(blocks,
+            Papers::tr("%1 has shown what is asked for: %2.")
+                .arg(isolated(plain(data.learner.name)), plain(data.pack.title)),
+            TextStyle::Lead);
+    blocks.push_back(Heading{Papers::tr("What was shown")});
+    Table table = keyValues();
+    std::vector<std::string> parts;
+    for (const PaperPart& part : data.pack.parts) parts.push_back(part.title);
+    addKeyValue(table, Papers::tr("Competencies"), joinedWords(parts));
+    addKeyValue(table, Papers::tr("On whom"), shownOn(data, locale));
+    if (const PaperVisit* last = lastDemonstration(data))
+        addKeyValue(table, Papers::tr("With which kit"), kitWords(last->said.kit));
+    addKeyValue(table, Papers::tr("Valid until"), validUntil(data, locale));
+    blocks.push_back(table);
+    addVoids(blocks);
+    const PaperSignature& last = data.signatures.back();
+    blocks.push_back(Heading{Papers::tr("Signed")});
+    blocks.push_back(
+        Signatures{{{isolated(plain(last.signedBy.by)),
+                     momentWords(last.signedBy.atMs, last.signedBy.offsetMinutes, locale)},
+                    {isolated(plain(data.learner.name)), acknowledgedWords(last.learner.how)}}});
+    blocks.push_back(Space{12});
+    addCautions(blocks, data, 1);
+    return document;
+}
+
+Document goingHomeWithHelp(const PaperData& data, const QLocale& locale) {
+    Document document =
+        framed(data, Papers::tr("Going home with help"), Identified::ByBirth, locale);
+    Blocks& blocks = document.blocks;
+    addText(blocks, Papers::tr("Going home with help"), TextStyle::Title);
+    addText(blocks,
+            Papers::tr("%1 is still learning: %2. Until then a trained person does the change.")
+                .arg(isolated(plain(data.learner.name)), plain(data.pack.title)),
+            TextStyle::Lead);
+    blocks.push_back(Heading{Papers::tr("Who does what")});
+    Table table = keyValues();
+    const auto decided = [&data](std::string record::DecideHelp::*field) {
+        return data.help ? isolated(plainLines((*data.help).*field)) : QString();
+    };
+    const QString on = data.help ? dateWords(data.help->nextChangeOn, locale) : QString();
+    addKeyValue(table, Papers::tr("Next change, when"), on);
+    addKeyValue(table, Papers::tr("Next change, by whom"),
+                decided(&record::DecideHelp::nextChangeBy));
+    addKeyValue(table, Papers::tr("Whom to call"), decided(&record::DecideHelp::call));
+    addCalls(table, data);
+    addKeyValue(table, Papers::tr("Why"), decided(&record::DecideHelp::why));
+    addKeyValue(table, Papers::tr("Who decided"), decided(&record::DecideHelp::decidedBy));
+    addKeyValue(table, Papers::tr("Who was told"), decided(&record::DecideHelp::told));
+    if (data.helpDecided)
+        addKeyValue(table, Papers::tr("Written down by"), stampWords(*data.helpDecided, locale));
+    blocks.push_back(table);
+    blocks.push_back(Heading{Papers::tr("What is still to be learned")});
+    if (data.readiness.isReady)
+        addText(blocks, Papers::tr("Every rule is met; the sign-off is still missing."));
+    addNotYet(blocks, data, Detail::Short);
+    addBlankSignatures(blocks);
+    blocks.push_back(Space{12});
+    addCautions(blocks, data, 1);
+    return document;
+}
+
+Document bilingualSteps(const packs::Pack& pack, const std::string& hospitalLanguage,
+                        const std::string& learnerLanguage, const PaperData& data,
+                        const QLocale& locale) {
+    const auto in = [&pack](const packs::Text& text, const std::string& language) {
+        return plain(packs::text(pack, text, language));
+    };
+    Document document =
+        framed(data, Papers::tr("Steps in two languages"), Identified::ByBirth, locale);
+    Blocks& blocks = document.blocks;
+    const auto pair = [&](const packs::Text& text, TextStyle style) {
+        return Row{
+            {{{}, style}, {in(text, hospitalLanguage), style}, {in(text, learnerLanguage), style}}};
+    };
+    const std::vector<Column> columns{
+        {{}, 0, 18, Align::End}, {{}, 1, 0, Align::Own}, {{}, 1, 0, Align::Own}};
+    blocks.push_back(Table{columns, {pair(pack.title, TextStyle::Lead)}, Rules::None});
+    const auto translation = pack.translations.find(learnerLanguage);
+    if (translation != pack.translations.end() &&
+        translation->second.state == packs::TranslationState::Draft)
+        addText(blocks,
+                Papers::tr("This translation is a draft: no qualified translator has signed it "
+                           "off yet."),
+                TextStyle::SmallStrong);
+    int number = 0;
+    for (const packs::Competency& part : pack.competencies) {
+        blocks.push_back(Space{10});
+        blocks.push_back(Table{columns, {pair(part.title, TextStyle::Heading)}, Rules::None});
+        Table table{columns, {}};
+        for (const packs::Step& step : part.steps) {
+            Row row = pair(step.doText, TextStyle::Body);
+            row.cells[0].text = QString::number(++number);
+            table.rows.push_back(row);
+        }
+        blocks.push_back(table);
+    }
+    blocks.push_back(Space{12});
+    for (const packs::Caution& caution : pack.cautions)
+        blocks.push_back(
+            CautionBox{caution.level,
+                       signalWords(caution.level),
+                       {in(caution.text, hospitalLanguage), in(caution.text, learnerLanguage)}});
+    return document;
+}
+
+}  // namespace render

@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QLocale>
+
+#include "render/papers/blocks.h"
+#include "render/papers/paperdata.h"
+
+/// The papers themselves: data in, a document out.
+namespace render {
+
+Document chartRecord(const PaperData& data, const QLocale& locale);
+
+/// Nothing unless the rules say ready and every competency is signed.
+std::optional<Document> certificate(const PaperData& data, const QLocale& locale);
+
+/// What is handed over while the rules say not yet.
+Document goingHomeWithHelp(const PaperData& data, const QLocale& locale);
+
+/// At most 15 lines of plain text, for copying into a chart.
+QString chartNote(const PaperData& data, const QLocale& locale);
+constexpr int mostNoteLines = 15;
+
+/// The steps of a pack in two languages beside each other; the reader's own on the outside.
+Document bilingualSteps(const packs::Pack& pack, const std::string& hospitalLanguage,
+                        const std::string& learnerLanguage, const PaperData& data,
+                        const QLocale& locale);
+
+}  // namespace render

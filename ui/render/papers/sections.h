@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "render/papers/papers.h"
+
+/// Parts that several papers share, and the parts of the chart record.
+namespace render {
+
+using Blocks = std::vector<Block>;
+
+/// Header, bands and footer; `numbered` papers show the record number, others the date of birth.
+enum class Identified { ByNumber, ByBirth };
+Document framed(const PaperData& data, const QString& title, Identified by, const QLocale& locale);
+
+void addKeyValue(Table& table, const QString& key, const QString& value);
+Table keyValues();
+void addText(Blocks& blocks, const QString& text, TextStyle style = TextStyle::Body);
+QString joinedWords(const std::vector<std::string>& words, const QString& between);
+QString joinedWords(const std::vector<std::string>& words);
+QString stampWords(const Stamp& stamp, const QLocale& locale);
+QString kitWords(const practice::Kit& kit);
+QStringList findingNames(const PaperFinding& finding);
+readiness::Finding asFinding(const PaperFinding& finding);
+
+/// At most `most` boxes, the gravest first; those of one level share a box.
+void addCautions(Blocks& blocks, const PaperData& data, size_t most);
+/// The caution that every paper carries.
+QString policyFirst(const PaperData& data);
+/// Short: at most three names a reason, and how many more there are.
+enum class Detail { Full, Short };
+void addNotYet(Blocks& blocks, const PaperData& data, Detail detail);
+const PaperVisit* lastDemonstration(const PaperData& data);
+const PaperVisit* lastChange(const PaperData& data);
+
+void addPeople(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addReadiness(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addVisits(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addLanes(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addSteps(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addTimes(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addLapses(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addTeachBack(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addChange(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addRemarks(Blocks& blocks, const PaperData& data, const QLocale& locale);
+void addGrounds(Blocks& blocks, const PaperData& data, const QLocale& locale);
+
+}  // namespace render
