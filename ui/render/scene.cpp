@@ -40,6 +40,7 @@ std::string schemeWord(const Theme& theme) {
 Recolor themeColors(const Theme& theme) {
     const auto name = [&](Role role) { return theme.color(role).name().toStdString(); };
     return {{"#1d2a2e", name(Role::Ink)},
+            {"#fbfaf6", name(Role::Paper)},
             {"#1f5c4d", name(Role::Pine)},
             {"#0b6e8f", name(Role::Water)},
             {"#9b2c1f", name(Role::Brick)}};
