@@ -73,6 +73,17 @@ start() {
 has_line() { grep -qF -- "$1" "$yard/said"; }
 root_made_nothing() { [[ -z $(find "$system$clone" ! -user 4711 -print -quit) ]]; }
 
+# The script around a program that is done at once; the two seconds are the issue's own limit.
+second_start() {
+    local began=${EPOCHREALTIME/[.,]/} spent
+    inside 4711 "$clone/app/run.sh" -- pack digest "$clone"/shared/packs/clean-hands.json >"$yard/said" 2>&1
+    code=$?
+    spent=$(((${EPOCHREALTIME/[.,]/} - began) / 1000))
+    say "a second start took $spent ms, entering the small system included"
+    check "a second start works" test "$code" -eq 0
+    check "a second start takes under two seconds" test "$spent" -lt 2000
+}
+
 without_sudo() {
     start 4711 app/run.sh
     check "a user without sudo is told so: exit 3" test "$code" -eq 3
@@ -87,6 +98,7 @@ without_sudo() {
     check "nothing in the clone belongs to root" root_made_nothing
     start 4711 app/run.sh --real
     check "--real opens nothing" test "$code" -eq 1
+    second_start
 }
 
 as_root() {
