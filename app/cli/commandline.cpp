@@ -6,6 +6,7 @@
 #include <sstream>
 
 #include "cli/packcommands.h"
+#include "cli/papercommand.h"
 
 namespace app {
 namespace {
@@ -33,6 +34,7 @@ void explain(const CommandList& commands, const std::string& firstWord, std::ost
 CommandList allCommands() {
     CommandList commands;
     addPackCommands(commands);
+    commands.push_back(std::make_unique<PaperCommand>());
     return commands;
 }
 

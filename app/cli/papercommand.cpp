@@ -1,0 +1,174 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/papercommand.h"
+
+#include <QDir>
+#include <QFile>
+#include <QGuiApplication>
+#include <map>
+#include <optional>
+#include <ostream>
+
+#include "desk/desk.h"
+#include "procedure/taught.h"
+#include "render/papers/paper.h"
+#include "render/papers/papers.h"
+#include "store/sqlledger.h"
+
+namespace app {
+namespace {
+
+struct PaperArguments {
+    record::PaperKind kind = record::PaperKind::Chart;
+    base::LearnerId learner;
+    std::string data, out;
+    render::PageKind page = render::PageKind::A4;
+};
+
+std::optional<record::PaperKind> kindOf(const std::string& word) {
+    using record::PaperKind;
+    static const std::map<std::string, PaperKind> kinds{
+        {"chart", PaperKind::Chart},
+        {"certificate", PaperKind::Certificate},
+        {"going-home", PaperKind::GoingHomeWithHelp},
+        {"note", PaperKind::ChartNote}};
+    const auto found = kinds.find(word);
+    return found == kinds.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::optional<PaperArguments> parse(const std::vector<std::string>& words) {
+    PaperArguments asked;
+    std::map<std::string, std::string> options;
+    if (words.empty() || !kindOf(words[0])) return std::nullopt;
+    asked.kind = *kindOf(words[0]);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        if (words[i] == "--letter") {
+            asked.page = render::PageKind::Letter;
+            continue;
+        }
+        const bool isKnown = words[i] == "--data" || words[i] == "--learner" || words[i] == "--out";
+        if (!isKnown || i + 1 == words.size()) return std::nullopt;
+        options[words[i]] = words[i + 1];
+        ++i;
+    }
+    const auto learner = base::LearnerId::parse(options["--learner"]);
+    if (!learner || options["--data"].empty() || options["--out"].empty()) return std::nullopt;
+    asked.learner = *learner;
+    asked.data = options["--data"];
+    asked.out = options["--out"];
+    return asked;
+}
+
+procedure::Shelf builtInPacks() {
+    procedure::Shelf shelf;
+    QDir folder(QStringLiteral(":/packs"));
+    for (const QString& name : folder.entryList(QDir::Files, QDir::Name)) {
+        QFile file(folder.filePath(name));
+        if (!file.open(QIODevice::ReadOnly)) continue;
+        if (auto taught = procedure::readTaught(file.readAll().toStdString())) shelf.put(*taught);
+    }
+    return shelf;
+}
+
+// The cards say whose record a learner belongs to.
+std::optional<base::PatientId> patientOf(desk::Desk& desk, const base::LearnerId& learner) {
+    for (std::uint64_t offset = 0; offset <= desk.view().cardTotal;) {
+        if (!desk.lookFor("", offset).ok() || desk.view().cards.empty()) return std::nullopt;
+        for (const record::Card& card : desk.view().cards)
+            if (card.learner == learner) return card.patient;
+        offset += desk.view().cards.size();
+    }
+    return std::nullopt;
+}
+
+std::optional<render::PaperData> dataFor(desk::Desk& desk, const PaperArguments& asked) {
+    const auto patient = patientOf(desk, asked.learner);
+    if (!patient || !desk.openRecord(*patient, asked.learner).ok()) return std::nullopt;
+    const auto taught = desk.packFor(asked.learner);
+    const auto readiness = desk.readinessOf(asked.learner);
+    if (!taught || !readiness) return std::nullopt;
+    const desk::RecordView& view = desk.view();
+    return render::gather(asked.kind, *view.record, asked.learner, *taught, *readiness, view.house,
+                          {.ward = view.ward,
+                           .isSimulatedClock = view.simulatedClock,
+                           .head = view.head,
+                           .now = desk.now(),
+                           .version = NINEBARK_VERSION});
+}
+
+std::optional<render::Document> documentFor(const render::PaperData& data, record::PaperKind kind,
+                                            const QLocale& locale) {
+    switch (kind) {
+        case record::PaperKind::Chart:
+            return render::chartRecord(data, locale);
+        case record::PaperKind::Certificate:
+            return render::certificate(data, locale);
+        case record::PaperKind::GoingHomeWithHelp:
+            return render::goingHomeWithHelp(data, locale);
+        case record::PaperKind::ChartNote:
+            break;
+    }
+    return std::nullopt;
+}
+
+ExitCode write(const PaperArguments& asked, const render::PaperData& data, std::ostream& out,
+               std::ostream& err) {
+    const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
+    const QString path = QString::fromStdString(asked.out);
+    base::Outcome written = base::Done{};
+    if (asked.kind == record::PaperKind::ChartNote) {
+        written = render::writeWhole(path, render::chartNote(data, locale).toUtf8() + '\n');
+    } else {
+        const auto document = documentFor(data, asked.kind, locale);
+        if (!document) {
+            err << "no certificate while the rules say not yet; make going-home instead\n";
+            return ExitCode::Wrong;
+        }
+        written = render::Paper(*document, asked.page).writePdf(path);
+    }
+    if (!written.ok()) {
+        err << base::english(written.error()) << '\n';
+        return ExitCode::Unreadable;
+    }
+    out << render::digestOf(data) << '\n';
+    return ExitCode::Done;
+}
+
+}  // namespace
+
+std::string recordFileIn(const std::string& folder) { return folder + "/ward.record"; }
+
+ExitCode PaperCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
+                           std::ostream& err) const {
+    const auto asked = parse(arguments);
+    if (!asked) return ExitCode::Usage;
+    std::optional<QGuiApplication> application;  // fonts need one
+    int count = 1;
+    char word[] = "ninebark";
+    char* words[] = {word, nullptr};
+    if (!QCoreApplication::instance()) {
+        if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+        application.emplace(count, words);
+    }
+    const auto ledger =
+        store::SqlLedger::openToRead(recordFileIn(asked->data), store::OpenMode::Demonstration);
+    if (!ledger) {
+        err << base::english(ledger.error()) << '\n';
+        return ExitCode::Unreadable;
+    }
+    procedure::Shelf shelf = builtInPacks();
+    const base::SystemClock clock;
+    const auto desk = desk::Desk::open(**ledger, shelf, clock, desk::Ward::Demonstration);
+    if (!desk) {
+        err << base::english(desk.error()) << '\n';
+        return ExitCode::Unreadable;
+    }
+    const auto data = dataFor(**desk, *asked);
+    if (!data) {
+        err << "there is no such learner, or no pack to be taught by\n";
+        return ExitCode::Wrong;
+    }
+    return write(*asked, *data, out, err);
+}
+
+}  // namespace app

@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/papercommand.h"
+
+#include <QFile>
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include "store/sqlledger.h"
+#include "support/paths.h"
+#include "support/ward.h"
+
+namespace app {
+namespace {
+
+QString qs(const std::string& text) { return QString::fromStdString(text); }
+
+/// The record of a small ward, written to a file as it stands.
+void writeRecord(support::Ward& ward, const std::string& folder) {
+    const auto entries = ward.ledger().readFrom(0, 10'000);
+    ASSERT_TRUE(entries.ok());
+    std::vector<ledger::Draft> drafts;
+    for (const ledger::Entry& entry : *entries) drafts.push_back({entry.subject, entry.body});
+    const auto file = store::SqlLedger::open(recordFileIn(folder), store::OpenMode::Demonstration);
+    ASSERT_TRUE(file.ok());
+    const auto written =
+        (*file)->append(drafts, ward.clock().now(), record::derive(*ward.desk().view().record));
+    ASSERT_TRUE(written.ok());
+}
+
+/// Runs the program itself: fonts need more than the tests' own application.
+int runPaper(const QStringList& words, QByteArray* out = nullptr) {
+    QProcess process;
+    process.start(qs(support::buildDir() + "/ninebark"),
+                  QStringList{QStringLiteral("paper")} + words);
+    EXPECT_TRUE(process.waitForFinished(60'000));
+    if (out) *out = process.readAllStandardOutput();
+    return process.exitCode();
+}
+
+TEST(PaperCommand, WritesChartAndNoteButNoCertificateYet) {
+    QTemporaryDir folder;
+    support::Ward ward("clean-hands");
+    ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    ward.doAllSteps();
+    ward.must(practice::CloseVisit{});
+    writeRecord(ward, folder.path().toStdString());
+    const auto asked = [&](const char* kind, const char* file) {
+        return QStringList{QString::fromUtf8(kind),
+                           QStringLiteral("--data"),
+                           folder.path(),
+                           QStringLiteral("--learner"),
+                           qs(ward.learner().text()),
+                           QStringLiteral("--out"),
+                           folder.filePath(QString::fromUtf8(file))};
+    };
+    QByteArray digest;
+    EXPECT_EQ(runPaper(asked("chart", "chart.pdf"), &digest), 0);
+    EXPECT_EQ(digest.size(), 65);
+    QFile chart(folder.filePath(QStringLiteral("chart.pdf")));
+    ASSERT_TRUE(chart.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(chart.readAll().startsWith("%PDF"));
+    EXPECT_EQ(runPaper(asked("note", "note.txt")), 0);
+    QFile note(folder.filePath(QStringLiteral("note.txt")));
+    ASSERT_TRUE(note.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(note.readAll().contains("Not yet ready"));
+    EXPECT_EQ(runPaper(asked("certificate", "certificate.pdf")), 1);
+    EXPECT_FALSE(QFile::exists(folder.filePath(QStringLiteral("certificate.pdf"))));
+    EXPECT_EQ(runPaper(asked("chart", "missing/chart.pdf")), 2);
+}
+
+TEST(PaperCommand, WrongWordsAreUsageAndMissingRecordsUnreadable) {
+    QTemporaryDir folder;
+    EXPECT_EQ(runPaper({}), 64);
+    EXPECT_EQ(runPaper({QStringLiteral("poster")}), 64);
+    EXPECT_EQ(runPaper({QStringLiteral("chart"), QStringLiteral("--data"), folder.path(),
+                        QStringLiteral("--learner"), qs(base::LearnerId::random().text()),
+                        QStringLiteral("--out"), folder.filePath(QStringLiteral("a.pdf"))}),
+              2);
+}
+
+}  // namespace
+}  // namespace app
