@@ -3,6 +3,12 @@
 #include "render/words.h"
 
 #include <QDateTime>
+#include <QDir>
+#include <QFile>
+#include <QHash>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QTimeZone>
 
 namespace render {
@@ -71,6 +77,27 @@ QDateTime localTime(std::int64_t wallMs, int offsetMinutes) {
     return QDateTime::fromMSecsSinceEpoch(wallMs, Qt::OffsetFromUTC, offsetMinutes * 60);
 }
 
+// Labels of the code lists that are compiled in, by code.
+QHash<QString, QString> codeLabels() {
+    QHash<QString, QString> labels;
+    const QDir folder(QStringLiteral(":/codes"));
+    for (const QString& name : folder.entryList(QDir::Files, QDir::Name)) {
+        QFile file(folder.filePath(name));
+        if (!file.open(QIODevice::ReadOnly)) continue;
+        const QJsonObject list = QJsonDocument::fromJson(file.readAll()).object();
+        for (const auto& word : list.value(QLatin1String("words")).toArray()) {
+            const QJsonObject one = word.toObject();
+            const QString label =
+                one.value(QLatin1String("label")).toObject().value(QLatin1String("en")).toString();
+            const QString id = one.value(QLatin1String("id")).toString();
+            // Two lists that mean different things by one code: neither label is right for both.
+            const bool isClear = !labels.contains(id) || labels.value(id) == label;
+            if (!label.isEmpty()) labels.insert(id, isClear ? label : id);
+        }
+    }
+    return labels;
+}
+
 }  // namespace
 
 QString plain(const std::string& utf8) { return harmless(utf8, Breaks::Spaces).simplified(); }
@@ -82,6 +109,9 @@ QString isolated(const QString& text) {
 }
 
 QString codeWords(const std::string& code) {
+    static const QHash<QString, QString> labels = codeLabels();
+    const auto found = labels.constFind(plain(code));
+    if (found != labels.constEnd()) return *found;
     return plain(code).replace(QLatin1Char('-'), QLatin1Char(' '));
 }
 

@@ -102,19 +102,27 @@ void addTeachBack(Blocks& blocks, const PaperData& data, const QLocale& locale) 
     const QString heard =
         common.isEmpty() ? Papers::tr("Heard") : Papers::tr("Heard. %1").arg(common);
     Table table{{{Papers::tr("Question"), 0.3}, {heard, 0.7}}, {}};
+    std::vector<std::string> unasked;
     for (const PaperQuestion& question : data.questions) {
+        if (question.rounds.empty() && question.plan.empty()) {
+            unasked.push_back(question.ask);
+            continue;
+        }
         QStringList lines;
         int number = 0;
         for (const PaperRound& round : question.rounds)
             lines += roundWords(round, ++number, !common.isEmpty(), locale);
         if (lines.isEmpty()) lines += Papers::tr("not asked yet");
-        if (!question.missing.empty())
+        if (!question.rounds.empty() && !question.missing.empty())
             lines += Papers::tr("Still to be heard: %1").arg(joinedWords(question.missing));
         if (!question.plan.empty())
             lines += Papers::tr("Another plan: %1").arg(isolated(plain(question.plan)));
         table.rows.push_back({{{plain(question.ask), TextStyle::Small},
                                {lines.join(QLatin1Char('\n')), TextStyle::Small}}});
     }
+    if (!unasked.empty())
+        table.rows.push_back({{{Papers::tr("Not asked yet"), TextStyle::SmallStrong},
+                               {joinedWords(unasked, QStringLiteral("  ")), TextStyle::Small}}});
     if (!table.rows.empty()) blocks.push_back(table);
     addDrills(blocks, data, locale);
 }

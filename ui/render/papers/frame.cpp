@@ -111,7 +111,9 @@ void addNotYet(Blocks& blocks, const PaperData& data, Detail detail) {
     for (const PaperFinding& finding : data.readiness.findings) {
         if (finding.isMet) continue;
         QStringList names = findingNames(finding);
-        if (detail == Detail::Short && names.size() > mostNames) {
+        // The chart lists every question below, under teach-back.
+        const bool isShort = detail == Detail::Short || finding.rule == readiness::Rule::TeachBack;
+        if (isShort && names.size() > mostNames) {
             const auto more = names.size() - mostNames;
             names = names.mid(0, mostNames);
             names += Papers::tr("and %1 more").arg(more);

@@ -95,6 +95,7 @@ TEST(ChartRecord, NotYetGivesEveryReason) {
     int reasons = 0;
     for (const PaperFinding& finding : data.readiness.findings) reasons += !finding.isMet;
     ASSERT_GT(reasons, 0);
+    EXPECT_LE(pdf.pages(), 4);
     EXPECT_TRUE(pdf.text().contains(q("Return demonstrations observed: 1 of")));
 }
 
@@ -107,6 +108,47 @@ TEST(ChartRecord, HasNoRasterAndEmbedsItsFonts) {
     for (int i = 2; i + 1 < fonts.size(); ++i)
         EXPECT_TRUE(fonts[i].contains(QRegularExpression(q("\\byes (yes|no) +yes\\b"))))
             << fonts[i].toStdString();
+}
+
+TEST(ChartRecord, LapseStandsWithItsWayBackAndWhoCaughtIt) {
+    const PaperData data = notYet().data();
+    const PaperVisit& visit = data.visits.back();
+    ASSERT_EQ(visit.lapses.size(), 1u);
+    ASSERT_FALSE(visit.lapses[0].wayBack.empty());
+    EXPECT_EQ(visit.lapses[0].letter, "A");
+    int cut = 0, wonBack = 0;
+    for (const Lane& lane : visit.lanes.lanes)
+        for (const Bar& bar : lane.bars) {
+            cut += bar.kind == BarKind::Cut;
+            wonBack += bar.kind == BarKind::WonBack;
+        }
+    EXPECT_GT(cut + wonBack, 0);
+    EXPECT_GT(wonBack, 0);  // drawn hatched: LanesPicture tests the hatching itself
+    const Pdf pdf(chartRecord(data, english()));
+    EXPECT_TRUE(pdf.text().contains(QRegularExpression(q("\\b2 ?A\\b"))));
+    EXPECT_TRUE(pdf.text().contains(q("caught and put right")));
+    EXPECT_TRUE(pdf.text().contains(q("Way back")));
+}
+
+TEST(ChartRecord, ShortAndWithdrawnStaySeen) {
+    PaperData data = notYet().data();
+    PaperVisit& visit = data.visits.back();
+    for (PaperStep& step : visit.steps)
+        for (PaperPhase& phase : step.phases)
+            phase.measuredMs = 11'960, phase.minMs = 15'000,
+            phase.end = practice::PhaseEnd::StoppedShort;
+    ASSERT_FALSE(visit.lapses.empty());
+    visit.lapses[0].withdrawn = true;
+    const Document document = chartRecord(data, english());
+    int struck = 0;
+    for (const Block& block : document.blocks)
+        if (const auto* table = std::get_if<Table>(&block))
+            for (const Row& row : table->rows)
+                for (const Text& cell : row.cells) struck += cell.struck == Struck::Yes;
+    EXPECT_EQ(struck, 2);
+    const Pdf pdf(document);
+    EXPECT_TRUE(pdf.text().contains(q("11.9 s, short")));
+    EXPECT_TRUE(pdf.text().contains(q("withdrawn")));
 }
 
 TEST(Papers, NothingReachesIntoTheMargins) {

@@ -59,7 +59,8 @@ void Sample::visitWithLapse() {
         const auto offered = practice::lapsesToOffer(m_ward.taught(), m_ward.visit().state);
         if (++done < 3 || hasLapsed || offered.empty()) continue;
         const auto& lapse = m_ward.taught().model.lapses[size_t(offered.front())];
-        if (lapse.action != packs::Action::Recover) continue;
+        const bool isTouch = !lapse.breaks.within(m_ward.taught().model.clean).isEmpty();
+        if (lapse.action != packs::Action::Recover || !isTouch || done < 20) continue;
         m_ward.must(practice::SeeLapse{.lapses = {lapse.id}});
         hasLapsed = true;
         if (m_ward.visit().state.wayBack) m_ward.must(practice::CatchAlone{});
