@@ -37,6 +37,27 @@ render::Theme Look::themeFor(SchemeChoice choice, double textFactor) const {
     return isDark ? render::Theme::dark(textFactor) : render::Theme::light(textFactor);
 }
 
+QString schemeWord(SchemeChoice choice) {
+    switch (choice) {
+        case SchemeChoice::Light:
+            return QStringLiteral("light");
+        case SchemeChoice::Dark:
+            return QStringLiteral("dark");
+        case SchemeChoice::HighContrast:
+            return QStringLiteral("high-contrast");
+        case SchemeChoice::Platform:
+            break;
+    }
+    return QStringLiteral("platform");
+}
+
+SchemeChoice schemeFrom(const QString& word) {
+    for (const SchemeChoice choice :
+         {SchemeChoice::Light, SchemeChoice::Dark, SchemeChoice::HighContrast})
+        if (schemeWord(choice) == word) return choice;
+    return SchemeChoice::Platform;
+}
+
 void Look::apply(SchemeChoice choice, double textFactor) {
     m_choice = choice;
     m_theme = themeFor(choice, textFactor);

@@ -39,6 +39,9 @@ class Look : public QObject {
 
 /// The theme in use.
 inline const render::Theme& theme() { return Look::instance().theme(); }
+/// A choice as it is kept in the settings, and back; an unknown word is Platform.
+QString schemeWord(SchemeChoice choice);
+SchemeChoice schemeFrom(const QString& word);
 /// The style sheet that a theme comes to; its roles are the only colours in it.
 QString styleSheet(const render::Theme& theme);
 

@@ -23,11 +23,11 @@ QLabel[tone="pine"] { color: @pine; }
 QLabel[tone="amber"] { color: @amber; }
 QLabel[tone="brick"] { color: @brick; }
 QLabel[tone="leaf"] { color: @leaf; }
-*[size="note"] { font-size: ~note; }
-*[size="body"] { font-size: ~body; }
-*[size="lead"] { font-size: ~lead; }
-*[size="title"] { font-size: ~title; }
-*[size="learner"] { font-size: ~learner; }
+*[textSize="note"] { font-size: ~note; }
+*[textSize="body"] { font-size: ~body; }
+*[textSize="lead"] { font-size: ~lead; }
+*[textSize="title"] { font-size: ~title; }
+*[textSize="learner"] { font-size: ~learner; }
 *[weight="strong"] { font-weight: 600; }
 
 QPushButton, QToolButton { min-height: 42px; padding: 0 16px; border: 1px solid @quiet;
@@ -52,7 +52,7 @@ QPushButton[part="quiet"]:focus { border: 3px solid @pine; }
 QPushButton[part="tab"] { border: 0; border-bottom: 4px solid transparent; border-radius: 0;
   background: transparent; min-height: 48px; padding: 0 16px; font-size: ~lead; color: @quiet; }
 QPushButton[part="tab"]:hover { color: @ink; background: @paper; }
-QPushButton[part="tab"]:checked { border-bottom: 4px solid @pine; color: @ink; font-weight: 600; }
+QPushButton[part="tab"]:checked { border-bottom: 4px solid @pine; color: @pine; font-weight: normal; }
 QPushButton[part="tab"]:focus { border: 3px solid @pine; border-radius: 6px; padding: 0 13px;
   min-height: 46px; }
 QPushButton[part="tab"]:disabled { color: @quiet; border: 0; }

@@ -32,6 +32,9 @@ class Desk : public QObject {
     Command command(record::Payload payload) const;
     base::Result<Reply> say(record::Payload payload) { return handle(command(std::move(payload))); }
 
+    /// Keeps a drawn signature beside the entries; its digest goes into the Acknowledgement.
+    base::Result<std::string> keepDrawing(const std::string& svg) { return m_ledger.putBlob(svg); }
+
     // What is looked at; none of these writes an entry.
     void workAs(const base::StaffId& teacher);
     base::Outcome lookFor(const std::string& typed, std::uint64_t offset = 0);

@@ -62,7 +62,7 @@ QLabel* text(const QString& words, Size size, Tone tone, Weight weight) {
     auto* label = new QLabel(words);
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
-    label->setProperty("size", QLatin1String(sizeWord(size)));
+    label->setProperty("textSize", QLatin1String(sizeWord(size)));
     label->setProperty("tone", QLatin1String(toneWord(tone)));
     if (weight == Weight::Strong) label->setProperty("weight", QStringLiteral("strong"));
     return label;

@@ -10,7 +10,7 @@
 class QVBoxLayout;
 
 /// The few parts every window is made of. What they look like is decided by the style sheet from
-/// the properties `part`, `size`, `tone` and `weight`, so they follow the look live.
+/// the properties `part`, `textSize`, `tone` and `weight`, so they follow the look live.
 namespace ui {
 
 enum class Size { Note, Body, Lead, Title, Learner };

@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "compose.h"
+
+#include <QDir>
+#include <QDirIterator>
+#include <QFile>
+#include <QStandardPaths>
+
+#include "demo/demoward.h"
+#include "procedure/taught.h"
+#include "store/sqlledger.h"
+
+namespace app {
+
+QString usualFolder() {
+    return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+           QStringLiteral("/ninebark/demonstration");
+}
+
+base::Result<std::unique_ptr<procedure::Shelf>> compiledShelf() {
+    auto shelf = std::make_unique<procedure::Shelf>();
+    QStringList paths;
+    for (QDirIterator files(QStringLiteral(":/packs"), {QStringLiteral("*.json")}, QDir::Files);
+         files.hasNext();)
+        paths << files.next();
+    paths.sort();
+    for (const QString& path : paths) {
+        QFile file(path);
+        if (!file.open(QIODevice::ReadOnly))
+            return base::Error{base::Code::FileUnreadable,
+                               {path.toStdString(), file.errorString().toStdString()}};
+        auto taught = procedure::readTaught(file.readAll().toStdString());
+        if (!taught) return taught.error();
+        shelf->put(*taught);
+    }
+    return shelf;
+}
+
+base::Result<Composed> composeWard(const QString& folder, const base::Clock& clock) {
+    Composed made;
+    auto shelf = compiledShelf();
+    if (!shelf) return shelf.error();
+    made.shelf = std::move(*shelf);
+    auto ledger =
+        store::SqlLedger::open(QDir(folder).filePath(QStringLiteral("record.sqlite")).toStdString(),
+                               store::OpenMode::Demonstration);
+    if (!ledger) return ledger.error();
+    if ((*ledger)->isReadOnly()) return base::Error{base::Code::StoreReadOnly};
+    made.ledger = std::move(*ledger);
+    if (made.ledger->head().size == 0)
+        if (auto filled = fillDemoWard(*made.ledger, *made.shelf, clock.now()); !filled)
+            return filled.error();
+    auto desk = desk::Desk::open(*made.ledger, *made.shelf, clock, desk::Ward::Demonstration);
+    if (!desk) return desk.error();
+    made.desk = std::move(*desk);
+    return made;
+}
+
+}  // namespace app

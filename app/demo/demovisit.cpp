@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "demo/demovisit.h"
+
+#include "practice/practice.h"
+
+namespace app {
+namespace {
+
+using base::Outcome;
+
+Outcome visitSays(desk::Desk& desk, record::Payload payload) {
+    if (auto said = desk.say(std::move(payload)); !said) return said.error();
+    return base::Done{};
+}
+
+practice::OpenVisit openingOf(const desk::Desk& desk, const base::LearnerId& learner,
+                              const procedure::Taught& taught) {
+    const record::AddLine& line = desk.view().record->lines.back().said;
+    practice::OpenVisit visit;
+    visit.line = line.line;
+    visit.pack = {taught.pack.id, taught.pack.version, taught.digest};
+    visit.way = practice::Way::ReturnDemonstration;
+    visit.learner = learner;
+    visit.identifiers = {"name", "born"};
+    visit.checkedWithPatient = true;
+    visit.kit = {line.dressing, line.securement, line.antiseptic, true};
+    return visit;
+}
+
+/// Runs the phases of the step in hand, then marks it.
+Outcome playStep(desk::Desk& desk, base::ManualClock& clock, const procedure::Taught& taught) {
+    const practice::State& state = desk.view().visit()->state;
+    const std::string step = practice::recordInHand(state)->step;
+    while (const packs::Phase* phase =
+               practice::phaseToDo(taught.pack, desk.view().visit()->state)) {
+        if (auto bad = visitSays(desk, practice::BeginPhase{step, phase->id}); !bad) return bad;
+        clock.advanceMs(phase->targetSeconds * 1000 + 400);
+        practice::EndPhase end;
+        end.step = step;
+        end.phase = phase->id;
+        if (auto bad = visitSays(desk, end); !bad) return bad;
+    }
+    clock.advanceMs(packs::findStep(taught.pack, step).step->handsOnSeconds * 1000);
+    practice::SeeStep seen;
+    seen.step = step;
+    return visitSays(desk, seen);
+}
+
+Outcome measure(desk::Desk& desk, const procedure::Taught& taught) {
+    const record::AddLine& line = desk.view().record->lines.back().said;
+    for (const packs::Measure& one : taught.pack.measures)
+        for (const auto moment : {practice::Moment::Found, practice::Moment::Left}) {
+            const int mm = one.markMm ? line.outsideMm : line.girthMm.value_or(280);
+            if (auto bad = visitSays(desk, practice::TakeMeasure{one.id, moment, mm, {}}); !bad)
+                return bad;
+        }
+    return base::Done{};
+}
+
+}  // namespace
+
+Outcome playVisit(desk::Desk& desk, base::ManualClock& clock, const base::LearnerId& learner) {
+    if (auto opened = desk.openRecord(desk.view().record->id, learner); !opened)
+        return opened.error();
+    const procedure::TaughtPtr taught = desk.packFor(learner);
+    if (!taught) return base::Error{base::Code::PackUnknown};
+    desk::Command open = desk.command(openingOf(desk, learner, *taught));
+    open.visit = base::VisitId::random();
+    if (auto said = desk.handle(open); !said) return said.error();
+    while (practice::recordInHand(desk.view().visit()->state))
+        if (auto bad = playStep(desk, clock, *taught); !bad) return bad;
+    if (auto bad = measure(desk, *taught); !bad) return bad;
+    if (taught->pack.schedule) {
+        practice::RecordChange change;
+        change.dressing = taught->pack.schedule->dressings.front().id;
+        change.initials = "IM";
+        change.site = "clean, dry, no redness";
+        change.tolerance = "well";
+        if (auto bad = visitSays(desk, change); !bad) return bad;
+    }
+    return visitSays(desk, practice::CloseVisit{});
+}
+
+Outcome playAskBack(desk::Desk& desk, base::ManualClock& clock, const base::LearnerId& learner) {
+    const procedure::TaughtPtr taught = desk.packFor(learner);
+    if (!taught) return base::Error{base::Code::PackUnknown};
+    for (const packs::Prompt& prompt : taught->pack.prompts) {
+        record::AskBack asked{learner, taught->digest, prompt.id, {}, "", ""};
+        for (const packs::Point& point : prompt.points) asked.heard.push_back(point.id);
+        clock.advanceMs(40'000);
+        if (auto bad = visitSays(desk, asked); !bad) return bad;
+    }
+    for (const packs::Drill& drill : taught->pack.drills) {
+        clock.advanceMs(60'000);
+        if (auto bad = visitSays(desk, record::DoDrill{learner, taught->digest, drill.id,
+                                                       record::DrillResult::Unprompted});
+            !bad)
+            return bad;
+    }
+    return base::Done{};
+}
+
+}  // namespace app

@@ -1,7 +1,0 @@
-// SPDX-FileCopyrightText: The Ninebark authors
-// SPDX-License-Identifier: GPL-3.0-or-later
-// Placeholder until the layer has its first file.
-namespace placeholder {
-extern const int parts;
-const int parts = 0;
-}  // namespace placeholder

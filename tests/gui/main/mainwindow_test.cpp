@@ -1,0 +1,163 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "main/mainwindow.h"
+
+#include <QAccessible>
+#include <QLabel>
+#include <QtTest/QTest>
+
+#include "gui/main/shell_fixture.h"
+#include "look.h"
+
+namespace {
+
+QString fromUtf8(const char* words) { return QString::fromUtf8(words); }
+
+}  // namespace
+
+// Nobody works here yet: the first thing is to say who; then the first patient.
+TEST_F(Shell, FromNothingToALearnerByKeysAlone) {
+    begin(Begin::Empty);
+    picture("01-first-start");
+    type("staffName", fromUtf8("Ilse Marchetti"));
+    type("initials", fromUtf8("IM"));
+    press("staff.primary");
+    QTest::keyClick(m_window.get(), Qt::Key_1, Qt::AltModifier);
+    picture("02-nobody-yet");
+    press("addFirstPatient");
+    type("patientName", fromUtf8("Señora Łucja ع Ó Dálaigh"));
+    type("born", fromUtf8("3 May 1961"));
+    type("number", fromUtf8("D-1"));
+    press("allergies.latex");
+    picture("03-patient-form");
+    press("patientForm.primary");
+    type("inserted", fromUtf8("26 February 2026"));
+    type("outside", fromUtf8("30"));
+    press("arm.right");
+    picture("04-line-form");
+    press("lineForm.primary");
+    type("learnerName", fromUtf8("Amara Okonjo"));
+    press("consent.teach");
+    press("barriers.fear-of-harm");
+    picture("05-learner-form");
+    press("learnerForm.primary");
+    picture("06-person");
+    EXPECT_EQ(types(), QStringList({fromUtf8("staff-added"), fromUtf8("patient-added"),
+                                    fromUtf8("allergies-asked"), fromUtf8("line-added"),
+                                    fromUtf8("learner-added"), fromUtf8("consent-asked"),
+                                    fromUtf8("needs-asked")}));
+    const auto all = entries();
+    EXPECT_EQ(all[1].body.data["name"], "Señora Łucja ع Ó Dálaigh");
+    EXPECT_EQ(all[1].body.data["born"], "1961-05-03");
+    EXPECT_EQ(all[3].body.data["outside_mm"], 30);
+    EXPECT_EQ(all[3].body.data["arm"], "right");
+    EXPECT_EQ(all[5].body.data["to_teach"], true);
+}
+
+TEST_F(Shell, ABirthInTheFutureAndALongNameAreSaidInPlaceAndNothingIsWritten) {
+    begin(Begin::DemoWard);
+    const auto before = m_ledger->head().size;
+    press("addPatient");
+    type("patientName", QString(300, u'x'));
+    type("born", fromUtf8("3 May 2061"));
+    type("number", fromUtf8("D-1"));
+    press("patientForm.primary");
+    picture("07-errors-in-place");
+    EXPECT_EQ(m_ledger->head().size, before);
+    QStringList said;
+    for (QLabel* label : m_window->findChildren<QLabel*>())
+        if (label->isVisible()) said << label->text();
+    EXPECT_TRUE(said.join(u' ').contains(fromUtf8("300 letters")));
+    EXPECT_TRUE(said.join(u' ').contains(fromUtf8("future")));
+}
+
+TEST_F(Shell, SearchFindsWhileTyping) {
+    begin(Begin::DemoWard);
+    picture("08-learners");
+    type("search", fromUtf8("oko"));
+    EXPECT_EQ(m_desk->view().cards.size(), 1u);
+    type("search", fromUtf8("zzz"));
+    EXPECT_NE(find("showAll"), nullptr);
+    picture("09-nobody-found");
+    press("showAll");
+    EXPECT_EQ(m_desk->view().cards.size(), 4u);
+}
+
+TEST_F(Shell, AVisitBeginsAfterTwoIdentifiersAndACheck) {
+    begin(Begin::DemoWard);
+    type("search", fromUtf8("lindq"));
+    const auto card = "card." + m_desk->view().cards.front().learner.text();
+    press(card.c_str());
+    press("person.next");
+    picture("10-start");
+    press("start.primary");
+    picture("11-start-refused");
+    EXPECT_FALSE(m_desk->view().openVisit);
+    press("identifiers.name");
+    press("identifiers.born");
+    press("checked.yes");
+    press("start.primary");
+    ASSERT_TRUE(m_desk->view().openVisit);
+    picture("12-visit");
+    EXPECT_EQ(types().last(), fromUtf8("visit-opened"));
+    const auto said = entries().back().body.data;
+    EXPECT_EQ(said["way"], "show") << "the first visit shows it";
+    EXPECT_EQ(said["identifiers"].size(), 2u);
+}
+
+TEST_F(Shell, SettingsAreRememberedAndTheLookSwitchesLive) {
+    begin(Begin::DemoWard);
+    const QImage light = picture("13-light");
+    press("textLarger");
+    EXPECT_DOUBLE_EQ(ui::theme().textFactor(), 1.25);
+    m_window->close();
+    openWindow();
+    EXPECT_DOUBLE_EQ(ui::theme().textFactor(), 1.25);
+    press("scheme");
+    press("scheme");
+    EXPECT_TRUE(ui::theme().isDark());
+    EXPECT_NE(picture("14-dark"), light);
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+}
+
+TEST_F(Shell, EverythingThatTakesFocusHasAName) {
+    begin(Begin::DemoWard);
+    const auto& card = m_desk->view().cards.front();
+    ASSERT_TRUE(m_desk->openRecord(card.patient, card.learner).ok());
+    for (const ui::Place place : {ui::Place::Learners, ui::Place::Visit, ui::Place::AskBack,
+                                  ui::Place::Sign, ui::Place::Papers}) {
+        m_window->go(place);
+        for (QWidget* widget : m_window->findChildren<QWidget*>()) {
+            if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible()) continue;
+            QAccessibleInterface* face = QAccessible::queryAccessibleInterface(widget);
+            ASSERT_NE(face, nullptr);
+            EXPECT_FALSE(face->text(QAccessible::Name).isEmpty())
+                << widget->metaObject()->className() << " " << widget->objectName().toStdString();
+        }
+    }
+}
+
+TEST_F(Shell, PicturesOfSigningAndPapersInEveryLook) {
+    begin(Begin::DemoWard);
+    type("search", fromUtf8("okonjo"));
+    const auto card = "card." + m_desk->view().cards.front().learner.text();
+    press(card.c_str());
+    picture("20-person");
+    m_window->go(ui::Place::Sign);
+    picture("21-sign");
+    m_window->go(ui::Place::Papers);
+    picture("22-papers");
+    ui::Look::instance().apply(ui::SchemeChoice::Dark, 1.0);
+    m_window->go(ui::Place::Sign);
+    picture("23-sign-dark");
+    ui::Look::instance().apply(ui::SchemeChoice::HighContrast, 1.0);
+    picture("24-sign-contrast");
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);
+    m_window->go(ui::Place::Learners);
+    const QImage large = picture("25-learners-200");
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+    const QImage mirrored = picture("26-learners-rtl");
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+    EXPECT_NE(large, mirrored);
+}

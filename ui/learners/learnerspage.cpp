@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "learners/learnerspage.h"
+
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QVBoxLayout>
+
+#include "learners/learnercard.h"
+#include "parts/parts.h"
+#include "text/labels.h"
+
+namespace ui {
+
+LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
+    : Page(QStringLiteral("learners"), parent),
+      m_desk(desk),
+      m_search(new QLineEdit),
+      m_list(new QVBoxLayout),
+      m_count(text({}, Size::Note, Tone::Quiet)),
+      m_more(plainButton(tr("Load more"), QStringLiteral("loadMore"))) {
+    auto* top = new QHBoxLayout;
+    top->setSpacing(16);
+    top->addWidget(pageHeader(tr("Learners"), tr("Who is being taught, how far, and what is due.")),
+                   1);
+    QPushButton* add = primaryButton(tr("Add a patient"), QStringLiteral("addPatient"));
+    top->addWidget(add, 0, Qt::AlignTop);
+    column()->addLayout(top);
+    m_search->setObjectName(QStringLiteral("search"));
+    m_search->setPlaceholderText(tr("Search by name or record number"));
+    m_search->setAccessibleName(tr("Search by name or record number"));
+    m_search->setClearButtonEnabled(false);
+    column()->addWidget(m_search);
+    column()->addWidget(m_count);
+    m_list->setSpacing(12);
+    column()->addLayout(m_list);
+    column()->addWidget(m_more, 0, Qt::AlignHCenter);
+    connect(add, &QPushButton::clicked, this, &LearnersPage::wantsPatient);
+    connect(m_search, &QLineEdit::textChanged, this, &LearnersPage::lookFor);
+    connect(m_more, &QPushButton::clicked, this, &LearnersPage::loadMore);
+    refresh();
+}
+
+void LearnersPage::refresh() { lookFor(m_search->text()); }
+
+void LearnersPage::lookFor(const QString& typed) {
+    if (!errors()->took(m_desk.lookFor(typed.toStdString()))) return;
+    m_cards = m_desk.view().cards;
+    fill();
+}
+
+void LearnersPage::loadMore() {
+    const auto found = m_desk.lookFor(m_search->text().toStdString(), m_cards.size());
+    if (!errors()->took(found)) return;
+    const auto& more = m_desk.view().cards;
+    m_cards.insert(m_cards.end(), more.begin(), more.end());
+    fill();
+}
+
+void LearnersPage::fill() {
+    empty(m_list);
+    for (const record::Card& card : m_cards) m_list->addWidget(cardFor(card));
+    if (m_cards.empty()) m_list->addWidget(emptyWords());
+    const std::uint64_t total = m_desk.view().cardTotal;
+    m_count->setText(tr("%1 of %2 shown").arg(m_cards.size()).arg(total));
+    m_count->setVisible(!m_cards.empty());
+    m_more->setVisible(m_cards.size() < total);
+}
+
+QWidget* LearnersPage::emptyWords() {
+    if (!m_search->text().isEmpty()) {
+        auto* none = new EmptyState(tr("Nobody is found by these letters"),
+                                    tr("The beginning of a name or of a record number is enough. "
+                                       "Accents and capitals don't matter."),
+                                    tr("Show everybody"), QStringLiteral("showAll"));
+        connect(none, &EmptyState::pressed, m_search, &QLineEdit::clear);
+        return none;
+    }
+    auto* teach = new EmptyState(
+        tr("Nobody is being taught yet"),
+        tr("Here will be each learner with what is held, what is next and what is due. It begins "
+           "with the patient whose line is to be cared for."),
+        tr("Add the first patient"), QStringLiteral("addFirstPatient"));
+    connect(teach, &EmptyState::pressed, this, &LearnersPage::wantsPatient);
+    return teach;
+}
+
+QWidget* LearnersPage::cardFor(const record::Card& card) {
+    auto* made = new LearnerCard(card, m_desk.now());
+    connect(made, &QPushButton::clicked, this, [this, card] {
+        // Setting out to another record changes what is shown, not what is written.
+        if (errors()->took(m_desk.openRecord(card.patient, card.learner))) Q_EMIT chose();
+    });
+    return made;
+}
+
+}  // namespace ui

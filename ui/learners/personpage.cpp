@@ -1,0 +1,220 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "learners/personpage.h"
+
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "learners/learnercard.h"
+#include "parts/flowlayout.h"
+#include "parts/parts.h"
+#include "render/words.h"
+#include "text/findings.h"
+#include "text/labels.h"
+
+namespace ui {
+namespace {
+
+struct NextWords {
+    QString press, why;
+};
+
+NextWords nextWordsFor(Next next) {
+    switch (next) {
+        case Next::Line:
+            return {PersonPage::tr("Add the line"),
+                    PersonPage::tr("What it measured at insertion is needed before a visit.")};
+        case Next::Learner:
+            return {PersonPage::tr("Add who is taught"),
+                    PersonPage::tr("A caregiver, or the patient.")};
+        case Next::Consent:
+            return {PersonPage::tr("Ask for consent"),
+                    PersonPage::tr("Without consent nobody is taught.")};
+        case Next::Start:
+            return {PersonPage::tr("Start a visit"),
+                    PersonPage::tr("Show it, guide, or watch a return demonstration.")};
+        case Next::GoOn:
+            return {PersonPage::tr("Go on with the visit"),
+                    PersonPage::tr("It is open and saved as it stands.")};
+        case Next::AskBack:
+            return {PersonPage::tr("Ask back"),
+                    PersonPage::tr("Questions or drills are still open.")};
+        case Next::Sign:
+            return {PersonPage::tr("See and sign"),
+                    PersonPage::tr("Competencies are met and wait for your signature.")};
+        case Next::Papers:
+            return {PersonPage::tr("Papers"), PersonPage::tr("All is signed.")};
+    }
+    return {};
+}
+
+QLabel* fact(const QString& name, const QString& words) {
+    return text(QStringLiteral("%1: %2").arg(name, words), Size::Body);
+}
+
+}  // namespace
+
+PersonPage::PersonPage(desk::Desk& desk, QWidget* parent)
+    : Page(QStringLiteral("person"), parent), m_desk(desk) {}
+
+void PersonPage::refresh() {
+    clear();
+    errors()->clear();
+    const auto& record = m_desk.view().record;
+    if (!record) return;
+    addHead(*record);
+    addNext();
+    addLearners(*record);
+    if (const record::Learner* learner = m_desk.view().learnerInView()) addFindings(*learner);
+    addKnown(*record);
+    addOthers();
+}
+
+void PersonPage::addHead(const record::Record& record) {
+    auto* row = new QHBoxLayout;
+    QPushButton* back = plainButton(tr("All learners"), QStringLiteral("person.back"));
+    connect(back, &QPushButton::clicked, this, &PersonPage::left);
+    row->addWidget(pageHeader(render::plain(record.patient.name),
+                              tr("born %1, number %2")
+                                  .arg(render::dateWords(record.patient.born, QLocale()),
+                                       render::isolated(render::plain(record.patient.number)))),
+                   1);
+    row->addWidget(back, 0, Qt::AlignTop);
+    column()->addLayout(row);
+}
+
+void PersonPage::addNext() {
+    const Next next = nextFor(m_desk);
+    const NextWords words = nextWordsFor(next);
+    QFrame* card = frame("leaf");
+    auto* row = new QHBoxLayout(card);
+    row->setContentsMargins(16, 16, 16, 16);
+    row->setSpacing(16);
+    auto* says = new QVBoxLayout;
+    says->setSpacing(4);
+    says->addWidget(text(tr("Next"), Size::Note, Tone::Leaf, Weight::Strong));
+    says->addWidget(text(words.why, Size::Lead));
+    row->addLayout(says, 1);
+    QPushButton* press = primaryButton(words.press, QStringLiteral("person.next"));
+    row->addWidget(press);
+    column()->addWidget(card);
+    connect(press, &QPushButton::clicked, this, [this, next] { Q_EMIT wants(next); });
+}
+
+void PersonPage::addLearners(const record::Record& record) {
+    QVBoxLayout* card = cardIn(column(), tr("Who is taught"));
+    const auto inView = m_desk.view().learner;
+    auto* flow = new FlowLayout(nullptr, 12);
+    for (const record::Learner& learner : record.learners) {
+        QPushButton* one =
+            plainButton(render::plain(learner.said.name) + QStringLiteral(", ") +
+                            labelOf(CodeList::Relationship, learner.said.relationship),
+                        QStringLiteral("learner.") + shown(learner.said.learner.text()));
+        one->setCheckable(true);
+        one->setChecked(inView == learner.said.learner);
+        const auto id = learner.said.learner;
+        connect(one, &QPushButton::clicked, this, [this, id] {
+            if (errors()->took(m_desk.openRecord(m_desk.view().record->id, id))) refresh();
+        });
+        flow->addWidget(one);
+    }
+    QPushButton* add = quietButton(tr("Add somebody"), QStringLiteral("person.addLearner"));
+    connect(add, &QPushButton::clicked, this, [this] { Q_EMIT wants(Next::Learner); });
+    flow->addWidget(add);
+    card->addLayout(flow);
+}
+
+void PersonPage::addFindings(const record::Learner& learner) {
+    const auto taught = m_desk.packFor(learner.said.learner);
+    const auto found = m_desk.readinessOf(learner.said.learner);
+    if (!taught || !found) {
+        cardIn(column(), tr("So far"), tr("No pack fits yet. Starting a visit says why."));
+        return;
+    }
+    QVBoxLayout* card = cardIn(column(), found->ready ? tr("Ready by the rules") : tr("Not yet"),
+                               packWords(taught->pack, taught->pack.title));
+    for (const readiness::Finding& finding : found->findings) {
+        const QString glyph = finding.met ? QStringLiteral("✓  ") : QStringLiteral("○  ");
+        card->addWidget(text(glyph + findingSentence(finding, taught->pack), Size::Body,
+                             finding.met ? Tone::Leaf : Tone::Ink));
+    }
+    card->addWidget(text(evidenceSentence(found->evidence), Size::Note, Tone::Quiet));
+    addCompetencies(taught->pack, *found);
+}
+
+void PersonPage::addCompetencies(const packs::Pack& pack, const readiness::Readiness& readiness) {
+    int signedOnes = 0;
+    for (const auto& one : readiness.competencies) signedOnes += one.isSigned ? 1 : 0;
+    QVBoxLayout* card = cardIn(
+        column(),
+        tr("Competencies: %1 of %2 signed").arg(signedOnes).arg(readiness.competencies.size()));
+    card->addWidget(new ProgressBand(signedOnes, int(readiness.competencies.size())));
+    for (const auto& one : readiness.competencies) {
+        const bool isMet = one.met == readiness::Met::Yes;
+        const QString glyph = one.isSigned ? QStringLiteral("✓  ")
+                              : isMet      ? QStringLiteral("◐  ")
+                                           : QStringLiteral("○  ");
+        const QString state = one.isSigned ? tr("signed") : isMet ? tr("met") : tr("not yet");
+        card->addWidget(
+            text(glyph + competencyTitle(pack, one.competency) + QStringLiteral(" — ") + state,
+                 Size::Body, one.isSigned ? Tone::Leaf : Tone::Ink));
+    }
+}
+
+void PersonPage::addKnown(const record::Record& record) {
+    QVBoxLayout* card = cardIn(column(), tr("What is known"));
+    QStringList allergies;
+    if (record.allergies)
+        for (const record::Allergy& one : record.allergies->said.allergies)
+            allergies << labelOf(CodeList::Allergen, one.allergen);
+    card->addWidget(fact(tr("Allergies"), !record.allergies     ? tr("not asked yet")
+                                          : allergies.isEmpty() ? tr("asked, none known")
+                                                                : allergies.join(tr("; "))));
+    for (const record::Line& line : record.lines)
+        card->addWidget(fact(tr("Line"), tr("%1, %2, inserted %3, %4 mm outside")
+                                             .arg(labelOf(CodeList::Line, line.said.kind),
+                                                  render::armWords(line.said.arm),
+                                                  render::dateWords(line.said.inserted, QLocale()))
+                                             .arg(line.said.outsideMm)));
+    const record::Learner* learner = m_desk.view().learnerInView();
+    if (!learner) return;
+    QStringList barriers;
+    if (learner->needs)
+        for (const record::Need& need : learner->needs->said.needs)
+            barriers << labelOf(CodeList::Barrier, need.need);
+    card->addWidget(fact(tr("Needs and barriers"), !learner->needs      ? tr("not asked yet")
+                                                   : barriers.isEmpty() ? tr("asked, none found")
+                                                                        : barriers.join(tr("; "))));
+    if (learner->needs && !learner->needs->said.fears.empty())
+        card->addWidget(fact(tr("Afraid of"), render::plain(learner->needs->said.fears)));
+    if (learner->needs && !learner->needs->said.home.empty())
+        card->addWidget(fact(tr("At home"), render::plain(learner->needs->said.home)));
+}
+
+void PersonPage::addOthers() {
+    auto* flow = new FlowLayout(nullptr, 12);
+    const auto add = [this, flow](const QString& words, const QString& name, Next next) {
+        QPushButton* made = plainButton(words, name);
+        connect(made, &QPushButton::clicked, this, [this, next] { Q_EMIT wants(next); });
+        flow->addWidget(made);
+    };
+    if (!m_desk.view().record->lines.empty() && m_desk.view().learnerInView()) {
+        add(tr("Start a visit"), QStringLiteral("person.start"), Next::Start);
+        add(tr("Papers"), QStringLiteral("person.papers"), Next::Papers);
+        QPushButton* again = plainButton(tr("Ask needs again"), QStringLiteral("person.again"));
+        const auto learner = *m_desk.view().learner;
+        connect(again, &QPushButton::clicked, this,
+                [this, learner] { Q_EMIT wantsAgain(learner); });
+        flow->addWidget(again);
+    }
+    add(tr("Add a line"), QStringLiteral("person.line"), Next::Line);
+    QPushButton* correct =
+        plainButton(tr("Addendum or late entry"), QStringLiteral("person.correct"));
+    connect(correct, &QPushButton::clicked, this, &PersonPage::wantsCorrection);
+    flow->addWidget(correct);
+    column()->addLayout(flow);
+}
+
+}  // namespace ui

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "desk/desk.h"
+#include "parts/page.h"
+
+namespace ui {
+
+enum class Next { Line, Learner, Consent, Start, GoOn, AskBack, Sign, Papers };
+
+/// The one obvious next thing for the learner in view.
+Next nextFor(const desk::Desk& desk);
+
+/// One patient's record: what is known, each learner's way so far, and what comes next.
+class PersonPage : public Page {
+    Q_OBJECT
+  public:
+    explicit PersonPage(desk::Desk& desk, QWidget* parent = nullptr);
+    void refresh();
+
+  Q_SIGNALS:
+    void left();
+    void wants(ui::Next next);
+    void wantsAgain(const base::LearnerId& learner);  ///< consent and needs asked again
+    void wantsCorrection();
+
+  private:
+    void addHead(const record::Record& record);
+    void addNext();
+    void addKnown(const record::Record& record);
+    void addLearners(const record::Record& record);
+    void addFindings(const record::Learner& learner);
+    void addCompetencies(const packs::Pack& pack, const readiness::Readiness& readiness);
+    void addOthers();
+
+    desk::Desk& m_desk;
+};
+
+}  // namespace ui

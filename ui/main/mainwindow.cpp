@@ -1,0 +1,316 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "main/mainwindow.h"
+
+#include <QButtonGroup>
+#include <QCloseEvent>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "learners/learnerspage.h"
+#include "look.h"
+#include "papers/paperspage.h"
+#include "parts/flowlayout.h"
+#include "parts/parts.h"
+#include "people/learnerform.h"
+#include "people/patientform.h"
+#include "people/staffpage.h"
+#include "render/words.h"
+#include "sign/helpform.h"
+#include "sign/signpage.h"
+#include "start/startpage.h"
+#if __has_include("visit/visitpage.h")
+#include "visit/visitpage.h"
+#endif
+#if __has_include("askback/askbackpage.h")
+#include "askback/askbackpage.h"
+#endif
+
+namespace ui {
+
+MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
+    : QMainWindow(parent),
+      m_desk(desk),
+      m_settings(settings),
+      m_stack(new QStackedWidget),
+      m_places(new QButtonGroup(this)) {
+    setObjectName(QStringLiteral("mainWindow"));
+    setWindowTitle(tr("Ninebark"));
+    auto* centre = new QWidget;
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    if (desk.view().ward == desk::Ward::Demonstration) column->addWidget(wardBand());
+    column->addWidget(makeBar());
+    column->addWidget(m_stack, 1);
+    setCentralWidget(centre);
+    makePages();
+    makeLaterPages();
+    connectForms();
+    restore();
+    connect(&m_desk, &desk::Desk::changed, this, &MainWindow::refreshTeacher);
+    refreshTeacher();
+    go(Place::Learners);
+    if (!m_desk.view().teacher) showStaff();
+}
+
+QWidget* MainWindow::page() const { return m_stack->currentWidget(); }
+
+// Not the button's own shortcut: that one presses a tenth of a second late, to be watched.
+void MainWindow::onKey(const QString& key, QPushButton* button) {
+    auto* shortcut = new QShortcut(QKeySequence(key), this);
+    connect(shortcut, &QShortcut::activated, button, &QPushButton::click);
+}
+
+QWidget* MainWindow::makeBar() {
+    QFrame* bar = frame("bar");
+    auto* row = new QHBoxLayout(bar);
+    row->setContentsMargins(8, 0, 8, 0);
+    auto* tabs = new QWidget;
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    tabs->setSizePolicy(policy);
+    auto* flow = new FlowLayout(tabs, 4);
+    row->addWidget(tabs, 1);
+    const std::pair<Place, QString> places[] = {{Place::Learners, tr("Learners")},
+                                                {Place::Visit, tr("Visit")},
+                                                {Place::AskBack, tr("Ask back")},
+                                                {Place::Sign, tr("Sign")},
+                                                {Place::Papers, tr("Papers")}};
+    int number = 0;
+    for (const auto& [place, words] : places) {
+        auto* tab = new QPushButton(words);
+        tab->setObjectName(QStringLiteral("place.%1").arg(++number));
+        tab->setProperty("part", QStringLiteral("tab"));
+        tab->setCheckable(true);
+        onKey(QStringLiteral("Alt+%1").arg(number), tab);
+        tab->setToolTip(tr("Alt+%1").arg(number));
+        m_places->addButton(tab);
+        m_tabs[place] = tab;
+        flow->addWidget(tab);
+        const Place where = place;
+        connect(tab, &QPushButton::clicked, this, [this, where] { go(where); });
+    }
+    row->addWidget(makeTools(), 0, Qt::AlignTop);
+    return bar;
+}
+
+QWidget* MainWindow::makeTools() {
+    auto* tools = new QWidget;
+    auto* row = new QHBoxLayout(tools);
+    row->setContentsMargins(12, 4, 12, 4);
+    row->setSpacing(8);
+    QPushButton* smaller = plainButton(QStringLiteral("A−"), QStringLiteral("textSmaller"));
+    QPushButton* larger = plainButton(QStringLiteral("A+"), QStringLiteral("textLarger"));
+    QPushButton* scheme = plainButton(QStringLiteral("◐"), QStringLiteral("scheme"));
+    m_teacher = plainButton({}, QStringLiteral("teacher"));
+    smaller->setAccessibleName(tr("Smaller text"));
+    larger->setAccessibleName(tr("Larger text"));
+    scheme->setAccessibleName(tr("Light, dark, high contrast"));
+    scheme->setToolTip(tr("Light, dark, high contrast"));
+    onKey(QStringLiteral("Ctrl+-"), smaller);
+    onKey(QStringLiteral("Ctrl++"), larger);
+    onKey(QStringLiteral("Alt+6"), m_teacher);
+    for (QPushButton* one : {smaller, larger, scheme, m_teacher}) row->addWidget(one);
+    connect(smaller, &QPushButton::clicked, this, [this] { changeText(-0.25); });
+    connect(larger, &QPushButton::clicked, this, [this] { changeText(0.25); });
+    connect(scheme, &QPushButton::clicked, this, &MainWindow::nextScheme);
+    connect(m_teacher, &QPushButton::clicked, this, &MainWindow::showStaff);
+    return tools;
+}
+
+void MainWindow::makePages() {
+    m_learners = new LearnersPage(m_desk);
+    m_person = new PersonPage(m_desk);
+    m_patientForm = new PatientForm(m_desk);
+    m_lineForm = new LineForm(m_desk);
+    m_learnerForm = new LearnerForm(m_desk);
+    m_staff = new StaffPage(m_desk);
+    for (QWidget* page : std::initializer_list<QWidget*>{m_learners, m_person, m_patientForm,
+                                                         m_lineForm, m_learnerForm, m_staff})
+        m_stack->addWidget(page);
+}
+
+void MainWindow::makeLaterPages() {
+    m_start = new StartPage(m_desk);
+    m_sign = new SignPage(m_desk);
+    m_help = new HelpForm(m_desk);
+    m_correction = new CorrectionForm(m_desk);
+    m_papers = new PapersPage(m_desk, m_settings);
+#if __has_include("visit/visitpage.h")
+    m_visit = new VisitPage(m_desk, this);
+#endif
+#if __has_include("askback/askbackpage.h")
+    m_askBack = new AskBackPage(m_desk, this);
+#endif
+    for (QWidget* page : std::initializer_list<QWidget*>{m_start, m_sign, m_help, m_correction,
+                                                         m_papers, m_visit, m_askBack})
+        if (page) m_stack->addWidget(page);
+}
+
+void MainWindow::connectForms() {
+    const auto showPerson = [this] {
+        m_person->refresh();
+        showPage(m_person);
+    };
+    connect(m_learners, &LearnersPage::wantsPatient, this, [this] {
+        m_patientForm->begin();
+        showPage(m_patientForm);
+    });
+    connect(m_learners, &LearnersPage::chose, this, showPerson);
+    connect(m_person, &PersonPage::left, this, [this] { go(Place::Learners); });
+    connect(m_person, &PersonPage::wants, this, &MainWindow::goNext);
+    connect(m_person, &PersonPage::wantsAgain, this, [this](const base::LearnerId& learner) {
+        m_learnerForm->beginAgain(learner);
+        showPage(m_learnerForm);
+    });
+    connect(m_person, &PersonPage::wantsCorrection, this, [this] {
+        m_correction->begin();
+        showPage(m_correction);
+    });
+    connect(m_patientForm, &PatientForm::left, this, [this] { go(Place::Learners); });
+    connect(m_patientForm, &PatientForm::saved, this, [this] { goNext(Next::Line); });
+    connect(m_lineForm, &LineForm::saved, this, [this, showPerson] {
+        if (nextFor(m_desk) == Next::Learner) return goNext(Next::Learner);
+        showPerson();
+    });
+    connect(m_lineForm, &LineForm::left, this, showPerson);
+    for (const auto signal : {&LearnerForm::saved, &LearnerForm::left})
+        connect(m_learnerForm, signal, this, showPerson);
+    for (const auto signal : {&CorrectionForm::saved, &CorrectionForm::left})
+        connect(m_correction, signal, this, showPerson);
+    connect(m_start, &StartPage::left, this, showPerson);
+    connect(m_start, &StartPage::opened, this, &MainWindow::showVisit);
+    connect(m_staff, &StaffPage::chose, this, &MainWindow::refreshTeacher);
+    connect(m_sign, &SignPage::wentOn, this, [this] { go(Place::Papers); });
+    connect(m_sign, &SignPage::wantsPerson, this, [this] { go(Place::Learners); });
+    connect(m_papers, &PapersPage::wantsPerson, this, [this] { go(Place::Learners); });
+    connect(m_help, &HelpForm::left, this, [this] { go(Place::Sign); });
+    connect(m_help, &HelpForm::saved, this, [this] { go(Place::Papers); });
+    connect(m_sign, &SignPage::wantsHelpForm, this, [this] {
+        if (!m_desk.view().learnerInView()) return;
+        m_help->begin();
+        showPage(m_help);
+    });
+}
+
+void MainWindow::goNext(Next next) {
+    switch (next) {
+        case Next::Line:
+            m_lineForm->begin();
+            return showPage(m_lineForm);
+        case Next::Learner:
+            m_learnerForm->beginNew();
+            return showPage(m_learnerForm);
+        case Next::Consent:
+            m_learnerForm->beginAgain(*m_desk.view().learner);
+            return showPage(m_learnerForm);
+        case Next::Start:
+            m_start->begin();
+            return showPage(m_start);
+        case Next::GoOn:
+            return showVisit();
+        case Next::AskBack:
+            return go(Place::AskBack);
+        case Next::Sign:
+            return go(Place::Sign);
+        case Next::Papers:
+            return go(Place::Papers);
+    }
+}
+
+void MainWindow::go(Place place) {
+    switch (place) {
+        case Place::Learners:
+            m_learners->refresh();
+            showPage(m_learners);
+            m_learners->search()->setFocus();
+            break;
+        case Place::Visit:
+            showVisit();
+            break;
+        case Place::AskBack:
+            if (m_askBack) showPage(m_askBack);
+            break;
+        case Place::Sign:
+            m_sign->refresh();
+            showPage(m_sign);
+            break;
+        case Place::Papers:
+            m_papers->refresh();
+            showPage(m_papers);
+            break;
+    }
+}
+
+void MainWindow::showVisit() {
+    const auto& view = m_desk.view();
+    // An open visit of another record is opened with its record; its learner is the doer.
+    if (view.openVisit && view.visitPatient && !view.visit())
+        static_cast<void>(m_desk.openRecord(*view.visitPatient, std::nullopt).ok());
+    if (m_visit) showPage(m_visit);
+}
+
+void MainWindow::showStaff() {
+    m_staff->begin();
+    showPage(m_staff);
+}
+
+void MainWindow::showPage(QWidget* page) {
+    m_stack->setCurrentWidget(page);
+    Place place = Place::Learners;
+    if (page == m_visit || page == m_start) place = Place::Visit;
+    if (page == m_askBack) place = Place::AskBack;
+    if (page == m_sign || page == m_help) place = Place::Sign;
+    if (page == m_papers) place = Place::Papers;
+    m_tabs[place]->setChecked(true);
+    if (page != m_learners && !page->isAncestorOf(focusWidget())) page->setFocus();
+}
+
+void MainWindow::refreshTeacher() {
+    const auto& view = m_desk.view();
+    const record::Staff* who = view.teacher ? view.house.person(*view.teacher) : nullptr;
+    m_teacher->setText(who ? render::plain(who->said.initials) : tr("Who works here"));
+    m_teacher->setAccessibleName(who ? tr("Who works here: %1").arg(render::plain(who->said.name))
+                                     : tr("Who works here"));
+    m_teacher->setToolTip(m_teacher->accessibleName());
+    if (view.teacher)
+        m_settings.set(Setting::LastTeacher, QString::fromStdString(view.teacher->text()));
+}
+
+void MainWindow::changeText(double step) {
+    const double factor = std::clamp(theme().textFactor() + step, 1.0, 2.0);
+    m_settings.set(Setting::TextFactor, factor);
+    Look::instance().apply(Look::instance().choice(), factor);
+}
+
+void MainWindow::nextScheme() {
+    const SchemeChoice now = Look::instance().choice();
+    const SchemeChoice next = now == SchemeChoice::Light          ? SchemeChoice::Dark
+                              : now == SchemeChoice::Dark         ? SchemeChoice::HighContrast
+                              : now == SchemeChoice::HighContrast ? SchemeChoice::Platform
+                                                                  : SchemeChoice::Light;
+    m_settings.set(Setting::Scheme, schemeWord(next));
+    Look::instance().apply(next, theme().textFactor());
+}
+
+void MainWindow::restore() {
+    Look::instance().apply(schemeFrom(m_settings.words(Setting::Scheme)),
+                           m_settings.number(Setting::TextFactor));
+    resize(1280, 800);
+    const QByteArray geometry = m_settings.bytes(Setting::WindowGeometry);
+    if (!geometry.isEmpty()) restoreGeometry(geometry);
+    const auto last = base::StaffId::parse(m_settings.words(Setting::LastTeacher).toStdString());
+    if (last && m_desk.view().house.person(*last)) m_desk.workAs(*last);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    m_settings.set(Setting::WindowGeometry, saveGeometry());
+    m_settings.sync();
+    QMainWindow::closeEvent(event);
+}
+
+}  // namespace ui

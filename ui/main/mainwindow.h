@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QMainWindow>
+#include <map>
+
+#include "desk/desk.h"
+#include "learners/personpage.h"
+#include "settings/settings.h"
+
+class QButtonGroup;
+class QPushButton;
+class QStackedWidget;
+
+namespace ui {
+
+class CorrectionForm;
+class HelpForm;
+class LearnerForm;
+class LearnersPage;
+class LineForm;
+class PapersPage;
+class PatientForm;
+class SignPage;
+class StaffPage;
+class StartPage;
+
+enum class Place { Learners, Visit, AskBack, Sign, Papers };
+
+/// Navigation only; owns the pages. Places by Alt+1 … Alt+5 and by mouse. Never a name in a title.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+  public:
+    MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent = nullptr);
+    void go(Place place);
+    QWidget* page() const;
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+
+  private:
+    void makePages();
+    void makeLaterPages();
+    void connectForms();
+    void onKey(const QString& key, QPushButton* button);
+    QWidget* makeBar();
+    QWidget* makeTools();
+    void goNext(Next next);
+    void showVisit();
+    void showStaff();
+    void showPage(QWidget* page);
+    void markPlace(Place place);
+    void refreshTeacher();
+    void changeText(double step);
+    void nextScheme();
+    void restore();
+
+    desk::Desk& m_desk;
+    Settings& m_settings;
+    QStackedWidget* m_stack;
+    QButtonGroup* m_places;
+    std::map<Place, QPushButton*> m_tabs;
+    QPushButton* m_teacher = nullptr;
+    LearnersPage* m_learners = nullptr;
+    PersonPage* m_person = nullptr;
+    PatientForm* m_patientForm = nullptr;
+    LineForm* m_lineForm = nullptr;
+    LearnerForm* m_learnerForm = nullptr;
+    StaffPage* m_staff = nullptr;
+    StartPage* m_start = nullptr;
+    SignPage* m_sign = nullptr;
+    HelpForm* m_help = nullptr;
+    CorrectionForm* m_correction = nullptr;
+    PapersPage* m_papers = nullptr;
+    QWidget *m_visit = nullptr, *m_askBack = nullptr;
+};
+
+}  // namespace ui

@@ -1,0 +1,98 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "papers/makepaper.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#if __has_include("render/papers/papers.h")
+#include "render/papers/papers.h"
+
+namespace ui {
+namespace {
+
+std::optional<render::PaperData> dataFor(const desk::Desk& desk, record::PaperKind kind) {
+    const desk::RecordView& view = desk.view();
+    const record::Learner* learner = view.learnerInView();
+    if (!view.record || !learner) return std::nullopt;
+    const auto taught = desk.packFor(learner->said.learner);
+    const auto found = desk.readinessOf(learner->said.learner);
+    if (!taught || !found) return std::nullopt;
+    const render::PaperContext context{.ward = view.ward,
+                                       .isSimulatedClock = view.simulatedClock,
+                                       .head = view.head,
+                                       .now = desk.now(),
+                                       .language = "en",
+                                       .version = NINEBARK_VERSION};
+    return render::gather(kind, *view.record, learner->said.learner, *taught, *found, view.house,
+                          context);
+}
+
+std::optional<render::Document> documentOf(record::PaperKind kind, const render::PaperData& data) {
+    const QLocale locale;
+    switch (kind) {
+        case record::PaperKind::Chart:
+            return render::chartRecord(data, locale);
+        case record::PaperKind::Certificate:
+            return render::certificate(data, locale);
+        case record::PaperKind::GoingHomeWithHelp:
+            return render::goingHomeWithHelp(data, locale);
+        case record::PaperKind::ChartNote:
+            break;
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<MadePaper> makePaper(const desk::Desk& desk, record::PaperKind kind,
+                                   render::PageKind page) {
+    const auto data = dataFor(desk, kind);
+    if (!data) return std::nullopt;
+    MadePaper made{.kind = kind, .digest = render::digestOf(*data), .pages = {}, .note = {}};
+    if (kind == record::PaperKind::ChartNote) {
+        made.note = render::chartNote(*data, QLocale());
+        return made;
+    }
+    auto document = documentOf(kind, *data);
+    if (!document) return std::nullopt;
+    made.pages.emplace(std::move(*document), page);
+    return made;
+}
+
+}  // namespace ui
+#else
+namespace ui {
+std::optional<MadePaper> makePaper(const desk::Desk&, record::PaperKind, render::PageKind) {
+    return std::nullopt;
+}
+}  // namespace ui
+#endif
+
+namespace ui {
+
+base::Outcome issue(desk::Desk& desk, const MadePaper& paper) {
+    const auto said = desk.say(record::IssuePaper{
+        .learner = *desk.view().learner, .kind = paper.kind, .digest = paper.digest});
+    if (!said) return said.error();
+    return base::Done{};
+}
+
+QString paperTitle(record::PaperKind kind) {
+    const auto says = [](const char* words) {
+        return QCoreApplication::translate("PaperTitle", words);
+    };
+    switch (kind) {
+        case record::PaperKind::Chart:
+            return says("Chart record");
+        case record::PaperKind::Certificate:
+            return says("Certificate");
+        case record::PaperKind::GoingHomeWithHelp:
+            return says("Going home with help");
+        case record::PaperKind::ChartNote:
+            return says("Chart note");
+    }
+    return {};
+}
+
+}  // namespace ui

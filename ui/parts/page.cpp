@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "parts/page.h"
+
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "parts/parts.h"
+
+namespace ui {
+
+Page::Page(const QString& objectName, QWidget* parent)
+    : QWidget(parent),
+      m_scroll(new QScrollArea),
+      m_column(nullptr),
+      m_foot(frame("foot")),
+      m_buttons(new QHBoxLayout),
+      m_errors(new ErrorStrip) {
+    setObjectName(objectName);
+    setProperty("part", QStringLiteral("page"));
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->setSpacing(0);
+    auto* inside = new QWidget;
+    inside->setProperty("part", QStringLiteral("column"));
+    auto* centred = new QHBoxLayout(inside);
+    centred->setContentsMargins(24, 24, 24, 24);
+    auto* content = new QWidget;
+    content->setMaximumWidth(1120);
+    m_column = new QVBoxLayout(content);
+    m_column->setContentsMargins(0, 0, 0, 0);
+    m_column->setSpacing(16);
+    m_column->setAlignment(Qt::AlignTop);
+    centred->addWidget(content, 1);
+    m_scroll->setWidget(inside);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    outer->addWidget(m_scroll, 1);
+    auto* foot = new QVBoxLayout(m_foot);
+    foot->setContentsMargins(24, 12, 24, 12);
+    foot->addWidget(m_errors);
+    m_buttons->setSpacing(12);
+    m_buttons->addStretch(1);
+    foot->addLayout(m_buttons);
+    outer->addWidget(m_foot);
+    m_foot->hide();
+}
+
+QPushButton* Page::setPrimary(const QString& words) {
+    m_foot->show();
+    if (m_primary) {
+        m_primary->setText(words);
+        return m_primary;
+    }
+    m_primary = primaryButton(words, objectName() + QStringLiteral(".primary"));
+    m_buttons->addWidget(m_primary);
+    connect(m_primary, &QPushButton::clicked, this, &Page::pressed);
+    auto* enter = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return), this);
+    enter->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(enter, &QShortcut::activated, m_primary, &QPushButton::click);
+    return m_primary;
+}
+
+QPushButton* Page::addSecondary(const QString& words, const QString& objectName) {
+    m_foot->show();
+    QPushButton* made = plainButton(words, objectName);
+    m_buttons->insertWidget(m_primary ? m_buttons->count() - 1 : m_buttons->count(), made);
+    return made;
+}
+
+void Page::scrollTo(QWidget* widget) { m_scroll->ensureWidgetVisible(widget, 0, 80); }
+
+void Page::scrollToTop() { m_scroll->verticalScrollBar()->setValue(0); }
+
+void Page::clear() { empty(m_column); }
+
+QVBoxLayout* cardIn(QVBoxLayout* column, const QString& heading, const QString& sentence) {
+    QFrame* card = frame("card");
+    QVBoxLayout* inside = columnIn(card);
+    inside->setSpacing(12);
+    if (!heading.isEmpty()) inside->addWidget(text(heading, Size::Lead, Tone::Ink, Weight::Strong));
+    if (!sentence.isEmpty()) inside->addWidget(text(sentence, Size::Body, Tone::Quiet));
+    column->addWidget(card);
+    return inside;
+}
+
+}  // namespace ui

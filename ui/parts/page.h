@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "parts/errorstrip.h"
+
+class QHBoxLayout;
+class QPushButton;
+class QScrollArea;
+class QVBoxLayout;
+
+namespace ui {
+
+/// A page: its content scrolls in one column of readable width; below it stays the foot with what
+/// was refused and what to press.
+class Page : public QWidget {
+    Q_OBJECT
+  public:
+    explicit Page(const QString& objectName, QWidget* parent = nullptr);
+
+    QVBoxLayout* column() const { return m_column; }
+    ErrorStrip* errors() const { return m_errors; }
+    /// The one thing to press. Also on Ctrl+Return, from any field.
+    QPushButton* setPrimary(const QString& words);
+    QPushButton* addSecondary(const QString& words, const QString& objectName);
+    QPushButton* primary() const { return m_primary; }
+    void scrollTo(QWidget* widget);
+    void scrollToTop();
+    /// Empties the column and starts again.
+    void clear();
+
+  Q_SIGNALS:
+    void pressed();
+
+  private:
+    QScrollArea* m_scroll;
+    QVBoxLayout* m_column;
+    QWidget* m_foot;
+    QHBoxLayout* m_buttons;
+    ErrorStrip* m_errors;
+    QPushButton* m_primary = nullptr;
+};
+
+/// A card with a heading, for a group of fields.
+QVBoxLayout* cardIn(QVBoxLayout* column, const QString& heading, const QString& sentence = {});
+
+}  // namespace ui

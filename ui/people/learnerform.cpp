@@ -1,0 +1,186 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "people/learnerform.h"
+
+#include <QAbstractButton>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "parts/parts.h"
+#include "text/labels.h"
+
+namespace ui {
+namespace {
+
+const auto asPatient = QStringLiteral("patient");
+const auto toTeach = QStringLiteral("teach");
+const auto toTell = QStringLiteral("tell");
+const auto isNeeded = QStringLiteral("needed");
+
+}  // namespace
+
+LearnerForm::LearnerForm(desk::Desk& desk, QWidget* parent)
+    : Page(QStringLiteral("learnerForm"), parent), m_desk(desk) {
+    QPushButton* back = addSecondary(tr("Back"), QStringLiteral("learnerForm.back"));
+    setPrimary(tr("Save"));
+    connect(back, &QPushButton::clicked, this, &LearnerForm::left);
+    connect(this, &Page::pressed, this, &LearnerForm::save);
+}
+
+void LearnerForm::beginNew() {
+    m_isKnown = false;
+    m_learner = base::LearnerId::random();
+    begin();
+    m_name->edit()->setFocus();
+}
+
+void LearnerForm::beginAgain(const base::LearnerId& learner) {
+    m_isKnown = true;
+    m_learner = learner;
+    begin();
+    if (const record::Learner* known = m_desk.view().record->learner(learner)) showKnown(*known);
+}
+
+void LearnerForm::begin() {
+    clear();
+    errors()->clear();
+    column()->addWidget(
+        m_isKnown
+            ? pageHeader(tr("Asked again"), tr("The earlier answers stay in the record."))
+            : pageHeader(tr("Who is taught"),
+                         tr("The person who will do it at home: a caregiver, or the patient.")));
+    if (!m_isKnown) addWho(cardIn(column(), tr("Who")));
+    addConsent(cardIn(column(), tr("Consent")));
+    addNeeds(
+        cardIn(column(), tr("Needs and barriers"), tr("Nothing ticked means: asked, none found.")));
+    scrollToTop();
+}
+
+void LearnerForm::addWho(QVBoxLayout* card) {
+    m_who =
+        new Choice(QStringLiteral("who"), Pick::One,
+                   {{QStringLiteral("carer"), tr("A caregiver")}, {asPatient, tr("The patient")}});
+    m_who->choose(QStringLiteral("carer"));
+    m_name =
+        new WordsField(tr("Name, as it is written"), QStringLiteral("learnerName"), Must::Fill);
+    m_relationship =
+        new Choice(QStringLiteral("relationship"), Pick::One, optionsOf(CodeList::Relationship));
+    m_language = new Choice(QStringLiteral("language"), Pick::One, languageOptions());
+    m_language->choose(QStringLiteral("en"));
+    m_phone = new WordsField(tr("Telephone"), QStringLiteral("phone"), Must::MayStayEmpty);
+    card->addWidget(new Field(tr("Who learns"), m_who));
+    card->addWidget(m_name);
+    card->addWidget(new Field(tr("To the patient"), m_relationship));
+    card->addWidget(new Field(tr("Language to teach in"), m_language));
+    card->addWidget(m_phone);
+    connect(m_who, &Choice::changed, this, &LearnerForm::followPatient);
+}
+
+void LearnerForm::followPatient() {
+    const bool isPatient = m_who->word() == asPatient;
+    m_name->setVisible(!isPatient);
+    m_relationship->parentWidget()->setVisible(!isPatient);
+}
+
+void LearnerForm::addConsent(QVBoxLayout* card) {
+    m_consent =
+        new Choice(QStringLiteral("consent"), Pick::Any,
+                   {{toTeach, tr("May be taught")}, {toTell, tr("May be told about the patient")}});
+    m_givenBy = new WordsField(tr("Given by"), QStringLiteral("givenBy"), Must::Fill,
+                               tr("The patient, or who decides for the patient."));
+    m_givenBy->setWords(tr("The patient"));
+    card->addWidget(new Field(tr("Agreed"), m_consent));
+    card->addWidget(m_givenBy);
+}
+
+void LearnerForm::addNeeds(QVBoxLayout* card) {
+    m_barriers = new Choice(QStringLiteral("barriers"), Pick::Any, optionsOf(CodeList::Barrier));
+    m_help =
+        new WordsField(tr("What is done about it"), QStringLiteral("help"), Must::MayStayEmpty);
+    m_home = new WordsField(tr("Who else is at home"), QStringLiteral("home"), Must::MayStayEmpty);
+    m_fears = new WordsField(tr("What the learner is afraid of"), QStringLiteral("fears"),
+                             Must::MayStayEmpty, tr("In the learner's own words."));
+    m_interpreter = new Choice(
+        QStringLiteral("interpreterNeeded"), Pick::One,
+        {{QStringLiteral("no"), tr("Not needed")}, {isNeeded, tr("Needed, a qualified one")}});
+    m_interpreter->choose(QStringLiteral("no"));
+    card->addWidget(new Field(tr("What makes learning harder"), m_barriers));
+    card->addWidget(m_help);
+    card->addWidget(m_home);
+    card->addWidget(m_fears);
+    card->addWidget(new Field(tr("Interpreter"), m_interpreter));
+}
+
+void LearnerForm::showKnown(const record::Learner& learner) {
+    if (learner.consent) {
+        m_consent->choose(toTeach, learner.consent->said.toTeach);
+        m_consent->choose(toTell, learner.consent->said.toTell);
+        m_givenBy->setWords(shown(learner.consent->said.givenBy));
+    }
+    if (!learner.needs) return;
+    const record::AskNeeds& known = learner.needs->said;
+    for (const record::Need& need : known.needs) {
+        m_barriers->choose(shown(need.need));
+        m_help->setWords(shown(need.help));
+    }
+    m_home->setWords(shown(known.home));
+    m_fears->setWords(shown(known.fears));
+    if (known.interpreterNeeded) m_interpreter->choose(isNeeded);
+}
+
+record::AskConsent LearnerForm::consent() const {
+    const QStringList agreed = m_consent->words();
+    return {.learner = m_learner,
+            .toTeach = agreed.contains(toTeach),
+            .toTell = agreed.contains(toTell),
+            .givenBy = m_givenBy->words()};
+}
+
+record::AskNeeds LearnerForm::needs() const {
+    record::AskNeeds said{.learner = m_learner,
+                          .needs = {},
+                          .home = m_home->words(),
+                          .interpreterNeeded = m_interpreter->word() == isNeeded,
+                          .fears = m_fears->words()};
+    for (const QString& barrier : m_barriers->words())
+        said.needs.push_back({barrier.toStdString(), m_help->words()});
+    return said;
+}
+
+bool LearnerForm::check() {
+    bool isRight = true;
+    for (WordsField* field : {m_isKnown ? nullptr : m_name, m_givenBy, m_help, m_home, m_fears})
+        if (field && !field->isHidden()) isRight = field->check() && isRight;
+    if (isRight) return true;
+    for (Field* field : findChildren<Field*>())
+        if (!field->problem().isEmpty()) {
+            scrollTo(field);
+            field->input()->setFocus();
+            break;
+        }
+    return false;
+}
+
+bool LearnerForm::saysLearner() {
+    if (m_isKnown) return true;
+    const bool isPatient = m_who->word() == asPatient;
+    const record::AddPatient& patient = m_desk.view().record->patient;
+    const QString relation = isPatient ? QStringLiteral("self") : m_relationship->word();
+    return errors()->took(m_desk.say(
+        record::AddLearner{.learner = m_learner,
+                           .isPatient = isPatient,
+                           .name = isPatient ? patient.name : m_name->words(),
+                           .relationship = relation.isEmpty() ? "other" : relation.toStdString(),
+                           .language = m_language->word().toStdString(),
+                           .phone = m_phone->words()}));
+}
+
+void LearnerForm::save() {
+    if (!check() || !saysLearner()) return;
+    m_isKnown = true;  // a press after a refusal further down does not add the learner again
+    if (!errors()->took(m_desk.say(consent()))) return;
+    if (!errors()->took(m_desk.say(needs()))) return;
+    if (errors()->took(m_desk.openRecord(m_desk.view().record->id, m_learner))) Q_EMIT saved();
+}
+
+}  // namespace ui

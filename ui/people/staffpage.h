@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "desk/desk.h"
+#include "parts/choice.h"
+#include "parts/field.h"
+#include "parts/page.h"
+
+namespace ui {
+
+/// Who works here now. No passphrases yet: one press changes it, and everything recorded carries
+/// the name that is chosen here.
+class StaffPage : public Page {
+    Q_OBJECT
+  public:
+    explicit StaffPage(desk::Desk& desk, QWidget* parent = nullptr);
+    void begin();
+
+  Q_SIGNALS:
+    void chose();
+
+  private:
+    void fill();
+    void add();
+
+    desk::Desk& m_desk;
+    WordsField *m_name = nullptr, *m_initials = nullptr;
+    Choice* m_role = nullptr;
+};
+
+}  // namespace ui

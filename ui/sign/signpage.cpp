@@ -1,0 +1,207 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sign/signpage.h"
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "parts/parts.h"
+#include "render/words.h"
+#include "sign/signaturepad.h"
+#include "sign/stepstrip.h"
+#include "text/findings.h"
+#include "text/labels.h"
+
+namespace ui {
+
+SignPage::SignPage(desk::Desk& desk, QWidget* parent)
+    : Page(QStringLiteral("sign"), parent), m_desk(desk) {
+    QPushButton* help = addSecondary(tr("Going home with help"), QStringLiteral("sign.help"));
+    setPrimary(tr("Sign"));
+    connect(help, &QPushButton::clicked, this, &SignPage::wantsHelpForm);
+    connect(this, &Page::pressed, this, &SignPage::sign);
+}
+
+void SignPage::refresh() {
+    clear();
+    errors()->clear();
+    m_how = nullptr;
+    m_signable = {};
+    column()->addWidget(
+        pageHeader(tr("Before signing"), tr("What was seen, what the rules find, then one "
+                                            "signature for all that is met.")));
+    const record::Learner* learner = m_desk.view().learnerInView();
+    m_taught = learner ? m_desk.packFor(learner->said.learner) : nullptr;
+    m_found = learner ? m_desk.readinessOf(learner->said.learner) : std::nullopt;
+    primary()->setEnabled(false);
+    if (!learner || !m_taught || !m_found) {
+        auto* nobody = new EmptyState(tr("Nothing to sign yet"),
+                                      tr("Here will be every step and what was recorded for it, "
+                                         "once a learner is chosen and has had a visit."),
+                                      tr("To the learners"), QStringLiteral("sign.toLearners"));
+        connect(nobody, &EmptyState::pressed, this, &SignPage::wantsPerson);
+        column()->addWidget(nobody);
+        return;
+    }
+    if (m_desk.view().teacher)
+        m_signable = readiness::signableBy(*m_desk.view().teacher, *m_desk.view().record,
+                                           learner->said.learner, *m_taught, *m_found);
+    addFindings();
+    addToSign();
+    addOthers();
+    addAct(*learner);
+    addSeen(*learner);
+    scrollToTop();
+}
+
+void SignPage::addSeen(const record::Learner& learner) {
+    std::vector<const record::Visit*> seen;
+    for (const record::Visit* visit : m_desk.view().record->visitsOf(learner.said.learner))
+        if (visit->opened.way == practice::Way::ReturnDemonstration && visit->taught) {
+            if (visit->taught->digest == m_taught->digest) seen.push_back(visit);
+        }
+    QVBoxLayout* card = cardIn(column(), tr("Every step, every return demonstration"),
+                               tr("◆ decides readiness. ▲ something was seen going wrong."));
+    if (seen.empty())
+        card->addWidget(text(tr("No return demonstration yet."), Size::Body, Tone::Quiet));
+    else
+        card->addWidget(new StepStrip(*m_taught, seen));
+}
+
+void SignPage::addFindings() {
+    QVBoxLayout* card =
+        cardIn(column(), m_found->ready ? tr("✓  Ready by the rules") : tr("○  Not yet"));
+    for (const readiness::Finding& finding : m_found->findings)
+        card->addWidget(text((finding.met ? QStringLiteral("✓  ") : QStringLiteral("○  ")) +
+                                 findingSentence(finding, m_taught->pack),
+                             Size::Body, finding.met ? Tone::Leaf : Tone::Ink));
+    card->addWidget(text(evidenceSentence(m_found->evidence), Size::Note, Tone::Quiet));
+}
+
+void SignPage::addToSign() {
+    QVBoxLayout* card = cardIn(column(), tr("Competencies"));
+    for (const auto& one : m_found->competencies) {
+        const bool isMet = one.met == readiness::Met::Yes;
+        QString words = isMet ? tr("met, not signed") : tr("not yet");
+        if (one.isSigned)
+            words = one.newSinceSigning ? tr("signed; seen again since") : tr("signed");
+        QString line = (one.isSigned ? QStringLiteral("✓  ")
+                        : isMet      ? QStringLiteral("◐  ")
+                                     : QStringLiteral("○  ")) +
+                       competencyTitle(m_taught->pack, one.competency) + QStringLiteral(" — ") +
+                       words;
+        if (!isMet && !one.missing.empty())
+            line += QStringLiteral(". ") + findingSentence(one.missing.front(), m_taught->pack);
+        card->addWidget(text(line, Size::Body, one.isSigned ? Tone::Leaf : Tone::Ink));
+    }
+}
+
+void SignPage::addOthers() {
+    if (m_signable.others.empty()) return;
+    QVBoxLayout* card = cardIn(column(), tr("Seen by somebody else"),
+                               tr("Nobody signs what another saw. These can sign:"));
+    for (const auto& other : m_signable.others) {
+        const record::Staff* who = m_desk.view().house.person(other.teacher);
+        card->addWidget(text(competencyTitle(m_taught->pack, other.competency) +
+                             QStringLiteral(": ") +
+                             (who ? render::plain(who->said.name) : tr("unknown"))));
+    }
+}
+
+QString SignPage::statement(const record::Learner& learner) const {
+    const record::Staff* who = m_desk.view().house.person(*m_desk.view().teacher);
+    QStringList titles;
+    for (const std::string& one : m_signable.competencies)
+        titles << competencyTitle(m_taught->pack, one);
+    return tr("I, %1 (%2), saw %3 do the following as the pack “%4”, version %5, asks, and I sign "
+              "for it: %6. Local policy and the licensed clinician's judgement come first.")
+        .arg(who ? render::plain(who->said.name) : QString(),
+             who ? render::roleWords(who->said.role) : QString(), render::plain(learner.said.name),
+             packWords(m_taught->pack, m_taught->pack.title), shown(m_taught->pack.version),
+             titles.join(tr("; ")));
+}
+
+void SignPage::addAct(const record::Learner& learner) {
+    if (!m_desk.view().teacher || m_signable.competencies.empty()) {
+        cardIn(column(), tr("Nothing waits for your signature"),
+               tr("Competencies that are met and that you saw yourself will stand here."));
+        return;
+    }
+    const int count = int(m_signable.competencies.size());
+    m_statement = statement(learner);
+    QVBoxLayout* card = cardIn(column(), tr("You sign this"));
+    QLabel* words = text(m_statement, Size::Lead);
+    words->setObjectName(QStringLiteral("statement"));
+    card->addWidget(words);
+    QVBoxLayout* other = cardIn(column(), tr("The learner's side"));
+    m_how = new Choice(QStringLiteral("how"), Pick::One,
+                       {{QStringLiteral("signed"), tr("Signs here")},
+                        {QStringLiteral("voice"), tr("Agrees by voice")},
+                        {QStringLiteral("declined"), tr("Declines")},
+                        {QStringLiteral("not-permitted"), tr("Is not permitted to")},
+                        {QStringLiteral("not-able"), tr("Is not able to")}});
+    other->addWidget(new Field(tr("Acknowledges"), m_how));
+    m_drawing = new QWidget;
+    auto* draw = new QVBoxLayout(m_drawing);
+    draw->setContentsMargins(0, 0, 0, 0);
+    m_pad = new SignaturePad;
+    draw->addWidget(m_pad);
+    QPushButton* again = quietButton(tr("Clear the drawing"), QStringLiteral("sign.clear"));
+    connect(again, &QPushButton::clicked, m_pad, &SignaturePad::clear);
+    draw->addWidget(again, 0, Qt::AlignLeading);
+    m_typed = new WordsField(tr("Or the learner types the name"), QStringLiteral("typedName"),
+                             Must::MayStayEmpty);
+    draw->addWidget(m_typed);
+    m_note = new WordsField(tr("Why"), QStringLiteral("ackNote"), Must::MayStayEmpty);
+    other->addWidget(m_drawing);
+    other->addWidget(m_note);
+    connect(m_how, &Choice::changed, this, &SignPage::followHow);
+    m_how->choose(QStringLiteral("signed"));
+    followHow();
+    primary()->setEnabled(true);
+    primary()->setText(tr("Sign %n competency(s)", nullptr, count));
+}
+
+void SignPage::followHow() {
+    const QString how = m_how->word();
+    m_drawing->setVisible(how == QLatin1String("signed"));
+    m_note->setVisible(how != QLatin1String("signed") && how != QLatin1String("voice"));
+}
+
+base::Result<record::Acknowledgement> SignPage::acknowledgement() {
+    record::Acknowledgement said;
+    const auto how = base::valueOf<record::AcknowledgedBy>(m_how->word().toStdString());
+    said.how = how.value_or(record::AcknowledgedBy::NotAble);
+    said.note = m_note->isHidden() ? std::string() : m_note->words();
+    if (said.how != record::AcknowledgedBy::Signed) return said;
+    const std::string drawn = m_pad->isEmpty() ? typedSignature(m_typed->typed()) : m_pad->svg();
+    auto digest = m_desk.keepDrawing(drawn);
+    if (!digest) return digest.error();
+    said.drawing = *digest;
+    return said;
+}
+
+void SignPage::sign() {
+    const record::Learner* learner = m_desk.view().learnerInView();
+    if (!learner || !m_how) return;
+    const bool isDrawn = !m_pad->isEmpty() || !m_typed->typed().isEmpty();
+    if (m_how->word() == QLatin1String("signed") && !isDrawn)
+        return errors()->sayWords(
+            tr("The learner has not signed yet. Nothing was signed. Draw or "
+               "type the name above, or choose another answer."));
+    if (!m_note->isHidden() && m_note->typed().isEmpty())
+        return errors()->sayWords(
+            tr("It is not said why. Nothing was signed. Write one line why "
+               "the learner does not sign."));
+    auto side = acknowledgement();
+    if (!side) return errors()->say(side.error());
+    const auto signedOff = m_desk.say(
+        record::SignOff{.learner = learner->said.learner,
+                        .pack = {m_taught->pack.id, m_taught->pack.version, m_taught->digest},
+                        .competencies = m_signable.competencies,
+                        .statement = m_statement.toStdString(),
+                        .acknowledgement = *side});
+    if (errors()->took(signedOff)) Q_EMIT wentOn();
+}
+
+}  // namespace ui

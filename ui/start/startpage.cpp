@@ -1,0 +1,259 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "start/startpage.h"
+
+#include <QAbstractButton>
+#include <QLocale>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "parts/parts.h"
+#include "render/words.h"
+#include "text/errortext.h"
+#include "text/findings.h"
+#include "text/labels.h"
+
+namespace ui {
+namespace {
+
+const auto yes = QStringLiteral("yes");
+
+Choice* tick(const QString& name, const QString& words) {
+    return new Choice(name, Pick::Any, {{yes, words}});
+}
+
+}  // namespace
+
+StartPage::StartPage(desk::Desk& desk, QWidget* parent)
+    : Page(QStringLiteral("start"), parent), m_desk(desk) {
+    QPushButton* back = addSecondary(tr("Back"), QStringLiteral("start.back"));
+    setPrimary(tr("Begin the visit"));
+    connect(back, &QPushButton::clicked, this, &StartPage::left);
+    connect(this, &Page::pressed, this, &StartPage::open);
+}
+
+void StartPage::begin() {
+    clear();
+    errors()->clear();
+    const record::Learner* learner = m_desk.view().learnerInView();
+    if (!learner || m_desk.view().record->lines.empty()) return;
+    column()->addWidget(pageHeader(tr("Start of a visit"),
+                                   tr("Teaching %1").arg(render::plain(learner->said.name))));
+    addPatient(cardIn(column(), tr("The right patient, the right line")));
+    addWay(cardIn(column(), tr("How it is done")));
+    addKit(cardIn(column(), tr("Kit")));
+    addPack(cardIn(column(), tr("Teaching pack")));
+    addAround(cardIn(column(), tr("Around it")));
+    chooseUsual();
+    weighPacks();
+    scrollToTop();
+    m_identifiers->button(QStringLiteral("name"))->setFocus();
+}
+
+void StartPage::addPatient(QVBoxLayout* card) {
+    const record::Record& record = *m_desk.view().record;
+    m_identifiers = new Choice(
+        QStringLiteral("identifiers"), Pick::Any,
+        {{QStringLiteral("name"), render::plain(record.patient.name)},
+         {QStringLiteral("born"),
+          tr("born %1").arg(render::dateWords(record.patient.born, QLocale()))},
+         {QStringLiteral("number"), tr("number %1").arg(render::plain(record.patient.number))}});
+    std::vector<Option> lines;
+    for (const record::Line& line : record.lines)
+        lines.push_back(
+            {shown(line.said.line.text()),
+             tr("%1, %2, inserted %3", "arm, kind of line, date")
+                 .arg(render::armWords(line.said.arm), labelOf(CodeList::Line, line.said.kind),
+                      render::dateWords(line.said.inserted, QLocale()))});
+    m_line = new Choice(QStringLiteral("line"), Pick::One, lines);
+    m_checked = tick(QStringLiteral("checked"), tr("Arm, line and kit checked with the patient"));
+    m_identifiersField = new Field(tr("Two identifiers, as the patient says them"), m_identifiers);
+    m_checkedField = new Field(tr("Together"), m_checked);
+    card->addWidget(m_identifiersField);
+    card->addWidget(new Field(tr("Line"), m_line));
+    card->addWidget(m_checkedField);
+}
+
+void StartPage::addWay(QVBoxLayout* card) {
+    m_way = new Choice(
+        QStringLiteral("way"), Pick::One,
+        {{QStringLiteral("show"), tr("Show it")},
+         {QStringLiteral("guided"), tr("Guided, words in view")},
+         {QStringLiteral("return-demonstration"), tr("Return demonstration, from memory")}});
+    m_on = new Choice(QStringLiteral("on"), Pick::One,
+                      {{QStringLiteral("patient"), tr("On the patient")},
+                       {QStringLiteral("practice-arm"), tr("On a practice arm")},
+                       {QStringLiteral("talked-through"), tr("Talked through")}});
+    card->addWidget(new Field(tr("Way"), m_way));
+    card->addWidget(new Field(tr("On whom"), m_on));
+}
+
+void StartPage::addKit(QVBoxLayout* card) {
+    m_dressing =
+        new Choice(QStringLiteral("kitDressing"), Pick::One, optionsOf(CodeList::Dressing));
+    m_securement =
+        new Choice(QStringLiteral("kitSecurement"), Pick::One, optionsOf(CodeList::Securement));
+    m_antiseptic =
+        new Choice(QStringLiteral("kitAntiseptic"), Pick::One, optionsOf(CodeList::Antiseptic));
+    m_home = tick(QStringLiteral("homeKit"), tr("The same kit that will be used at home"));
+    card->addWidget(new Field(tr("Dressing"), m_dressing));
+    card->addWidget(new Field(tr("What holds the line"), m_securement));
+    card->addWidget(new Field(tr("Skin antiseptic"), m_antiseptic));
+    card->addWidget(new Field(tr("At home"), m_home));
+    for (Choice* choice : {m_dressing, m_securement, m_antiseptic, m_line})
+        connect(choice, &Choice::changed, this, &StartPage::weighPacks);
+}
+
+void StartPage::addPack(QVBoxLayout* card) {
+    std::vector<Option> packs;
+    for (const procedure::TaughtPtr& taught : m_desk.shelf().current())
+        packs.push_back({shown(taught->digest), packWords(taught->pack, taught->pack.title)});
+    m_pack = new Choice(QStringLiteral("pack"), Pick::One, packs);
+    m_packField = new Field(tr("What is taught"), m_pack);
+    m_misfits = new QVBoxLayout;
+    m_misfits->setSpacing(4);
+    card->addWidget(m_packField);
+    card->addLayout(m_misfits);
+}
+
+void StartPage::addAround(QVBoxLayout* card) {
+    std::vector<Option> others;
+    for (const record::Learner& learner : m_desk.view().record->learners)
+        if (learner.said.learner != m_desk.view().learner)
+            others.push_back(
+                {shown(learner.said.learner.text()), render::plain(learner.said.name)});
+    m_watchers = new Choice(QStringLiteral("watchers"), Pick::Any, others);
+    if (m_watchers->hasOptions())
+        card->addWidget(new Field(tr("Who watches"), m_watchers));
+    else
+        m_watchers->setParent(this), m_watchers->hide();
+    m_interpreter = new Choice(QStringLiteral("interpreter"), Pick::One,
+                               {{QStringLiteral("none"), tr("No interpreter")},
+                                {QStringLiteral("present"), tr("Qualified, present")},
+                                {QStringLiteral("phone"), tr("Qualified, by telephone")},
+                                {QStringLiteral("video"), tr("Qualified, by video")},
+                                {QStringLiteral("relative"), tr("Somebody not qualified")}});
+    m_interpreter->choose(QStringLiteral("none"));
+    m_interpreterName = new WordsField(tr("Name or number of the interpreter"),
+                                       QStringLiteral("interpreterName"), Must::MayStayEmpty);
+    m_clock = tick(QStringLiteral("clockForLearner"),
+                   tr("The learner sees the clock in a return demonstration, as at home"));
+    m_minutes = new NumberField(tr("Minutes there are"), QStringLiteral("minutes"),
+                                Must::MayStayEmpty, {.least = 1, .most = 600});
+    card->addWidget(new Field(tr("Interpreter"), m_interpreter));
+    card->addWidget(m_interpreterName);
+    card->addWidget(new Field(tr("Clock"), m_clock));
+    card->addWidget(m_minutes);
+}
+
+void StartPage::chooseUsual() {
+    const record::Record& record = *m_desk.view().record;
+    const record::AddLine& line = record.lines.back().said;
+    m_line->choose(shown(line.line.text()));
+    m_dressing->choose(shown(line.dressing));
+    m_securement->choose(shown(line.securement));
+    m_antiseptic->choose(shown(line.antiseptic));
+    m_home->choose(yes);
+    const auto visits = record.visitsOf(*m_desk.view().learner);
+    // Show first, then guided, then from memory: one step on from the last way.
+    QString way = QStringLiteral("show");
+    if (!visits.empty())
+        way = visits.back()->opened.way == practice::Way::Show
+                  ? QStringLiteral("guided")
+                  : QStringLiteral("return-demonstration");
+    m_way->choose(way);
+    m_on->choose(QStringLiteral("patient"));
+}
+
+procedure::TaughtPtr StartPage::chosenPack() const {
+    return m_desk.shelf().byDigest(m_pack->word().toStdString());
+}
+
+void StartPage::weighPacks() {
+    if (!m_interpreter) return;
+    empty(m_misfits);
+    const practice::OpenVisit visit = said();
+    procedure::TaughtPtr usual = m_desk.packFor(*m_desk.view().learner);
+    for (const procedure::TaughtPtr& taught : m_desk.shelf().current()) {
+        const auto reasons = m_desk.misfits(*taught, visit);
+        QAbstractButton* button = m_pack->button(shown(taught->digest));
+        if (button) button->setEnabled(reasons.empty());
+        if (reasons.empty()) {
+            if (!usual) usual = taught;
+            continue;
+        }
+        m_misfits->addWidget(text(packWords(taught->pack, taught->pack.title) +
+                                      QStringLiteral(": ") + ErrorText::of(reasons.front()),
+                                  Size::Note, Tone::Quiet));
+    }
+    QAbstractButton* chosen = m_pack->button(m_pack->word());
+    if (chosen && chosen->isEnabled()) return;
+    m_pack->clearChoice();
+    if (usual && m_desk.misfits(*usual, visit).empty()) m_pack->choose(shown(usual->digest));
+}
+
+practice::OpenVisit StartPage::said() const {
+    practice::OpenVisit visit;
+    if (const auto line = base::LineId::parse(m_line->word().toStdString())) visit.line = *line;
+    if (const auto taught = chosenPack())
+        visit.pack = {taught->pack.id, taught->pack.version, taught->digest};
+    visit.way =
+        base::valueOf<practice::Way>(m_way->word().toStdString()).value_or(practice::Way::Guided);
+    visit.on =
+        base::valueOf<practice::On>(m_on->word().toStdString()).value_or(practice::On::Patient);
+    visit.learner = *m_desk.view().learner;
+    for (const QString& id : m_watchers->words())
+        if (const auto watcher = base::LearnerId::parse(id.toStdString()))
+            visit.watchers.push_back(*watcher);
+    for (const QString& word : m_identifiers->words())
+        visit.identifiers.push_back(word.toStdString());
+    visit.checkedWithPatient = !m_checked->word().isEmpty();
+    visit.kit = {.dressing = m_dressing->word().toStdString(),
+                 .securement = m_securement->word().toStdString(),
+                 .antiseptic = m_antiseptic->word().toStdString(),
+                 .homeKit = !m_home->word().isEmpty()};
+    const std::string how = m_interpreter->word().toStdString();
+    const auto mode = base::valueOf<practice::InterpreterMode>(how);
+    if (mode || how == "relative")
+        visit.interpreter =
+            practice::Interpreter{.mode = mode.value_or(practice::InterpreterMode::Present),
+                                  .qualified = mode.has_value(),
+                                  .who = m_interpreterName->words()};
+    visit.clockForLearner = !m_clock->word().isEmpty();
+    visit.minutes = m_minutes->number();
+    return visit;
+}
+
+bool StartPage::check() {
+    const bool isKnown = m_identifiers->words().size() >= 2;
+    const bool isChecked = !m_checked->word().isEmpty();
+    const bool isPacked = !m_pack->word().isEmpty();
+    m_identifiersField->setProblem(
+        isKnown ? QString()
+                : tr("Fewer than two are ticked. Nothing has begun. Ask the patient for name and "
+                     "date of birth and tick what agrees."));
+    m_checkedField->setProblem(
+        isChecked ? QString()
+                  : tr("Not ticked. Nothing has begun. Look at arm, line and kit together with the "
+                       "patient, then tick it."));
+    m_packField->setProblem(isPacked ? QString()
+                                     : tr("No pack is chosen that fits. Nothing has begun. See the "
+                                          "reasons below, or choose the other kit."));
+    if (isKnown && isChecked && isPacked && m_minutes->check() && m_interpreterName->check())
+        return true;
+    for (Field* field : findChildren<Field*>())
+        if (!field->problem().isEmpty()) {
+            scrollTo(field);
+            break;
+        }
+    return false;
+}
+
+void StartPage::open() {
+    if (!check()) return;
+    desk::Command command = m_desk.command(said());
+    command.visit = base::VisitId::random();
+    if (errors()->took(m_desk.handle(command))) Q_EMIT opened();
+}
+
+}  // namespace ui

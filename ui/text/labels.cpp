@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/labels.h"
+
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QLocale>
+#include <map>
+
+namespace ui {
+namespace {
+
+QString fileOf(CodeList list) {
+    switch (list) {
+        case CodeList::Relationship:
+            return QStringLiteral(":/codes/relationship.json");
+        case CodeList::Barrier:
+            return QStringLiteral(":/codes/barrier.json");
+        case CodeList::Allergen:
+            return QStringLiteral(":/codes/allergen.json");
+        case CodeList::Line:
+            return QStringLiteral(":/codes/line.json");
+        case CodeList::Dressing:
+            return QStringLiteral(":/codes/dressing.json");
+        case CodeList::Securement:
+            return QStringLiteral(":/codes/securement.json");
+        case CodeList::Antiseptic:
+            return QStringLiteral(":/codes/antiseptic.json");
+    }
+    return {};
+}
+
+std::vector<Option> readList(CodeList list) {
+    std::vector<Option> options;
+    QFile file(fileOf(list));
+    if (!file.open(QIODevice::ReadOnly)) return options;
+    const QString language = QLocale().name().section(u'_', 0, 0);
+    const QJsonArray words =
+        QJsonDocument::fromJson(file.readAll()).object()[QLatin1String("words")].toArray();
+    for (const auto& word : words) {
+        const QJsonObject label = word[QLatin1String("label")].toObject();
+        const QString english = label[QLatin1String("en")].toString();
+        options.push_back(
+            {word[QLatin1String("id")].toString(), label[language].toString(english)});
+    }
+    return options;
+}
+
+}  // namespace
+
+std::vector<Option> optionsOf(CodeList list) {
+    static std::map<CodeList, std::vector<Option>> read;
+    const auto known = read.find(list);
+    if (known != read.end()) return known->second;
+    return read[list] = readList(list);
+}
+
+QString labelOf(CodeList list, const std::string& word) {
+    for (const Option& option : optionsOf(list))
+        if (option.word.toStdString() == word) return option.label;
+    return shown(word);
+}
+
+std::vector<Option> languageOptions() {
+    return {{QStringLiteral("en"), QStringLiteral("English")},
+            {QStringLiteral("es"), QStringLiteral("Español")},
+            {QStringLiteral("ar"), QStringLiteral("العربية")}};
+}
+
+}  // namespace ui
