@@ -5,7 +5,6 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-#if __has_include("render/papers/papers.h")
 #include "render/papers/papers.h"
 
 namespace ui {
@@ -59,17 +58,6 @@ std::optional<MadePaper> makePaper(const desk::Desk& desk, record::PaperKind kin
     made.pages.emplace(std::move(*document), page);
     return made;
 }
-
-}  // namespace ui
-#else
-namespace ui {
-std::optional<MadePaper> makePaper(const desk::Desk&, record::PaperKind, render::PageKind) {
-    return std::nullopt;
-}
-}  // namespace ui
-#endif
-
-namespace ui {
 
 base::Outcome issue(desk::Desk& desk, const MadePaper& paper) {
     const auto said = desk.say(record::IssuePaper{
