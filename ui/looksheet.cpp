@@ -38,7 +38,8 @@ QPushButton:pressed, QToolButton:pressed { background: @rule; }
 QPushButton:focus, QToolButton:focus { border: 3px solid @pine; padding: 0 14px; min-height: 38px; }
 QPushButton:disabled, QToolButton:disabled { color: @quiet; border: 1px dashed @quiet;
   background: @paper; }
-QPushButton:checked, QToolButton:checked { border: 2px solid @pine; color: @pine; font-weight: 600; }
+QPushButton:checked, QToolButton:checked { border: 2px solid @pine; color: @pine;
+  background: @leafground; }
 QPushButton[part="primary"] { background: @pine; border-color: @pine; color: @onpine;
   font-weight: 600; padding: 0 24px; }
 QPushButton[part="primary"]:hover { background: @ink; color: @paper; }
@@ -88,7 +89,7 @@ QRadioButton[part="choice"], QCheckBox[part="choice"] { border: 1px solid @quiet
   background: @surface; padding: 1px 17px 1px 13px; }
 QRadioButton[part="choice"]:hover, QCheckBox[part="choice"]:hover { border-color: @pine; }
 QRadioButton[part="choice"]:checked, QCheckBox[part="choice"]:checked { border: 2px solid @pine;
-  padding: 0 16px 0 12px; background: @leafground; font-weight: 600; }
+  padding: 0 16px 0 12px; background: @leafground; }
 QRadioButton[part="choice"]:focus, QCheckBox[part="choice"]:focus { border: 3px solid @pine;
   padding: -1px 15px -1px 11px; }
 QRadioButton[part="choice"]:disabled, QCheckBox[part="choice"]:disabled { color: @quiet;
