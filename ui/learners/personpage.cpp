@@ -6,6 +6,7 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "learners/learnercard.h"
 #include "parts/flowlayout.h"
@@ -135,7 +136,10 @@ void PersonPage::addFindings(const record::Learner& learner) {
     }
     QVBoxLayout* card = cardIn(column(), found->ready ? tr("Ready by the rules") : tr("Not yet"),
                                packWords(taught->pack, taught->pack.title));
-    for (const readiness::Finding& finding : found->findings) {
+    std::vector<readiness::Finding> findings = found->findings;
+    std::stable_partition(findings.begin(), findings.end(),
+                          [](const readiness::Finding& one) { return !one.met; });
+    for (const readiness::Finding& finding : findings) {
         const QString glyph = finding.met ? QStringLiteral("✓  ") : QStringLiteral("○  ");
         card->addWidget(text(glyph + findingSentence(finding, taught->pack), Size::Body,
                              finding.met ? Tone::Leaf : Tone::Ink));

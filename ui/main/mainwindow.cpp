@@ -141,7 +141,13 @@ void MainWindow::makeLaterPages() {
     m_correction = new CorrectionForm(m_desk);
     m_papers = new PapersPage(m_desk, m_settings);
 #if __has_include("visit/visitpage.h")
-    m_visit = new VisitPage(m_desk, this);
+    auto* visit = new VisitPage(m_desk, this);
+    m_visit = visit;
+    connect(visit, &VisitPage::visitEnded, this, [this] {
+        m_person->refresh();
+        showPage(m_person);
+    });
+    connect(visit, &VisitPage::askBackWanted, this, [this] { go(Place::AskBack); });
 #endif
 #if __has_include("askback/askbackpage.h")
     m_askBack = new AskBackPage(m_desk, this);

@@ -4,6 +4,7 @@
 
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "parts/parts.h"
 #include "render/words.h"
@@ -47,10 +48,10 @@ void SignPage::refresh() {
         m_signable = readiness::signableBy(*m_desk.view().teacher, *m_desk.view().record,
                                            learner->said.learner, *m_taught, *m_found);
     addFindings();
+    addSeen(*learner);
     addToSign();
     addOthers();
     addAct(*learner);
-    addSeen(*learner);
     scrollToTop();
 }
 
@@ -71,7 +72,10 @@ void SignPage::addSeen(const record::Learner& learner) {
 void SignPage::addFindings() {
     QVBoxLayout* card =
         cardIn(column(), m_found->ready ? tr("✓  Ready by the rules") : tr("○  Not yet"));
-    for (const readiness::Finding& finding : m_found->findings)
+    std::vector<readiness::Finding> findings = m_found->findings;
+    std::stable_partition(findings.begin(), findings.end(),
+                          [](const readiness::Finding& one) { return !one.met; });
+    for (const readiness::Finding& finding : findings)
         card->addWidget(text((finding.met ? QStringLiteral("✓  ") : QStringLiteral("○  ")) +
                                  findingSentence(finding, m_taught->pack),
                              Size::Body, finding.met ? Tone::Leaf : Tone::Ink));
@@ -159,7 +163,8 @@ void SignPage::addAct(const record::Learner& learner) {
     m_how->choose(QStringLiteral("signed"));
     followHow();
     primary()->setEnabled(true);
-    primary()->setText(tr("Sign %n competency(s)", nullptr, count));
+    primary()->setText(count == 1 ? tr("Sign 1 competency")
+                                  : tr("Sign %1 competencies").arg(count));
 }
 
 void SignPage::followHow() {

@@ -51,7 +51,10 @@ QString findingSentence(const readiness::Finding& finding, const packs::Pack& pa
     const QStringList names = namesIn(finding, pack);
     const QString next = render::nextWords(finding, names);
     const QString found = render::findingWords(finding, names);
-    return next.isEmpty() ? found : found + u' ' + next;
+    if (next.isEmpty()) return found;
+    static const QString ends = QStringLiteral(".?؟");
+    return found + (ends.contains(found.back()) ? QStringLiteral(" ") : QStringLiteral(". ")) +
+           next;
 }
 
 QString evidenceSentence(const readiness::Evidence& evidence) {

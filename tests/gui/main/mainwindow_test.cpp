@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "main/mainwindow.h"
 
+#include <QAbstractButton>
 #include <QAccessible>
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QLabel>
 #include <QtTest/QTest>
 
@@ -135,6 +138,42 @@ TEST_F(Shell, EverythingThatTakesFocusHasAName) {
                 << widget->metaObject()->className() << " " << widget->objectName().toStdString();
         }
     }
+}
+
+TEST_F(Shell, AtTwiceTheTextNoButtonIsCut) {
+    begin(Begin::DemoWard);
+    const auto& card = m_desk->view().cards.front();
+    ASSERT_TRUE(m_desk->openRecord(card.patient, card.learner).ok());
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);
+    int seen = 0;
+    for (const ui::Place place : {ui::Place::Learners, ui::Place::Sign, ui::Place::Papers}) {
+        m_window->go(place);
+        picture(place == ui::Place::Sign ? "27-sign-200" : "28-papers-200");
+        for (QAbstractButton* button : m_window->findChildren<QAbstractButton*>()) {
+            if (!button->isVisible()) continue;
+            ++seen;
+            EXPECT_GE(button->width(), button->minimumSizeHint().width())
+                << button->objectName().toStdString();
+            EXPECT_GE(button->height(), 40) << button->objectName().toStdString();
+        }
+    }
+    EXPECT_GT(seen, 20);
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+}
+
+TEST_F(Shell, APaperIsInTheRecordBeforeItIsOnTheClipboard) {
+    begin(Begin::DemoWard);
+    ASSERT_TRUE(m_desk->lookFor("okonjo").ok());
+    const auto card = m_desk->view().cards.front();
+    ASSERT_TRUE(m_desk->openRecord(card.patient, card.learner).ok());
+    m_window->go(ui::Place::Papers);
+    press("papers.copy");
+    EXPECT_EQ(types().last(), fromUtf8("paper-issued"));
+    EXPECT_EQ(entries().back().body.data["kind"], "chart-note");
+    const QString note = QGuiApplication::clipboard()->text();
+    EXPECT_TRUE(note.contains(fromUtf8("Okonjo")));
+    EXPECT_LE(note.count(u'\n'), 15);
+    EXPECT_EQ(find("paperKind.certificate"), nullptr) << "the rules say not yet";
 }
 
 TEST_F(Shell, PicturesOfSigningAndPapersInEveryLook) {
