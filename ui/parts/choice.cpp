@@ -5,6 +5,7 @@
 #include <QButtonGroup>
 #include <QCheckBox>
 #include <QRadioButton>
+#include <QResizeEvent>
 
 #include "parts/flowlayout.h"
 #include "parts/parts.h"
@@ -45,6 +46,12 @@ void Choice::setOptions(const std::vector<Option>& options) {
         m_buttons.push_back(made);
     }
     for (const QString& word : before) choose(word);
+}
+
+// A column under pressure would cut the last row: the rows that this width needs are the least.
+void Choice::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    setMinimumHeight(layout()->heightForWidth(width()));
 }
 
 QString Choice::word() const {

@@ -37,6 +37,9 @@ class Choice : public QWidget {
   Q_SIGNALS:
     void changed();
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     Pick m_pick;
     std::vector<Option> m_options;

@@ -63,8 +63,9 @@ void LearnerForm::addWho(QVBoxLayout* card) {
     m_who->choose(QStringLiteral("carer"));
     m_name =
         new WordsField(tr("Name, as it is written"), QStringLiteral("learnerName"), Must::Fill);
-    m_relationship =
-        new Choice(QStringLiteral("relationship"), Pick::One, optionsOf(CodeList::Relationship));
+    std::vector<Option> relations = optionsOf(CodeList::Relationship);
+    std::erase_if(relations, [](const Option& one) { return one.word == QLatin1String("self"); });
+    m_relationship = new Choice(QStringLiteral("relationship"), Pick::One, relations);
     m_language = new Choice(QStringLiteral("language"), Pick::One, languageOptions());
     m_language->choose(QStringLiteral("en"));
     m_phone = new WordsField(tr("Telephone"), QStringLiteral("phone"), Must::MayStayEmpty);

@@ -43,6 +43,8 @@ TEST_F(Shell, FromNothingToALearnerByKeysAlone) {
     press("consent.teach");
     press("barriers.fear-of-harm");
     picture("05-learner-form");
+    for (QWidget* one : m_window->findChildren<QWidget*>(fromUtf8("relationship")))
+        EXPECT_GE(one->height(), one->childrenRect().bottom()) << "no row of choices is cut";
     press("learnerForm.primary");
     picture("06-person");
     EXPECT_EQ(types(), QStringList({fromUtf8("staff-added"), fromUtf8("patient-added"),
