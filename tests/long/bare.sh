@@ -66,7 +66,7 @@ start() {
     inside "$user" "$clone/$script" "$@" >"$yard/said" 2>&1
     code=$?
     took=$((SECONDS - began))
-    tail -n 12 -- "$yard/said"
+    tail -n $((code ? 40 : 6)) -- "$yard/said"
     say "$script as uid $user: exit code $code after $took s"
 }
 
@@ -91,7 +91,8 @@ without_sudo() {
     line=$(grep -o 'apt-get update && .*' "$yard/said")
     check "the line for root is printed" test -n "$line"
     say "running that line as root"
-    check "the line works as it stands" inside 0 bash -c "$line" >"$yard/line.log" 2>&1
+    inside 0 bash -c "$line" >"$yard/line.log" 2>&1
+    check "the line works as it stands" test "$?" -eq 0
     start 4711 app/run.sh
     check "after that line the user can start" test "$code" -eq 0
     check "files are named" has_line "files written:"
