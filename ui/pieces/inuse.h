@@ -2,14 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "render/theme.h"
+#include "look.h"
 
 namespace ui {
 
-/// The theme every widget paints with. Widgets ask when they paint and when they are told
-/// QEvent::PaletteChange or FontChange; they keep no copy.
-const render::Theme& themeInUse();
-/// Changes it for the whole program and tells every widget through the application's palette.
-void useTheme(const render::Theme& theme);
+/// The theme that widgets paint with: asked for at each painting, never kept.
+inline const render::Theme& themeInUse() { return Look::instance().theme(); }
 
 }  // namespace ui

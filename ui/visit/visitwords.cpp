@@ -12,38 +12,14 @@ namespace {
 QString visitSays(const char* text) { return QCoreApplication::translate("VisitWords", text); }
 }  // namespace
 
-QString wayWords(practice::Way way) {
-    switch (way) {
-        case practice::Way::Show:
-            return visitSays("Shown by the teacher");
-        case practice::Way::Guided:
-            return visitSays("Guided");
-        case practice::Way::ReturnDemonstration:
-            return visitSays("Return demonstration");
-    }
-    return {};
-}
-
-QString onWords(practice::On on) {
-    switch (on) {
-        case practice::On::Patient:
-            return visitSays("on the patient");
-        case practice::On::PracticeArm:
-            return visitSays("on a practice arm");
-        case practice::On::TalkedThrough:
-            return visitSays("talked through");
-    }
-    return {};
-}
-
-QString helpWords(practice::Help help) {
+QString wentWords(practice::Help help, int cues) {
     switch (help) {
         case practice::Help::NothingRecorded:
             return visitSays("nothing recorded");
         case practice::Help::Unprompted:
             return visitSays("unprompted");
         case practice::Help::Cued:
-            return visitSays("with a cue");
+            return cues > 1 ? visitSays("%1 cues").arg(cues) : visitSays("with a cue");
         case practice::Help::HandsOn:
             return visitSays("hands-on help");
         case practice::Help::NotDone:
@@ -58,7 +34,7 @@ QString helpWords(practice::Help help) {
     return {};
 }
 
-QString helpGlyph(practice::Help help) {
+QString wentGlyph(practice::Help help) {
     switch (help) {
         case practice::Help::NothingRecorded:
             return QStringLiteral("○");
@@ -67,7 +43,7 @@ QString helpGlyph(practice::Help help) {
         case practice::Help::Cued:
             return QStringLiteral("◐");
         case practice::Help::HandsOn:
-            return QStringLiteral("◼");
+            return QStringLiteral("■");
         case practice::Help::NotDone:
             return QStringLiteral("✕");
         case practice::Help::NotSeen:
@@ -80,33 +56,9 @@ QString helpGlyph(practice::Help help) {
     return {};
 }
 
-QString armWords(record::Arm arm) {
-    return arm == record::Arm::Left ? visitSays("left arm") : visitSays("right arm");
-}
-
-QString stopWords(practice::StopReason why) {
-    switch (why) {
-        case practice::StopReason::PatientUnwell:
-            return visitSays("The patient is unwell");
-        case practice::StopReason::CalledAway:
-            return visitSays("Called away");
-        case practice::StopReason::Refused:
-            return visitSays("Patient or learner does not want it");
-        case practice::StopReason::Other:
-            return visitSays("Another reason");
-    }
-    return {};
-}
-
-QString dateWords(const std::string& isoDate) {
+QString bornWords(const std::string& isoDate) {
     const QDate date = QDate::fromString(utf(isoDate), Qt::ISODate);
     return date.isValid() ? QLocale().toString(date, QStringLiteral("d MMMM yyyy")) : utf(isoDate);
-}
-
-QString dayWords(const std::string& isoDate) {
-    const QDate date = QDate::fromString(utf(isoDate), Qt::ISODate);
-    return date.isValid() ? QLocale().toString(date, QStringLiteral("dddd, d MMMM yyyy"))
-                          : utf(isoDate);
 }
 
 QString timeWords(std::int64_t wallMs, int offsetMinutes) {

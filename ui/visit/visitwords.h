@@ -6,23 +6,16 @@
 #include <cstdint>
 
 #include "practice/state.h"
-#include "record/people.h"
 
-/// How the windows say what the core names.
+/// How the visit window says what the core names.
 namespace ui {
 
-QString wayWords(practice::Way way);
-QString onWords(practice::On on);
-QString helpWords(practice::Help help);
+/// "unprompted", "2 cues", "hands-on help".
+QString wentWords(practice::Help help, int cues);
 /// One sign for each, different in shape and not in shade alone.
-QString helpGlyph(practice::Help help);
-QString armWords(record::Arm arm);
-QString stopWords(practice::StopReason why);
-
-/// "3 May 1961"; with a weekday "Wednesday, 25 November 2026". What is no date is returned as it
-/// is.
-QString dateWords(const std::string& isoDate);
-QString dayWords(const std::string& isoDate);
+QString wentGlyph(practice::Help help);
+/// "3 May 1961": the day of birth; what is no date is shown as it is.
+QString bornWords(const std::string& isoDate);
 /// "14:32", in the local time of the record.
 QString timeWords(std::int64_t wallMs, int offsetMinutes);
 /// "45 seconds", "about 2 minutes".

@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pieces/picklist.h"
+
+#include <QVBoxLayout>
+
+#include "pieces/inuse.h"
+#include "pieces/pressbutton.h"
+
+namespace ui {
+
+PickList::PickList(Many many, const QString& objectName, QWidget* parent)
+    : QWidget(parent), m_many(many) {
+    setObjectName(objectName);
+    m_column = new QVBoxLayout(this);
+    m_column->setContentsMargins(0, 0, 0, 0);
+    m_column->setSpacing(render::Theme::gap(render::Gap::Tight));
+}
+
+void PickList::setEntries(const std::vector<Entry>& entries) {
+    const QStringList before = chosen();
+    for (PressButton* button : m_buttons) {
+        m_column->removeWidget(button);
+        button->hide();
+        button->deleteLater();
+    }
+    m_buttons.clear();
+    for (const Entry& entry : entries) {
+        auto* button = new PressButton(entry.words, Dress::Plain, this);
+        button->setCheckable(true);
+        button->setStartAligned(true);
+        button->setObjectName(objectName() + QLatin1Char('.') + entry.id);
+        button->setProperty("id", entry.id);
+        button->setChecked(before.contains(entry.id));
+        connect(button, &PressButton::clicked, this, [this, button] { press(button); });
+        m_column->addWidget(button);
+        m_buttons.push_back(button);
+    }
+    dress();
+}
+
+void PickList::press(PressButton* button) {
+    if (m_many == Many::One)
+        for (PressButton* other : m_buttons) other->setChecked(other == button);
+    dress();
+    Q_EMIT changed();
+}
+
+void PickList::dress() {
+    for (PressButton* button : m_buttons) {
+        const bool isOn = button->isChecked();
+        button->setGlyph(m_many == Many::One ? (isOn ? QStringLiteral("●") : QStringLiteral("○"))
+                                             : (isOn ? QStringLiteral("☑") : QStringLiteral("☐")));
+    }
+}
+
+QStringList PickList::chosen() const {
+    QStringList ids;
+    for (const PressButton* button : m_buttons)
+        if (button->isChecked()) ids << button->property("id").toString();
+    return ids;
+}
+
+QString PickList::one() const {
+    const QStringList ids = chosen();
+    return ids.isEmpty() ? QString() : ids.first();
+}
+
+void PickList::choose(const QString& id) {
+    PressButton* wanted = button(id);
+    if (wanted == nullptr || wanted->isChecked()) return;
+    wanted->setChecked(true);
+    press(wanted);
+}
+
+PressButton* PickList::button(const QString& id) const {
+    for (PressButton* one : m_buttons)
+        if (one->property("id").toString() == id) return one;
+    return nullptr;
+}
+
+}  // namespace ui

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <QWidget>
+#include <vector>
+
+class QVBoxLayout;
+
+namespace ui {
+
+class PressButton;
+
+/// A column of large toggles, one or any of which are chosen. Their words wrap.
+class PickList : public QWidget {
+    Q_OBJECT
+  public:
+    enum class Many { One, Any };
+    struct Entry {
+        QString id, words;
+    };
+    PickList(Many many, const QString& objectName, QWidget* parent);
+    /// Keeps what is chosen, where it is still there.
+    void setEntries(const std::vector<Entry>& entries);
+    QStringList chosen() const;
+    QString one() const;  ///< the first chosen; empty when there is none
+    void choose(const QString& id);
+    PressButton* button(const QString& id) const;
+
+  Q_SIGNALS:
+    void changed();
+
+  private:
+    void press(PressButton* button);
+    void dress();
+
+    Many m_many;
+    QVBoxLayout* m_column;
+    std::vector<PressButton*> m_buttons;
+};
+
+}  // namespace ui

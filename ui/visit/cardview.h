@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+#include <vector>
+
+#include "render/theme.h"
+
+class QVBoxLayout;
+
+namespace ui {
+
+class PressButton;
+class Words;
+
+/// What a full-width card says and offers: used where nothing else may be done first.
+struct Card {
+    enum class Weight { Calm, Grave };
+    struct Offer {
+        QString name;  ///< of the button, and what pressed() says
+        QString words;
+        bool isFirst = false;
+        bool operator==(const Offer&) const = default;
+    };
+    Weight weight = Weight::Calm;
+    QString title, sentence;
+    QString call;       ///< whom, with the number: the largest thing on the card
+    QStringList steps;  ///< what to do, in order
+    QString after;
+    std::vector<Offer> offers;
+    bool operator==(const Card&) const = default;
+};
+
+class CardView : public QFrame {
+    Q_OBJECT
+  public:
+    explicit CardView(QWidget* parent);
+    void show(const Card& card);
+
+  Q_SIGNALS:
+    void pressed(const QString& name);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    void showOffers();
+
+    Card m_card;
+    Words* m_title;
+    Words* m_sentence;
+    Words* m_call;
+    Words* m_steps;
+    Words* m_after;
+    std::vector<PressButton*> m_buttons;
+    QLayout* m_offers;
+};
+
+}  // namespace ui

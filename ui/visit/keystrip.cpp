@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "visit/keystrip.h"
+
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "parts/flowlayout.h"
+#include "pieces/inuse.h"
+#include "pieces/pressbutton.h"
+#include "pieces/words.h"
+
+namespace ui {
+
+using render::Gap;
+using render::Role;
+using render::TextSize;
+using render::Theme;
+
+KeyStrip::KeyStrip(QWidget* parent) : QFrame(parent) {
+    setObjectName(QStringLiteral("keyStrip"));
+    m_keys = new QWidget(this);
+    new FlowLayout(m_keys, Theme::gap(Gap::Hair));
+    QSizePolicy flows(QSizePolicy::Expanding, QSizePolicy::Minimum);
+    flows.setHeightForWidth(true);
+    m_keys->setSizePolicy(flows);
+    setSizePolicy(flows);
+    m_instead = new Words(TextSize::Lead, Role::Amber, this);
+    m_instead->setObjectName(QStringLiteral("stripInstead"));
+    m_instead->say({});
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Theme::gap(Gap::Snug), Theme::gap(Gap::Hair), Theme::gap(Gap::Snug),
+                               Theme::gap(Gap::Hair));
+    column->addWidget(m_keys);
+    column->addWidget(m_instead);
+}
+
+PressButton* KeyStrip::button(Act act) const {
+    const auto found = m_buttons.find(act);
+    return found == m_buttons.end() ? nullptr : found->second;
+}
+
+void KeyStrip::show(const Keys& keys, const std::vector<Item>& items) {
+    m_instead->say({});
+    m_keys->setVisible(true);
+    for (const Item& item : items) {
+        PressButton*& button = m_buttons[item.act];
+        if (button == nullptr) {
+            button = new PressButton({}, item.act == Act::Next ? Dress::Main : Dress::Quiet, m_keys,
+                                     PressButton::Space::PassesOn);
+            button->setObjectName(QStringLiteral("key-") + storedName(item.act));
+            if (item.act == Act::Next) button->setTextSize(TextSize::Lead);
+            connect(button, &PressButton::clicked, this,
+                    [this, act = item.act] { Q_EMIT pressed(act); });
+            m_keys->layout()->addWidget(button);
+        }
+        button->setKeyHint(keys.words(item.act));
+        button->setText(item.words);
+        button->setAccessibleName(item.words);
+        button->setAccessibleDescription(actWords(item.act) + QStringLiteral(", ") +
+                                         keys.words(item.act));
+        button->setEnabled(item.isOffered);
+        button->updateGeometry();
+        button->setVisible(true);
+    }
+    m_keys->layout()->invalidate();
+    updateGeometry();
+}
+
+void KeyStrip::sayInstead(const QString& words) {
+    m_keys->setVisible(false);
+    m_instead->say(words);
+    updateGeometry();
+}
+
+int KeyStrip::heightForWidth(int width) const {
+    const int inside = width - 2 * Theme::gap(Gap::Snug);
+    const int keys = m_keys->layout()->heightForWidth(inside);
+    return std::max(keys, Theme::handTarget) + 2 * Theme::gap(Gap::Hair);
+}
+
+QSize KeyStrip::sizeHint() const { return {800, heightForWidth(width() > 100 ? width() : 1200)}; }
+
+void KeyStrip::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), themeInUse().color(Role::Paper));
+    painter.setPen(QPen(themeInUse().color(Role::Rule), 1));
+    painter.drawLine(rect().topLeft(), rect().topRight());
+}
+
+}  // namespace ui

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+#include <map>
+#include <vector>
+
+#include "keys/keys.h"
+
+class QStackedLayout;
+
+namespace ui {
+
+class PressButton;
+class Words;
+
+/// What every key does now, as buttons: the one next thing first and filled.
+class KeyStrip : public QFrame {
+    Q_OBJECT
+  public:
+    struct Item {
+        Act act;
+        QString words;
+        bool isOffered = true;
+    };
+    explicit KeyStrip(QWidget* parent);
+    void show(const Keys& keys, const std::vector<Item>& items);
+    /// Instead of the keys: "writing", "locked".
+    void sayInstead(const QString& words);
+    /// The button of an act; null until it was shown.
+    PressButton* button(Act act) const;
+
+  Q_SIGNALS:
+    void pressed(ui::Act act);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    int heightForWidth(int width) const override;
+    bool hasHeightForWidth() const override { return true; }
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override { return {200, 44}; }
+
+  private:
+    QWidget* m_keys;
+    Words* m_instead;
+    std::map<Act, PressButton*> m_buttons;
+};
+
+}  // namespace ui

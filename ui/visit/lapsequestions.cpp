@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "pieces/picklist.h"
+#include "pieces/pressbutton.h"
+#include "pieces/words.h"
+#include "visit/question.h"
+#include "visit/visitwords.h"
+
+namespace ui {
+
+using render::Role;
+
+namespace {
+
+/// The clean conditions that hold: those a touch can have spoiled.
+std::vector<PickList::Entry> cleanNow(const Moment& moment) {
+    std::vector<PickList::Entry> entries;
+    const auto& conditions = moment.pack().conditions;
+    for (std::size_t i = 0; i < conditions.size(); ++i)
+        if (conditions[i].clean && moment.state().holds.has(static_cast<int>(i)))
+            entries.push_back({utf(conditions[i].id), utf(moment.text(conditions[i].label))});
+    return entries;
+}
+
+std::vector<PickList::Entry> stepsDone(const Moment& moment) {
+    std::vector<PickList::Entry> entries;
+    const auto& done = moment.state().done;
+    for (auto one = done.rbegin(); one != done.rend() && entries.size() < 12; ++one) {
+        const packs::Step& step = moment.stepOf(one->op);
+        if (!one->changedNothing && !moment.taught().model.isRecovery(one->op))
+            entries.push_back({utf(step.id), utf(moment.text(step.doText))});
+    }
+    return entries;
+}
+
+const char* const leftOutWord = "left-out";
+
+std::vector<PickList::Entry> whatWentWrong(const packs::Pack& pack, const std::string& step) {
+    std::vector<PickList::Entry> entries{
+        {QLatin1String(leftOutWord), Question::tr("It was left out")}};
+    const packs::Step* found = packs::findStep(pack, step).step;
+    if (found == nullptr) return entries;
+    for (const std::string& id : found->lapses)
+        if (const packs::Lapse* lapse = packs::findLapse(pack, id))
+            entries.push_back({utf(id), utf(packs::text(pack, lapse->label, teachersLanguage()))});
+    return entries;
+}
+
+}  // namespace
+
+Question* askOther(const Moment& moment, QWidget* parent) {
+    auto* question =
+        new Question(Question::tr("What went wrong?"), Question::tr("Show the way back"), parent);
+    QLineEdit* what = question->addLine(Question::tr("What was seen"), QStringLiteral("otherWhat"));
+    auto* problem = question->addWords({}, Role::Brick);
+    const auto clean = cleanNow(moment);
+    question->addWords(clean.empty() ? Question::tr("Nothing that is clean now can be touched.")
+                                     : Question::tr("What was touched, or is no longer clean?"),
+                       Role::QuietInk);
+    auto* touched = new PickList(PickList::Many::Any, QStringLiteral("otherTouched"), question);
+    touched->setEntries(clean);
+    question->room()->addWidget(touched);
+    question->onAccept = [=] {
+        if (what->text().trimmed().isEmpty()) {
+            problem->say(Question::tr("Write in a few words what was seen."));
+            return what->setFocus();
+        }
+        practice::OtherLapse other{.what = what->text().trimmed().toStdString()};
+        for (const QString& id : touched->chosen()) other.touched.push_back(id.toStdString());
+        question->say(practice::SeeLapse{.other = other});
+    };
+    what->setFocus();
+    return question;
+}
+
+Question* askEarlier(const Moment& moment, QWidget* parent) {
+    auto* question = new Question(Question::tr("It happened earlier"),
+                                  Question::tr("Show the way back"), parent);
+    question->addWords(Question::tr("At which step?"), Role::QuietInk);
+    auto* step = new PickList(PickList::Many::One, QStringLiteral("earlierStep"), question);
+    step->setEntries(stepsDone(moment));
+    question->room()->addWidget(step);
+    auto* problem = question->addWords({}, Role::Brick);
+    auto* title = question->addWords({}, Role::QuietInk);
+    auto* what = new PickList(PickList::Many::One, QStringLiteral("earlierLapse"), question);
+    question->room()->addWidget(what);
+    // The pack outlives the question: an open visit keeps its pack.
+    const procedure::TaughtPtr taught = moment.visit().taught;
+    QObject::connect(step, &PickList::changed, question, [=] {
+        title->say(Question::tr("What went wrong there?"));
+        what->setEntries(whatWentWrong(taught->pack, step->one().toStdString()));
+    });
+    question->onAccept = [=] {
+        const std::string at = step->one().toStdString();
+        if (at.empty() || what->one().isEmpty())
+            return problem->say(Question::tr("Choose the step, then what went wrong."));
+        if (what->one() == QLatin1String(leftOutWord))
+            return question->say(practice::MissStep{.step = at});
+        question->say(practice::SeeLapse{.lapses = {what->one().toStdString()}, .happened = at});
+    };
+    return question;
+}
+
+}  // namespace ui

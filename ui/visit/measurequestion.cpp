@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QIntValidator>
+#include <QLineEdit>
+#include <QVBoxLayout>
+#include <cstdlib>
+
+#include "pieces/picklist.h"
+#include "pieces/pressbutton.h"
+#include "pieces/words.h"
+#include "visit/lapsewords.h"
+#include "visit/question.h"
+#include "visit/visitwords.h"
+
+namespace ui {
+
+using render::Role;
+
+namespace {
+
+/// What it was when the line was put in, in the measure's unit. A measure that printed marks can
+/// take is the outside length, any other the girth of the arm.
+std::optional<int> baselineOf(const Moment& moment, const packs::Measure& measure) {
+    const record::Line* line = moment.record().line(moment.opened().line);
+    if (line == nullptr || !measure.baseline) return std::nullopt;
+    return measure.markMm ? line->said.outsideMm : line->said.girthMm;
+}
+
+bool isBeyond(const packs::Measure& measure, int change, int limit) {
+    switch (measure.way) {
+        case packs::Way::Out:
+        case packs::Way::More:
+            return change >= limit;
+        case packs::Way::In:
+            return -change >= limit;
+        case packs::Way::Either:
+            return std::abs(change) >= limit;
+    }
+    return false;
+}
+
+struct Rule {
+    packs::Measure measure;
+    std::optional<int> baseline;
+    QString call;
+};
+
+/// What the rule says to this reading; empty when it says nothing.
+QString ruleWords(const Rule& rule, int reading) {
+    if (!rule.baseline) return {};
+    const int change = reading - *rule.baseline;
+    const QString moved = Question::tr("%1 mm, %2 mm when the line was put in: changed by %3 mm.")
+                              .arg(reading)
+                              .arg(*rule.baseline)
+                              .arg(std::abs(change));
+    const auto& measure = rule.measure;
+    if (measure.callAt && isBeyond(measure, change, *measure.callAt)) {
+        const QString line = measure.markMm
+                                 ? Question::tr(
+                                       " Finish the change. Never push the line in. Do not "
+                                       "use it until you are told.")
+                                 : QString();
+        return moved + line + QLatin1Char(' ') + Question::tr("Call: %1").arg(rule.call);
+    }
+    if (measure.tellAt && isBeyond(measure, change, *measure.tellAt))
+        return moved + QLatin1Char(' ') + Question::tr("Tell the team.");
+    return moved;
+}
+
+bool isOverLimit(const Rule& rule, int reading) {
+    return rule.baseline && rule.measure.callAt &&
+           isBeyond(rule.measure, reading - *rule.baseline, *rule.measure.callAt);
+}
+
+QLineEdit* numberLine(Question* question, const QString& name, const QString& objectName) {
+    QLineEdit* line = question->addLine(name, objectName);
+    line->setValidator(new QIntValidator(0, 999, line));
+    line->setInputMethodHints(Qt::ImhDigitsOnly);
+    return line;
+}
+
+}  // namespace
+
+Question* askMeasures(const Moment& moment, QWidget* parent) {
+    auto* question =
+        new Question(Question::tr("Write down a measure"), Question::tr("Write it down"), parent);
+    auto* which = new PickList(PickList::Many::One, QStringLiteral("measureWhich"), question);
+    std::vector<PickList::Entry> entries;
+    std::vector<Rule> rules;
+    for (const packs::Measure& measure : moment.pack().measures) {
+        entries.push_back({utf(measure.id), utf(moment.text(measure.label))});
+        rules.push_back(
+            {measure, baselineOf(moment, measure), whomToCall(moment, packs::Call::TeamToday)});
+    }
+    which->setEntries(entries);
+    auto* when = new PickList(PickList::Many::One, QStringLiteral("measureWhen"), question);
+    when->setEntries({{QStringLiteral("found"), Question::tr("As found")},
+                      {QStringLiteral("left"), Question::tr("As left")}});
+    when->choose(QStringLiteral("found"));
+    question->room()->addWidget(which);
+    question->room()->addWidget(when);
+    QLineEdit* mm = numberLine(question, Question::tr("Millimetres"), QStringLiteral("measureMm"));
+    QLineEdit* marks = numberLine(question, Question::tr("Marks in view, where the line has marks"),
+                                  QStringLiteral("measureMarks"));
+    Words* said = question->addWords({}, Role::Ink);
+    said->setObjectName(QStringLiteral("measureRule"));
+    const auto ruleNow = [=]() -> const Rule* {
+        for (const Rule& rule : rules)
+            if (utf(rule.measure.id) == which->one()) return &rule;
+        return nullptr;
+    };
+    const auto retell = [=] {
+        const Rule* rule = ruleNow();
+        if (rule == nullptr || mm->text().isEmpty()) return said->say({});
+        said->setRole(isOverLimit(*rule, mm->text().toInt()) ? Role::Brick : Role::QuietInk);
+        said->say(ruleWords(*rule, mm->text().toInt()));
+    };
+    QObject::connect(mm, &QLineEdit::textChanged, question, retell);
+    QObject::connect(which, &PickList::changed, question, retell);
+    if (!entries.empty()) which->choose(entries.front().id);
+    question->onAccept = [=] {
+        if (mm->text().isEmpty() && marks->text().isEmpty()) {
+            said->setRole(Role::Brick);
+            return said->say(Question::tr("Write the millimetres, or count the marks."));
+        }
+        practice::TakeMeasure taken{.measure = which->one().toStdString()};
+        taken.moment =
+            when->one() == QLatin1String("left") ? practice::Moment::Left : practice::Moment::Found;
+        if (!mm->text().isEmpty()) taken.mm = mm->text().toInt();
+        if (!marks->text().isEmpty()) taken.marks = marks->text().toInt();
+        question->say(taken);
+    };
+    mm->setFocus();
+    return question;
+}
+
+}  // namespace ui

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "visit/pictureview.h"
+
+#include <QPainter>
+
+#include "pieces/inuse.h"
+
+namespace ui {
+
+namespace {
+/// Read once: the drawings do not change while the program runs.
+const render::Scene& theScene() {
+    static const render::Scene scene;
+    return scene;
+}
+}  // namespace
+
+PictureView::PictureView(QWidget* parent) : QWidget(parent) {
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    setVisible(false);
+}
+
+bool PictureView::has(const std::string& focus) { return theScene().has(focus); }
+
+void PictureView::show(const render::SceneState& state, std::int64_t elapsedMs) {
+    render::SceneState next = state;
+    next.phase = next.motion ? render::strokePhase(*next.motion, elapsedMs) : 0;
+    const bool isSame = next.focus == m_state.focus && next.phase == m_state.phase &&
+                        next.conditions == m_state.conditions && next.motion == m_state.motion;
+    m_state = std::move(next);
+    setVisible(has(m_state.focus));
+    if (!isSame) update();
+}
+
+void PictureView::showNothing() {
+    m_state = {};
+    setVisible(false);
+}
+
+QSize PictureView::sizeHint() const { return {340, heightForWidth(340)}; }
+
+int PictureView::heightForWidth(int width) const {
+    return static_cast<int>(width / theScene().aspectRatio());
+}
+
+void PictureView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    theScene().paint(painter, QRectF(rect()), m_state, themeInUse());
+}
+
+}  // namespace ui

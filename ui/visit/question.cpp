@@ -1,0 +1,80 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "visit/question.h"
+
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "pieces/inuse.h"
+#include "pieces/pressbutton.h"
+#include "pieces/words.h"
+
+namespace ui {
+
+using render::Gap;
+using render::Role;
+using render::TextSize;
+using render::Theme;
+
+Question::Question(const QString& title, const QString& accept, QWidget* parent) : QWidget(parent) {
+    setObjectName(QStringLiteral("question"));
+    auto* column = new QVBoxLayout(this);
+    const int side = Theme::gap(Gap::Normal);
+    column->setContentsMargins(side, Theme::gap(Gap::Snug), side, Theme::gap(Gap::Snug));
+    column->setSpacing(Theme::gap(Gap::Tight));
+    auto* words = new Words(TextSize::Lead, Role::Ink, this, QFont::DemiBold);
+    words->say(title);
+    column->addWidget(words);
+    m_room = new QVBoxLayout;
+    m_room->setSpacing(Theme::gap(Gap::Tight));
+    column->addLayout(m_room);
+    m_accept = new PressButton(accept, Dress::Main, this);
+    m_accept->setObjectName(QStringLiteral("accept"));
+    m_accept->setVisible(!accept.isEmpty());
+    connect(m_accept, &PressButton::clicked, this, [this] {
+        if (onAccept) onAccept();
+    });
+    auto* leave = new PressButton(tr("Leave it"), Dress::Quiet, this);
+    leave->setObjectName(QStringLiteral("leaveQuestion"));
+    leave->setKeyHint(tr("Esc"));
+    connect(leave, &PressButton::clicked, this, &Question::left);
+    column->addSpacing(Theme::gap(Gap::Tight));
+    column->addWidget(m_accept);
+    column->addWidget(leave);
+    column->addStretch(1);
+}
+
+QLineEdit* Question::addLine(const QString& name, const QString& objectName) {
+    auto* label = new Words(TextSize::Body, Role::QuietInk, this);
+    label->say(name);
+    auto* edit = new QLineEdit(this);
+    edit->setObjectName(objectName);
+    edit->setAccessibleName(name);
+    edit->setMinimumHeight(Theme::handTarget);
+    edit->setMaxLength(2000);
+    connect(edit, &QLineEdit::returnPressed, this, [this] {
+        if (onAccept) onAccept();
+    });
+    m_room->addWidget(label);
+    m_room->addWidget(edit);
+    return edit;
+}
+
+Words* Question::addWords(const QString& words, Role role) {
+    auto* label = new Words(TextSize::Body, role, this);
+    label->say(words);
+    m_room->addWidget(label);
+    return label;
+}
+
+void Question::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        Q_EMIT left();
+        return;
+    }
+    event->accept();  // letters are not keys of the visit while something is asked
+}
+
+}  // namespace ui

@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <functional>
+
+#include "record/payload.h"
+#include "render/theme.h"
+#include "visit/moment.h"
+
+class QLineEdit;
+class QVBoxLayout;
+
+namespace ui {
+
+class PressButton;
+class Words;
+
+/// Something asked in place, in the right column: nothing pops up during a visit.
+class Question : public QWidget {
+    Q_OBJECT
+  public:
+    Question(const QString& title, const QString& accept, QWidget* parent);
+
+    /// What is to be said to the record when the question is answered.
+    std::function<void(const record::Payload&)> say;
+
+    QVBoxLayout* room() const { return m_room; }
+    PressButton* acceptButton() const { return m_accept; }
+    QLineEdit* addLine(const QString& name, const QString& objectName);
+    Words* addWords(const QString& words, render::Role role);
+    /// Called by Enter in a line and by the first button.
+    std::function<void()> onAccept;
+
+  Q_SIGNALS:
+    /// It is over, answered or not.
+    void left();
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    QVBoxLayout* m_room;
+    PressButton* m_accept;
+};
+
+// One function makes each question; whoever asks shows it.
+Question* askOther(const Moment& moment, QWidget* parent);
+Question* askEarlier(const Moment& moment, QWidget* parent);
+Question* askStop(const Moment& moment, QWidget* parent);
+Question* askTakeOver(QWidget* parent);
+Question* askHandOver(const Moment& moment, QWidget* parent);
+Question* askMeasures(const Moment& moment, QWidget* parent);
+Question* askChange(const Moment& moment, QWidget* parent);
+
+}  // namespace ui

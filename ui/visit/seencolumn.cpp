@@ -1,0 +1,229 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "visit/seencolumn.h"
+
+#include <QGridLayout>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "pieces/inuse.h"
+#include "pieces/pressbutton.h"
+#include "pieces/words.h"
+#include "render/visitlanes.h"
+#include "visit/lapsewords.h"
+#include "visit/visitwords.h"
+
+namespace ui {
+
+using render::Gap;
+using render::Role;
+using render::TextSize;
+using render::Theme;
+
+SeenColumn::SeenColumn(QWidget* parent) : QWidget(parent) {
+    auto* inner = new QWidget;
+    auto* column = new QVBoxLayout(inner);
+    const int side = Theme::gap(Gap::Normal);
+    column->setContentsMargins(side, Theme::gap(Gap::Snug), side, Theme::gap(Gap::Tight));
+    column->setSpacing(Theme::gap(Gap::Tight));
+    buildWent(column);
+    column->addSpacing(Theme::gap(Gap::Tight));
+    buildLapses(column);
+    column->addStretch(1);
+    auto* scroll = new QScrollArea(this);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(inner);
+
+    m_note = new QLineEdit(this);
+    m_note->setObjectName(QStringLiteral("note"));
+    m_note->setAccessibleName(tr("Note"));
+    m_note->setMaxLength(2000);
+    m_note->setMinimumHeight(Theme::handTarget);
+    connect(m_note, &QLineEdit::returnPressed, this,
+            [this] { Q_EMIT noteWritten(m_note->text()); });
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    whole->addWidget(scroll, 1);
+    auto* foot = new QVBoxLayout;
+    foot->setContentsMargins(side, Theme::gap(Gap::Tight), side, Theme::gap(Gap::Snug));
+    foot->addWidget(m_note);
+    whole->addLayout(foot);
+}
+
+PressButton* SeenColumn::wentButton(Act act, const QString& name) {
+    auto* button = new PressButton({}, Dress::Plain, this, PressButton::Space::PassesOn);
+    button->setObjectName(name);
+    connect(button, &PressButton::clicked, this, [this, act] { Q_EMIT acted(act); });
+    return button;
+}
+
+void SeenColumn::buildWent(QVBoxLayout* column) {
+    auto* title = new Words(TextSize::Body, Role::QuietInk, this);
+    title->say(tr("How it went"));
+    m_state = new Words(TextSize::Lead, Role::Ink, this, QFont::DemiBold);
+    m_state->setObjectName(QStringLiteral("howItWent"));
+    m_cue = wentButton(Act::Cue, QStringLiteral("cue"));
+    m_handsOn = wentButton(Act::HandsOn, QStringLiteral("handsOn"));
+    m_notDone = wentButton(Act::NotDone, QStringLiteral("notDone"));
+    m_notSeen = wentButton(Act::NotSeen, QStringLiteral("notSeen"));
+    m_skip = wentButton(Act::DoesNotApply, QStringLiteral("doesNotApply"));
+    auto* grid = new QGridLayout;
+    grid->setSpacing(Theme::gap(Gap::Tight));
+    grid->addWidget(m_cue, 0, 0);
+    grid->addWidget(m_handsOn, 0, 1);
+    grid->addWidget(m_notDone, 1, 0);
+    grid->addWidget(m_notSeen, 1, 1);
+    grid->addWidget(m_skip, 2, 0, 1, 2);
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    column->addWidget(title);
+    column->addWidget(m_state);
+    column->addLayout(grid);
+}
+
+void SeenColumn::buildLapses(QVBoxLayout* column) {
+    m_wrongTitle = new Words(TextSize::Body, Role::QuietInk, this);
+    m_wrongTitle->say(tr("Seen going wrong"));
+    m_seenList = new QVBoxLayout;
+    m_seenList->setSpacing(Theme::gap(Gap::Hair));
+    m_lapseList = new QVBoxLayout;
+    m_lapseList->setSpacing(Theme::gap(Gap::Tight));
+    m_other =
+        new PressButton(tr("Something else…"), Dress::Quiet, this, PressButton::Space::PassesOn);
+    m_other->setObjectName(QStringLiteral("otherLapse"));
+    m_earlier = new PressButton(tr("It happened earlier…"), Dress::Quiet, this,
+                                PressButton::Space::PassesOn);
+    m_earlier->setObjectName(QStringLiteral("earlierLapse"));
+    connect(m_other, &PressButton::clicked, this, &SeenColumn::otherWanted);
+    connect(m_earlier, &PressButton::clicked, this, &SeenColumn::earlierWanted);
+    m_other->setStartAligned(true);
+    m_earlier->setStartAligned(true);
+    column->addWidget(m_wrongTitle);
+    column->addLayout(m_seenList);
+    column->addLayout(m_lapseList);
+    column->addWidget(m_other);
+    column->addWidget(m_earlier);
+}
+
+void SeenColumn::show(const Moment& moment, const Keys& keys) {
+    showWent(moment, keys);
+    showSeen(moment);
+    showLapses(moment);
+    m_note->setPlaceholderText(tr("Note (%1)").arg(keys.words(Act::Note)));
+}
+
+void SeenColumn::showWent(const Moment& moment, const Keys& keys) {
+    const practice::StepRecord* record = practice::recordInHand(moment.state());
+    const packs::Step* step = moment.inHand();
+    const int cues = record == nullptr ? 0 : record->cues;
+    const bool isHandsOn = record != nullptr && record->handsOn;
+    if (record == nullptr)
+        m_state->say(tr("No step in hand"));
+    else if (moment.state().takenOver || moment.opened().way == practice::Way::Show)
+        m_state->say(QStringLiteral("◇  ") + tr("Done by the teacher"));
+    else if (isHandsOn)
+        m_state->say(QStringLiteral("■  ") + tr("Hands-on help"));
+    else if (cues > 0)
+        m_state->say(QStringLiteral("◐  ") +
+                     (cues == 1 ? tr("With a cue") : tr("%1 cues").arg(cues)));
+    else
+        m_state->say(QStringLiteral("○  ") + tr("Unprompted so far"));
+    m_cue->setText(cues == 0 ? tr("Cue") : tr("Cue %1").arg(cues + 1));
+    m_handsOn->setText(tr("Hands-on"));
+    m_notDone->setText(tr("Not done"));
+    m_notSeen->setText(tr("Not seen"));
+    const bool canSkip = step != nullptr && step->skip && !moment.hasWayBack();
+    m_skip->setText(canSkip ? tr("Does not apply: %1").arg(utf(moment.text(*step->skip)))
+                            : QString());
+    m_skip->setVisible(canSkip);
+    m_skip->setStartAligned(true);
+    const std::pair<PressButton*, Act> hints[] = {{m_cue, Act::Cue},
+                                                  {m_handsOn, Act::HandsOn},
+                                                  {m_notDone, Act::NotDone},
+                                                  {m_notSeen, Act::NotSeen},
+                                                  {m_skip, Act::DoesNotApply}};
+    for (const auto& [button, act] : hints) {
+        button->setKeyHint(keys.words(act));
+        button->setAccessibleName(button->text());
+        button->setEnabled(record != nullptr);
+        button->updateGeometry();
+    }
+    m_notDone->setEnabled(record != nullptr && !moment.hasWayBack());
+    m_cue->setChecked(false);
+}
+
+PressButton* SeenColumn::lapseButton(std::size_t index) {
+    while (m_lapses.size() <= index) {
+        auto* button = new PressButton({}, Dress::Wrong, this, PressButton::Space::PassesOn);
+        button->setStartAligned(true);
+        connect(button, &PressButton::clicked, this,
+                [this, button] { Q_EMIT lapseSeen(button->property("lapse").toString()); });
+        m_lapseList->addWidget(button);
+        m_lapses.push_back(button);
+    }
+    return m_lapses[index];
+}
+
+void SeenColumn::showLapses(const Moment& moment) {
+    std::size_t at = 0;
+    for (const int index : practice::lapsesToOffer(moment.taught(), moment.state())) {
+        const packs::Lapse& lapse = moment.pack().lapses.at(static_cast<std::size_t>(index));
+        PressButton* button = lapseButton(at++);
+        button->setText(utf(moment.text(lapse.label)));
+        button->setKeyHint(at <= 9 ? QString::number(at) : QString());
+        button->setObjectName(QStringLiteral("lapse-") + utf(lapse.id));
+        button->setProperty("lapse", utf(lapse.id));
+        button->updateGeometry();
+        button->setVisible(true);
+    }
+    for (; at < m_lapses.size(); ++at) m_lapses[at]->setVisible(false);
+    m_earlier->setEnabled(!moment.state().done.empty());
+}
+
+void SeenColumn::showSeen(const Moment& moment) {
+    std::size_t at = 0;
+    const auto& lapses = moment.state().lapses;
+    const std::size_t first = lapses.size() > 2 ? lapses.size() - 2 : 0;
+    for (std::size_t i = first; i < lapses.size(); ++i) {
+        if (lapses[i].byAbsence || lapses[i].withdrawn) continue;
+        if (at >= m_seen.size()) {
+            auto* made = new PressButton({}, Dress::Quiet, this, PressButton::Space::PassesOn);
+            made->setStartAligned(true);
+            connect(made, &PressButton::clicked, this,
+                    [this, made] { Q_EMIT lapseWithdrawn(made->property("entry").toString()); });
+            m_seenList->addWidget(made);
+            m_seen.push_back(made);
+        }
+        PressButton* button = m_seen[at++];
+        button->setGlyph(render::lapseLetter(i));
+        button->setText(tr("%1 – withdraw").arg(lapseTitle(moment, lapses[i])));
+        button->setAccessibleName(tr("Withdraw: %1").arg(lapseTitle(moment, lapses[i])));
+        button->setObjectName(QStringLiteral("withdraw-%1").arg(i));
+        button->setProperty("entry", utf(lapses[i].entry.text()));
+        button->setVisible(true);
+    }
+    for (; at < m_seen.size(); ++at) m_seen[at]->setVisible(false);
+}
+
+void SeenColumn::goToLapses() {
+    for (PressButton* button : m_lapses)
+        if (button->isVisible()) return button->setFocus(Qt::ShortcutFocusReason);
+    m_other->setFocus(Qt::ShortcutFocusReason);
+}
+
+bool SeenColumn::pressLapse(int number) {
+    const bool isAmong =
+        std::ranges::any_of(m_lapses, [](PressButton* one) { return one->hasFocus(); }) ||
+        m_other->hasFocus();
+    if (!isAmong || number < 1 || number > static_cast<int>(m_lapses.size())) return false;
+    PressButton* button = m_lapses[static_cast<std::size_t>(number - 1)];
+    if (!button->isVisible()) return false;
+    button->click();
+    return true;
+}
+
+}  // namespace ui

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QScrollArea>
+#include <vector>
+
+#include "keys/keys.h"
+#include "visit/moment.h"
+
+class QLineEdit;
+class QVBoxLayout;
+
+namespace ui {
+
+class PressButton;
+class Words;
+
+/// The right column: how the step in hand went, what is seen going wrong, a note.
+class SeenColumn : public QWidget {
+    Q_OBJECT
+  public:
+    explicit SeenColumn(QWidget* parent);
+    void show(const Moment& moment, const Keys& keys);
+
+    QLineEdit* note() const { return m_note; }
+    /// Puts the focus on the first lapse, where digits choose.
+    void goToLapses();
+    /// The lapse with this number in the list, 1 … 9, if the focus is among the lapses.
+    bool pressLapse(int number);
+
+  Q_SIGNALS:
+    void acted(ui::Act act);
+    void lapseSeen(const QString& lapse);
+    void otherWanted();
+    void earlierWanted();
+    void lapseWithdrawn(const QString& entry);
+    void noteWritten(const QString& text);
+
+  private:
+    struct Went;
+    void buildWent(QVBoxLayout* column);
+    void buildLapses(QVBoxLayout* column);
+    PressButton* wentButton(Act act, const QString& name);
+    void showWent(const Moment& moment, const Keys& keys);
+    void showLapses(const Moment& moment);
+    void showSeen(const Moment& moment);
+    PressButton* lapseButton(std::size_t index);
+
+    Words* m_state;
+    Words* m_wrongTitle;
+    PressButton* m_cue;
+    PressButton* m_handsOn;
+    PressButton* m_notDone;
+    PressButton* m_notSeen;
+    PressButton* m_skip;
+    PressButton* m_other;
+    PressButton* m_earlier;
+    QVBoxLayout* m_lapseList;
+    QVBoxLayout* m_seenList;
+    std::vector<PressButton*> m_lapses;
+    std::vector<PressButton*> m_seen;
+    QLineEdit* m_note;
+};
+
+}  // namespace ui

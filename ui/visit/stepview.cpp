@@ -1,0 +1,165 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "visit/stepview.h"
+
+#include <QBoxLayout>
+#include <QResizeEvent>
+
+#include "pieces/inuse.h"
+#include "pieces/words.h"
+#include "visit/pictureview.h"
+#include "visit/visitwords.h"
+
+namespace ui {
+
+using render::Gap;
+using render::Role;
+using render::TextSize;
+using render::Theme;
+
+namespace {
+
+std::optional<render::Motion> motionOf(std::optional<packs::Motion> motion) {
+    if (!motion) return std::nullopt;
+    switch (*motion) {
+        case packs::Motion::Across:
+            return render::Motion::Across;
+        case packs::Motion::Along:
+            return render::Motion::Along;
+        case packs::Motion::Circles:
+            return render::Motion::Circles;
+        case packs::Motion::Peel:
+            return render::Motion::Peel;
+        case packs::Motion::Press:
+            return render::Motion::Press;
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+render::SceneState sceneOf(const Moment& moment) {
+    render::SceneState scene;
+    const packs::Step* step = moment.inHand();
+    if (step == nullptr || !step->picture) return scene;
+    scene.focus = step->picture->focus;
+    const packs::Phase* phase = moment.phaseInHand();
+    scene.motion =
+        motionOf(phase != nullptr && phase->motion ? phase->motion : step->picture->motion);
+    for (int i = 0; i < static_cast<int>(moment.taught().model.conditionIds.size()); ++i)
+        if (moment.state().holds.has(i))
+            scene.conditions.insert(
+                moment.taught().model.conditionIds[static_cast<std::size_t>(i)]);
+    return scene;
+}
+
+StepView::StepView(QWidget* parent) : QWidget(parent) {
+    m_number = new Words(TextSize::Body, Role::QuietInk, this);
+    m_sentence = new Words(TextSize::Learner, Role::Ink, this, QFont::DemiBold);
+    m_sentence->setObjectName(QStringLiteral("sentence"));
+    m_why = new Words(TextSize::Lead, Role::QuietInk, this);
+    m_watchTitle = new Words(TextSize::Body, Role::QuietInk, this);
+    m_watch = new Words(TextSize::Lead, Role::Ink, this);
+    m_earlier = new Words(TextSize::Body, Role::Amber, this);
+    m_earlier->setObjectName(QStringLiteral("phaseNote"));
+    m_picture = new PictureView(this);
+    m_band = new Band(Band::Speech::Words, this);
+    m_band->setObjectName(QStringLiteral("band"));
+
+    auto* words = new QVBoxLayout;
+    words->setSpacing(Theme::gap(Gap::Tight));
+    words->addWidget(m_why);
+    words->addSpacing(Theme::gap(Gap::Tight));
+    words->addWidget(m_watchTitle);
+    words->addWidget(m_watch);
+    words->addStretch(1);
+    m_middle = new QHBoxLayout;
+    m_middle->setSpacing(Theme::gap(Gap::Wide));
+    m_middle->addLayout(words, 1);
+    m_middle->addWidget(m_picture, 1, Qt::AlignTop);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Normal),
+                               Theme::gap(Gap::Wide), Theme::gap(Gap::Normal));
+    column->setSpacing(Theme::gap(Gap::Tight));
+    column->addWidget(m_number);
+    column->addWidget(m_sentence);
+    column->addSpacing(Theme::gap(Gap::Tight));
+    column->addLayout(m_middle, 1);
+    column->addWidget(m_earlier);
+    column->addWidget(m_band);
+}
+
+void StepView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const bool isNarrow = width() < 560 * themeInUse().textFactor();
+    m_middle->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void StepView::show(const Moment& moment, const base::Instant& now) {
+    const packs::Step* step = moment.inHand();
+    m_band->setVisible(step != nullptr && !step->phases.empty());
+    m_earlier->say({});
+    if (step == nullptr) {
+        m_picture->showNothing();
+        return sayEnd(moment);
+    }
+    const int number = moment.numberInHand();
+    m_number->say(number > 0 ? tr("%1 of %2").arg(number).arg(moment.stepCount()) : QString());
+    const QString sentence = utf(moment.text(step->doText));
+    m_sentence->setSize(sentence.size() > 60 ? TextSize::Title : TextSize::Learner);
+    m_sentence->say(sentence);
+    m_why->say(utf(moment.text(step->why)));
+    m_watchTitle->say(step->observe.empty() ? QString() : tr("Watch for"));
+    m_watch->say(utf(moment.text(step->observe)));
+    if (const practice::StepRecord* record = practice::recordInHand(moment.state())) {
+        for (const practice::PhaseRun& run : record->phases) {
+            if (run.end == practice::PhaseEnd::StoppedShort)
+                m_earlier->say(tr("Stopped short at %1 of %2 seconds. It has to run again, whole.")
+                                   .arg(run.measuredMs / 1000)
+                                   .arg(run.minMs / 1000));
+            if (run.end == practice::PhaseEnd::Voided)
+                m_earlier->say(tr("It was interrupted. It has to run again, whole."));
+            if (run.end == practice::PhaseEnd::Done) m_earlier->say({});
+        }
+    }
+    if (practice::runningPhase(moment.state()) != nullptr) m_earlier->say({});
+    tick(moment, now);
+}
+
+void StepView::sayEnd(const Moment& moment) {
+    m_number->say(tr("All %1 steps").arg(moment.stepCount()));
+    m_sentence->setSize(TextSize::Learner);
+    const bool isOnPatient = moment.next() == NextThing::RecordChange;
+    m_sentence->say(isOnPatient ? tr("Write down the dressing change.")
+                                : tr("All steps are done. Close the visit."));
+    m_why->say(isOnPatient ? tr("What lies on the line now decides when the next change is due.")
+                           : tr("What was recorded is kept. After that comes asking back."));
+    m_watchTitle->say({});
+    m_watch->say({});
+}
+
+void StepView::tick(const Moment& moment, const base::Instant& now) {
+    if (moment.inHand() == nullptr) return;
+    Band::Reading reading = moment.clock(now);
+    if (moment.phaseInHand() == nullptr && !moment.inHand()->phases.empty()) {
+        const practice::StepRecord* record = practice::recordInHand(moment.state());
+        const practice::PhaseRun& last = record->phases.back();
+        const packs::Phase& phase = moment.inHand()->phases.back();
+        reading = {.runMs = last.measuredMs,
+                   .minMs = last.minMs,
+                   .targetMs = last.targetMs,
+                   .run = Band::Run::Ended,
+                   .label = utf(moment.text(phase.label))};
+    }
+    m_band->show(reading);
+    showPicture(moment, now);
+}
+
+void StepView::showPicture(const Moment& moment, const base::Instant& now) {
+    const render::SceneState scene = sceneOf(moment);
+    if (scene.focus.empty() || !PictureView::has(scene.focus)) return m_picture->showNothing();
+    m_picture->show(scene, moment.state().isPaused() ? 0 : now.bootMs);
+}
+
+}  // namespace ui

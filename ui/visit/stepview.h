@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "render/scene.h"
+#include "visit/moment.h"
+
+class QBoxLayout;
+
+namespace ui {
+
+class PictureView;
+class Words;
+
+/// The centre: the step in hand, why, its picture, its clock, what to watch for. The largest thing
+/// is the sentence.
+class StepView : public QWidget {
+    Q_OBJECT
+  public:
+    explicit StepView(QWidget* parent);
+    void show(const Moment& moment, const base::Instant& now);
+    /// Only what moves with the clock.
+    void tick(const Moment& moment, const base::Instant& now);
+    Band* band() const { return m_band; }
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void sayEnd(const Moment& moment);
+    void showPicture(const Moment& moment, const base::Instant& now);
+
+    Words* m_number;
+    Words* m_sentence;
+    Words* m_why;
+    Words* m_watch;
+    Words* m_watchTitle;
+    Words* m_earlier;
+    PictureView* m_picture;
+    Band* m_band;
+    QBoxLayout* m_middle;
+};
+
+/// What the picture has to agree with now.
+render::SceneState sceneOf(const Moment& moment);
+
+}  // namespace ui

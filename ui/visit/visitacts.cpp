@@ -1,0 +1,179 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QEvent>
+#include <QKeyEvent>
+#include <QLineEdit>
+
+#include "parts/errorstrip.h"
+#include "visit/keystrip.h"
+#include "visit/question.h"
+#include "visit/seencolumn.h"
+#include "visit/visitpage.h"
+#include "visit/visitwords.h"
+
+namespace ui {
+
+namespace {
+// Common practice, no source: foot pedals and worn keys bounce for well under this.
+constexpr std::int64_t bounceMs = 300;
+}  // namespace
+
+bool VisitPage::isBounce(Act what) {
+    const std::int64_t now = m_desk.now().bootMs;
+    const auto last = m_lastPressMs.find(what);
+    const bool isSoon =
+        last != m_lastPressMs.end() && now >= last->second && now - last->second < bounceMs;
+    if (!isSoon) m_lastPressMs[what] = now;
+    return isSoon;
+}
+
+void VisitPage::keyPressEvent(QKeyEvent* event) {
+    if (event->isAutoRepeat()) return;
+    if (event->key() == Qt::Key_Escape && !m_isLocked) return setFocus();
+    const bool isDigit = event->key() >= Qt::Key_1 && event->key() <= Qt::Key_9;
+    if (isDigit && !m_isLocked && m_question == nullptr &&
+        m_seen->pressLapse(event->key() - Qt::Key_0))
+        return;
+    const auto what = m_keys.actFor(*event);
+    if (!what) return QWidget::keyPressEvent(event);
+    act(*what);
+}
+
+/// While a line has the focus letters are letters, and the strip says so.
+bool VisitPage::eventFilter(QObject* watched, QEvent* event) {
+    const bool isIn = event->type() == QEvent::FocusIn;
+    if (isIn || event->type() == QEvent::FocusOut) {
+        m_isWriting = isIn;
+        const auto moment = Moment::of(m_desk);
+        showStrip(moment ? &*moment : nullptr);
+    }
+    if (event->type() == QEvent::KeyPress) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Escape && m_question == nullptr) {
+            setFocus();
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void VisitPage::act(Act what) {
+    if (m_isLocked && what != Act::Wipe) return;
+    if (isBounce(what)) return;
+    if (what == Act::Wipe) {
+        m_isLocked = !m_isLocked;
+        return refresh();
+    }
+    const auto moment = Moment::of(m_desk);
+    if (what == Act::TurnScreen) {
+        Q_EMIT turnScreenWanted();
+    } else if (what == Act::Tone) {
+        m_hasTone = !m_hasTone;
+        Q_EMIT toneChanged(m_hasTone);
+        refresh();
+    } else if (m_awayFrom) {
+        if (what == Act::Next) pressedOnCard(QStringLiteral("goOn"));
+        if (what == Act::Stop) pressedOnCard(QStringLiteral("stop"));
+    } else if (moment && m_question == nullptr) {
+        doAct(what, *moment);
+    }
+}
+
+void VisitPage::doAct(Act what, const Moment& moment) {
+    const packs::Step* step = moment.inHand();
+    const std::string id = step == nullptr ? std::string() : step->id;
+    switch (what) {
+        case Act::Next:
+            return doNext(moment);
+        case Act::Cue:
+            if (step != nullptr) say(practice::GiveCue{{.step = id}});
+            return;
+        case Act::CueBack:
+            return takeBack(moment.newestCue());
+        case Act::HandsOn:
+            if (step != nullptr) say(practice::HandsOn{{.step = id}});
+            return;
+        case Act::NotDone:
+            if (step != nullptr && !moment.hasWayBack()) say(practice::MissStep{.step = id});
+            return;
+        case Act::NotSeen:
+            if (step != nullptr) say(practice::OverlookStep{{.step = id}});
+            return;
+        case Act::DoesNotApply:
+            if (step != nullptr && step->skip) say(practice::SkipStep{{.step = id}});
+            return;
+        case Act::Lapse:
+            return m_seen->goToLapses();
+        case Act::CaughtAlone:
+            return say(practice::CatchAlone{});
+        case Act::ShowWayBack:
+            return say(practice::ShowWayBack{});
+        case Act::RestSeen:
+            return seeRest(moment);
+        case Act::Back:
+            return takeBack(practice::lastMark(moment.visit().events, moment.state()));
+        case Act::TakeOver:
+            return ask(askTakeOver(this));
+        case Act::HandOver:
+            return ask(askHandOver(moment, this));
+        case Act::Stop:
+            return ask(askStop(moment, this));
+        case Act::Pause:
+            return doPause(moment);
+        case Act::Note:
+            return m_seen->note()->setFocus(Qt::ShortcutFocusReason);
+        case Act::Measures:
+            if (!moment.pack().measures.empty()) ask(askMeasures(moment, this));
+            return;
+        case Act::TurnScreen:
+        case Act::Tone:
+        case Act::Wipe:
+            return;
+    }
+}
+
+void VisitPage::doNext(const Moment& moment) {
+    const packs::Step* step = moment.inHand();
+    switch (moment.next()) {
+        case NextThing::BeginPhase:
+            return say(practice::BeginPhase{.step = step->id, .phase = moment.phaseInHand()->id});
+        case NextThing::EndPhase:
+            return say(practice::EndPhase{.step = step->id, .phase = moment.phaseInHand()->id});
+        case NextThing::SeeStep:
+            return say(practice::SeeStep{{.step = step->id}});
+        case NextThing::GoOn:
+            return say(practice::Resume{});
+        case NextThing::RecordChange:
+            return ask(askChange(moment, this));
+        case NextThing::CloseVisit:
+            if (m_error->took(m_desk.say(practice::CloseVisit{}))) {
+                Q_EMIT visitEnded();
+                Q_EMIT askBackWanted();
+            }
+            return;
+        case NextThing::Nothing:
+            return;
+    }
+}
+
+void VisitPage::doPause(const Moment& moment) {
+    if (moment.state().isPaused())
+        say(practice::Resume{});
+    else
+        say(practice::Pause{});
+}
+
+void VisitPage::takeBack(const std::optional<base::CommandId>& entry) {
+    if (!entry) return m_error->say({base::Code::NothingToTakeBack});
+    say(practice::TakeBack{.entry = *entry});
+}
+
+void VisitPage::seeRest(const Moment& moment) {
+    practice::SeeRest rest;
+    for (const int op : practice::restOfPart(moment.taught(), moment.state()))
+        rest.steps.push_back(moment.stepOf(op).id);
+    if (rest.steps.empty()) return m_error->say({base::Code::NoRestOfPart});
+    say(rest);
+}
+
+}  // namespace ui

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "visit/visitheader.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+
+#include "pieces/inuse.h"
+#include "pieces/words.h"
+#include "render/words.h"
+#include "visit/visitwords.h"
+
+namespace ui {
+
+using render::Gap;
+using render::Role;
+using render::TextSize;
+using render::Theme;
+
+VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
+    m_patient = new Words(TextSize::Lead, Role::Ink, this, QFont::DemiBold);
+    m_taught = new Words(TextSize::Body, Role::QuietInk, this);
+    m_way = new Words(TextSize::Body, Role::Ink, this);
+    m_clock = new Words(TextSize::Title, Role::Ink, this, QFont::DemiBold);
+    m_left = new Words(TextSize::Body, Role::QuietInk, this);
+    m_patient->setObjectName(QStringLiteral("visitPatient"));
+    m_left->setObjectName(QStringLiteral("visitLeft"));
+    m_clock->setWordWrap(false);
+    m_left->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
+
+    auto* who = new QVBoxLayout;
+    who->setSpacing(0);
+    who->addWidget(m_patient);
+    who->addWidget(m_taught);
+    auto* when = new QVBoxLayout;
+    when->setSpacing(0);
+    when->addWidget(m_way);
+    when->addWidget(m_left);
+    m_way->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Tight),
+                             Theme::gap(Gap::Normal), Theme::gap(Gap::Tight));
+    line->setSpacing(Theme::gap(Gap::Wide));
+    line->addLayout(who, 3);
+    line->addLayout(when, 2);
+    line->addWidget(m_clock, 0, Qt::AlignVCenter);
+}
+
+void VisitHeader::show(const Moment& moment, const base::Instant& now) {
+    const record::AddPatient& patient = moment.record().patient;
+    QString who = render::isolated(render::plain(patient.name)) +
+                  tr(", born %1").arg(bornWords(patient.born));
+    if (const record::Line* line = moment.record().line(moment.opened().line))
+        who += QStringLiteral(", ") + render::armWords(line->said.arm);
+    m_patient->say(who);
+    const record::Learner* learner = moment.learner();
+    if (learner != nullptr) {
+        const std::string& name = learner->said.isPatient ? patient.name : learner->said.name;
+        m_taught->say(tr("taught: %1").arg(render::isolated(render::plain(name))));
+    }
+    QString way = render::wayWords(moment.opened().way) + QStringLiteral(", ") +
+                  render::onWords(moment.opened().on);
+    if (moment.state().takenOver) way += tr(" – the teacher has taken over");
+    m_way->say(way);
+    tick(moment, now);
+}
+
+void VisitHeader::tick(const Moment& moment, const base::Instant& now) {
+    m_clock->say(timeWords(now.wallMs, now.offsetMinutes));
+    const std::int64_t needed = practice::secondsLeft(moment.taught(), moment.state());
+    if (moment.state().isPaused()) return m_left->say(tr("paused"));
+    if (!moment.opened().minutes)
+        return m_left->say(tr("steps left: at least %1").arg(lengthWords(needed)));
+    const std::int64_t gone = (now.wallMs - moment.visit().origin.atMs) / 60000;
+    const std::int64_t left = *moment.opened().minutes - gone;
+    m_left->setRole(left * 60 < needed ? Role::Amber : Role::QuietInk);
+    QString words = left >= 0 ? tr("%1 min left").arg(left) : tr("%1 min over").arg(-left);
+    if (left * 60 < needed)
+        words += tr(", the steps left take at least %1 min").arg((needed + 59) / 60);
+    m_left->say(words);
+}
+
+void VisitHeader::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), themeInUse().color(Role::Surface));
+    painter.setPen(QPen(themeInUse().color(Role::Rule), 1));
+    painter.drawLine(rect().bottomLeft(), rect().bottomRight());
+}
+
+}  // namespace ui

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+
+#include "visit/moment.h"
+
+namespace ui {
+
+class Words;
+
+/// The line above a visit: whose arm, who is taught, how, the time of day and what is left.
+class VisitHeader : public QFrame {
+    Q_OBJECT
+  public:
+    explicit VisitHeader(QWidget* parent);
+    void show(const Moment& moment, const base::Instant& now);
+    /// Only what moves with the clock.
+    void tick(const Moment& moment, const base::Instant& now);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    Words* m_patient;
+    Words* m_taught;
+    Words* m_way;
+    Words* m_clock;
+    Words* m_left;
+};
+
+}  // namespace ui

@@ -1,0 +1,290 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "visit/visitpage.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QStackedWidget>
+
+#include "parts/errorstrip.h"
+#include "pieces/inuse.h"
+#include "visit/cardview.h"
+#include "visit/keystrip.h"
+#include "visit/lanesview.h"
+#include "visit/question.h"
+#include "visit/seencolumn.h"
+#include "visit/steplist.h"
+#include "visit/stepview.h"
+#include "visit/visitheader.h"
+#include "visit/waybackview.h"
+
+namespace ui {
+
+namespace {
+
+constexpr int repaintMs = 50;           // of clocks and moving hands; nothing is counted by it
+constexpr std::int64_t leftMs = 60000;  // so long out of sight: the visit was left
+
+QScrollArea* scrolling(QWidget* inside, QWidget* parent) {
+    auto* area = new QScrollArea(parent);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidgetResizable(true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setWidget(inside);
+    return area;
+}
+
+}  // namespace
+
+VisitPage::VisitPage(desk::Desk& desk, QWidget* parent) : QWidget(parent), m_desk(desk) {
+    setObjectName(QStringLiteral("visitPage"));
+    setAccessibleName(tr("Visit"));
+    setFocusPolicy(Qt::StrongFocus);
+    build();
+    connectParts();
+    m_timer.setInterval(repaintMs);
+    connect(&m_timer, &QTimer::timeout, this, &VisitPage::tick);
+    connect(&m_desk, &desk::Desk::changed, this, &VisitPage::refresh);
+    refresh();
+}
+
+void VisitPage::build() {
+    m_header = new VisitHeader(this);
+    m_error = new ErrorStrip(this);
+    m_error->setObjectName(QStringLiteral("visitError"));
+    m_list = new StepList(this);
+    m_centre = new QStackedWidget(this);
+    m_step = new StepView(this);
+    m_wayBack = new WayBackView(this);
+    m_centre->addWidget(scrolling(m_step, m_centre));
+    m_centre->addWidget(scrolling(m_wayBack, m_centre));
+    m_right = new QStackedWidget(this);
+    m_seen = new SeenColumn(this);
+    m_right->addWidget(m_seen);
+
+    auto* columns = new QWidget(this);
+    auto* side = new QHBoxLayout(columns);
+    side->setContentsMargins(0, 0, 0, 0);
+    side->setSpacing(0);
+    side->addWidget(m_list);
+    side->addWidget(m_centre, 1);
+    side->addWidget(m_right);
+    m_card = new CardView(this);
+    m_whole = new QStackedWidget(this);
+    m_whole->addWidget(columns);
+    m_whole->addWidget(scrolling(m_card, m_whole));
+
+    m_lanes = new LanesView(this);
+    m_strip = new KeyStrip(this);
+    auto* page = new QVBoxLayout(this);
+    page->setContentsMargins(0, 0, 0, 0);
+    page->setSpacing(0);
+    page->addWidget(m_header);
+    page->addWidget(m_error);
+    page->addWidget(m_whole, 1);
+    page->addWidget(m_lanes);
+    page->addWidget(m_strip);
+}
+
+void VisitPage::connectParts() {
+    connect(m_strip, &KeyStrip::pressed, this, &VisitPage::act);
+    connect(m_seen, &SeenColumn::acted, this, &VisitPage::act);
+    connect(m_seen, &SeenColumn::lapseSeen, this, [this](const QString& lapse) {
+        say(practice::SeeLapse{.lapses = {lapse.toStdString()}});
+        setFocus();
+    });
+    connect(m_seen, &SeenColumn::lapseWithdrawn, this, [this](const QString& entry) {
+        const auto id = base::CommandId::parse(entry.toStdString());
+        if (id.ok()) takeBack(*id);
+    });
+    connect(m_seen, &SeenColumn::otherWanted, this, [this] {
+        if (const auto moment = Moment::of(m_desk)) ask(askOther(*moment, this));
+    });
+    connect(m_seen, &SeenColumn::earlierWanted, this, [this] {
+        if (const auto moment = Moment::of(m_desk)) ask(askEarlier(*moment, this));
+    });
+    connect(m_seen, &SeenColumn::noteWritten, this, [this](const QString& text) {
+        const auto moment = Moment::of(m_desk);
+        if (!text.trimmed().isEmpty() && moment) {
+            practice::WriteNote note{.text = text.trimmed().toStdString()};
+            if (moment->inHand() != nullptr) note.step = moment->inHand()->id;
+            say(note);
+        }
+        m_seen->note()->clear();
+        setFocus();
+    });
+    connect(m_list, &StepList::stepPressed, this, [this](const QString& step) {
+        say(practice::SeeStep{{.step = step.toStdString()}});
+        setFocus();
+    });
+    connect(m_card, &CardView::pressed, this, &VisitPage::pressedOnCard);
+    m_seen->note()->installEventFilter(this);
+}
+
+void VisitPage::setKeys(const Keys& keys) {
+    m_keys = keys;
+    refresh();
+}
+
+void VisitPage::refresh() {
+    const auto moment = Moment::of(m_desk);
+    noticeVisit(moment ? &*moment : nullptr);
+    const auto card = cardFor(moment ? &*moment : nullptr);
+    if (card) m_card->show(*card);
+    m_whole->setCurrentIndex(card ? 1 : 0);
+    m_header->setVisible(moment.has_value());
+    if (!moment) {
+        m_timer.stop();
+        m_lanes->setVisible(false);
+        m_strip->setVisible(false);
+        return;
+    }
+    m_strip->setVisible(true);
+    const base::Instant now = m_desk.now();
+    m_header->show(*moment, now);
+    showCentre(*moment);
+    m_list->show(*moment);
+    m_seen->show(*moment, m_keys);
+    m_lanes->show(*moment, now);
+    showStrip(&*moment);
+    fit();
+    if (isVisible()) m_timer.start();
+}
+
+void VisitPage::showCentre(const Moment& moment) {
+    const base::Instant now = m_desk.now();
+    if (moment.hasWayBack()) {
+        m_wayBack->show(moment, now);
+        m_centre->setCurrentIndex(1);
+    } else {
+        m_step->show(moment, now);
+        m_centre->setCurrentIndex(0);
+    }
+}
+
+void VisitPage::tick() {
+    const auto moment = Moment::of(m_desk);
+    if (!moment) return;
+    const base::Instant now = m_desk.now();
+    m_header->tick(*moment, now);
+    moment->hasWayBack() ? m_wayBack->tick(*moment, now) : m_step->tick(*moment, now);
+    if (now.wallMs / 1000 % 2 == 0) m_lanes->show(*moment, now);
+    const practice::PhaseRun* run = practice::runningPhase(moment->state());
+    if (run == nullptr || moment->isReturnDemonstration() || m_toneFor == run->begunBootMs) return;
+    if (moment->clock(now).runMs < run->targetMs) return;
+    m_toneFor = run->begunBootMs;
+    if (m_hasTone) Q_EMIT phaseRanOut();
+}
+
+/// What does not fit at large text goes away in the order in which it can be missed: first the
+/// list (the number of the step stays), then the lanes.
+void VisitPage::fit() {
+    const double factor = themeInUse().textFactor();
+    const bool hasRoomForList = width() >= 1000 * factor;
+    m_list->setVisible(hasRoomForList);
+    m_list->setFixedWidth(static_cast<int>(252 * factor));
+    m_right->setFixedWidth(std::min(static_cast<int>(328 * factor), width() * 45 / 100));
+    const bool isAsked = m_whole->currentIndex() == 1;
+    m_lanes->setVisible(height() >= 640 * factor && !isAsked && Moment::of(m_desk).has_value());
+}
+
+void VisitPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit();
+}
+
+void VisitPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    const bool isDress = event->type() == QEvent::PaletteChange ||
+                         event->type() == QEvent::LayoutDirectionChange ||
+                         event->type() == QEvent::ApplicationFontChange;
+    if (isDress && m_strip != nullptr) refresh();
+}
+
+void VisitPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    const auto moment = Moment::of(m_desk);
+    if (moment && m_hiddenAtMs && m_visit == moment->visit().id &&
+        m_desk.now().bootMs - *m_hiddenAtMs > leftMs) {
+        m_awayFrom = m_visit;
+        m_backBy = practice::BackBy::Absence;
+    }
+    m_hiddenAtMs.reset();
+    refresh();
+    if (m_question == nullptr) setFocus();
+}
+
+void VisitPage::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    m_hiddenAtMs = m_desk.now().bootMs;
+    m_timer.stop();
+}
+
+/// A visit seen for the first time that already has more in it than its opening was left by a
+/// restart: nothing goes on before that is said.
+void VisitPage::noticeVisit(const Moment* moment) {
+    if (moment == nullptr) {
+        if (m_visit) leaveQuestion();
+        m_visit.reset();
+        m_awayFrom.reset();
+        return;
+    }
+    if (m_visit == moment->visit().id) return;
+    m_visit = moment->visit().id;
+    m_toneFor.reset();
+    m_lastPressMs.clear();
+    if (moment->visit().events.size() <= 1) return;
+    m_awayFrom = m_visit;
+    m_backBy = practice::BackBy::Restart;
+}
+
+void VisitPage::say(record::Payload payload) { m_error->took(m_desk.say(std::move(payload))); }
+
+void VisitPage::ask(Question* question) {
+    leaveQuestion();
+    m_question = question;
+    m_asked = scrolling(question, m_right);
+    m_right->addWidget(m_asked);
+    m_right->setCurrentWidget(m_asked);
+    if (m_whole->currentIndex() == 1) m_whole->setCurrentIndex(0);
+    question->say = [this](const record::Payload& payload) { answer(payload); };
+    connect(question, &Question::left, this, &VisitPage::leaveQuestion);
+    for (QLineEdit* line : question->findChildren<QLineEdit*>()) line->installEventFilter(this);
+    if (focusWidget() == nullptr || !question->isAncestorOf(focusWidget())) {
+        const auto children = question->findChildren<QWidget*>();
+        for (QWidget* child : children)
+            if (child->focusPolicy() == Qt::StrongFocus) {
+                child->setFocus();
+                break;
+            }
+    }
+    const auto moment = Moment::of(m_desk);
+    showStrip(moment ? &*moment : nullptr);
+    fit();
+}
+
+void VisitPage::leaveQuestion() {
+    if (m_question == nullptr) return;
+    m_right->setCurrentWidget(m_seen);
+    m_right->removeWidget(m_asked);
+    m_asked->deleteLater();
+    m_asked = nullptr;
+    m_question = nullptr;
+    m_isWriting = false;
+    setFocus();
+    refresh();
+}
+
+void VisitPage::answer(const record::Payload& payload) {
+    const auto reply = m_desk.say(payload);
+    if (!m_error->took(reply)) return;
+    if (const auto* handed = std::get_if<practice::HandOver>(&payload)) m_desk.workAs(handed->to);
+    const bool isStop = std::holds_alternative<practice::StopVisit>(payload);
+    leaveQuestion();
+    if (isStop) Q_EMIT visitEnded();
+}
+
+}  // namespace ui

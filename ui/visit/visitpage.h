@@ -1,0 +1,121 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QTimer>
+#include <QWidget>
+#include <map>
+#include <optional>
+
+#include "desk/desk.h"
+#include "keys/keys.h"
+#include "visit/moment.h"
+
+class QStackedWidget;
+
+namespace ui {
+
+class CardView;
+class ErrorStrip;
+class KeyStrip;
+class LanesView;
+class Question;
+class SeenColumn;
+class StepList;
+class StepView;
+class VisitHeader;
+class WayBackView;
+struct Card;
+
+/// The visit: one obvious next thing, marked by one key. Everything that is said goes to the desk
+/// and is shown once it is in the record.
+class VisitPage : public QWidget {
+    Q_OBJECT
+  public:
+    explicit VisitPage(desk::Desk& desk, QWidget* parent = nullptr);
+
+    const Keys& keys() const { return m_keys; }
+    void setKeys(const Keys& keys);
+    bool hasTone() const { return m_hasTone; }
+    void setTone(bool isOn) { m_hasTone = isOn; }
+
+    /// Does what a key does; a second time within 300 ms of the desk's clock it does nothing.
+    void act(Act what);
+    bool isLocked() const { return m_isLocked; }
+    Question* question() const { return m_question; }
+
+  Q_SIGNALS:
+    void visitEnded();
+    void askBackWanted();
+    void turnScreenWanted();
+    /// Once, when the least time of a phase that runs is over; never in a return demonstration.
+    void phaseRanOut();
+    void toneChanged(bool isOn);
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void build();
+    void connectParts();
+    void refresh();
+    void tick();
+    void fit();
+    void say(record::Payload payload);
+    void showCentre(const Moment& moment);
+    void showStrip(const Moment* moment);
+    void noticeVisit(const Moment* moment);
+    std::optional<Card> cardFor(const Moment* moment) const;
+    Card noVisitCard() const;
+    Card callCard(const Moment& moment) const;
+    Card noPlanCard(const Moment& moment) const;
+    Card backCard(const Moment& moment) const;
+    void pressedOnCard(const QString& name);
+
+    void ask(Question* question);
+    void leaveQuestion();
+    void answer(const record::Payload& payload);
+
+    // One act, one function; each asks the moment again.
+    void doAct(Act what, const Moment& moment);
+    void doNext(const Moment& moment);
+    void doPause(const Moment& moment);
+    void takeBack(const std::optional<base::CommandId>& entry);
+    void seeRest(const Moment& moment);
+    bool isBounce(Act what);
+
+    desk::Desk& m_desk;
+    Keys m_keys;
+    QTimer m_timer;
+    std::map<Act, std::int64_t> m_lastPressMs;  ///< by the desk's boot clock
+    std::optional<base::VisitId> m_visit;       ///< the visit last shown
+    std::optional<base::VisitId> m_awayFrom;  ///< a visit that was left and has to be gone on with
+    practice::BackBy m_backBy = practice::BackBy::Restart;
+    std::optional<std::int64_t> m_hiddenAtMs;
+    std::optional<std::int64_t> m_toneFor;  ///< when the phase began that the tone was for
+    bool m_isLocked = false;
+    bool m_isWriting = false;
+    bool m_hasTone = true;
+
+    VisitHeader* m_header = nullptr;
+    ErrorStrip* m_error = nullptr;
+    QStackedWidget* m_whole = nullptr;   ///< the three columns, or a card
+    QStackedWidget* m_centre = nullptr;  ///< the step, or the way back
+    QStackedWidget* m_right = nullptr;   ///< what was seen, or a question
+    StepList* m_list = nullptr;
+    StepView* m_step = nullptr;
+    WayBackView* m_wayBack = nullptr;
+    CardView* m_card = nullptr;
+    SeenColumn* m_seen = nullptr;
+    LanesView* m_lanes = nullptr;
+    KeyStrip* m_strip = nullptr;
+    QWidget* m_asked = nullptr;  ///< scrolls the question
+    Question* m_question = nullptr;
+};
+
+}  // namespace ui

@@ -1,0 +1,163 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "visit/waybackview.h"
+
+#include <QVBoxLayout>
+#include <map>
+
+#include "pieces/inuse.h"
+#include "pieces/words.h"
+#include "visit/lapsewords.h"
+#include "visit/visitwords.h"
+
+namespace ui {
+
+using render::Gap;
+using render::Role;
+using render::TextSize;
+using render::Theme;
+
+WayBackView::WayBackView(QWidget* parent) : QWidget(parent) {
+    m_title = new Words(TextSize::Body, Role::Brick, this, QFont::DemiBold);
+    m_title->setObjectName(QStringLiteral("wayBackTitle"));
+    m_say = new Words(TextSize::Title, Role::Ink, this, QFont::DemiBold);
+    m_call = new Words(TextSize::Lead, Role::Brick, this, QFont::DemiBold);
+    m_forWhom = new Words(TextSize::Body, Role::QuietInk, this);
+    m_supplies = new Words(TextSize::Body, Role::Ink, this);
+    m_now = new Words(TextSize::Title, Role::Ink, this, QFont::DemiBold);
+    m_now->setObjectName(QStringLiteral("wayBackNow"));
+    m_watch = new Words(TextSize::Body, Role::QuietInk, this);
+    m_goesOn = new Words(TextSize::Body, Role::QuietInk, this);
+    m_band = new Band(Band::Speech::Words, this);
+    m_steps = new QVBoxLayout;
+    m_steps->setSpacing(Theme::gap(Gap::Hair));
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Normal),
+                               Theme::gap(Gap::Wide), Theme::gap(Gap::Normal));
+    column->setSpacing(Theme::gap(Gap::Tight));
+    for (Words* words : {m_title, m_say, m_call, m_forWhom, m_supplies}) column->addWidget(words);
+    column->addSpacing(Theme::gap(Gap::Tight));
+    column->addLayout(m_steps);
+    column->addStretch(1);
+    column->addWidget(m_now);
+    column->addWidget(m_watch);
+    column->addWidget(m_band);
+    column->addWidget(m_goesOn);
+}
+
+void WayBackView::show(const Moment& moment, const base::Instant& now) {
+    const practice::LapseRecord* lapse = moment.lapseInHand();
+    const packs::Step* step = moment.inHand();
+    if (lapse == nullptr || step == nullptr) return;
+    m_title->say(lapse->byAbsence ? tr("The way back after being away")
+                                  : tr("The way back: %1").arg(lapseTitle(moment, *lapse)));
+    m_say->say(lapseSays(moment, *lapse, Reader::Teacher));
+    const packs::Drill* drill = drillOf(moment, *lapse);
+    const bool mustCall = lapse->action == packs::Action::FinishAndCall;
+    m_call->say(mustCall ? tr("Finish, then call: %1")
+                               .arg(whomToCall(
+                                   moment, drill != nullptr ? drill->call : packs::Call::TeamToday))
+                         : QString());
+    sayWho(moment);
+    saySupplies(moment);
+    showSteps(moment);
+    m_now->say(utf(moment.text(step->doText)));
+    m_watch->say(utf(moment.text(step->observe)));
+    m_band->setVisible(!step->phases.empty());
+    sayGoingOn(moment);
+    tick(moment, now);
+}
+
+void WayBackView::tick(const Moment& moment, const base::Instant& now) {
+    if (moment.inHand() == nullptr || moment.inHand()->phases.empty()) return;
+    Band::Reading reading = moment.clock(now);
+    const practice::StepRecord* record = practice::recordInHand(moment.state());
+    if (moment.phaseInHand() == nullptr && !record->phases.empty()) {
+        const practice::PhaseRun& last = record->phases.back();
+        reading = {.runMs = last.measuredMs,
+                   .minMs = last.minMs,
+                   .targetMs = last.targetMs,
+                   .run = Band::Run::Ended,
+                   .label = utf(moment.text(moment.inHand()->phases.back().label))};
+    }
+    m_band->show(reading);
+}
+
+void WayBackView::sayWho(const Moment& moment) {
+    const practice::LapseRecord& lapse = *moment.lapseInHand();
+    switch (lapse.caught) {
+        case practice::Caught::Alone:
+            return m_forWhom->say(tr("Caught alone. The learner finds the way back unaided."));
+        case practice::Caught::Shown:
+            return m_forWhom->say(tr("The learner was shown the way back: that is a cue."));
+        case practice::Caught::No:
+            break;
+    }
+    m_forWhom->say(moment.isReturnDemonstration() && !lapse.byAbsence
+                       ? tr("Only you see this. Wait whether the learner catches it alone.")
+                       : QString());
+}
+
+void WayBackView::saySupplies(const Moment& moment) {
+    std::map<std::string, int> counts;
+    std::map<std::string, bool> wasUsed;
+    for (const int op : moment.state().wayBack->operators)
+        for (const packs::Use& use : moment.stepOf(op).uses) {
+            counts[use.supply] += use.count;
+            wasUsed[use.supply] = wasUsed[use.supply] || !moment.taught().model.isRecovery(op);
+        }
+    QStringList away, open;
+    for (const packs::Supply& supply : moment.pack().supplies) {
+        const auto found = counts.find(supply.id);
+        if (found == counts.end()) continue;
+        const QString label = utf(moment.text(supply.label));
+        if (wasUsed[supply.id]) away << label;
+        open << (found->second > 1 ? tr("%1 × %2").arg(found->second).arg(label) : label);
+    }
+    QStringList lines;
+    if (!away.isEmpty()) lines << tr("Throw away: %1").arg(away.join(QStringLiteral(", ")));
+    if (!open.isEmpty()) lines << tr("Open new: %1").arg(open.join(QStringLiteral(", ")));
+    m_supplies->say(lines.join(QLatin1Char('\n')));
+}
+
+void WayBackView::showSteps(const Moment& moment) {
+    const practice::WayBack& back = *moment.state().wayBack;
+    for (std::size_t i = 0; i < std::max(back.operators.size(), m_rows.size()); ++i) {
+        if (i >= m_rows.size()) {
+            m_rows.push_back(new Words(TextSize::Body, Role::Ink, this));
+            m_steps->addWidget(m_rows.back());
+        }
+        if (i >= back.operators.size() || back.operators.size() == 1) {
+            m_rows[i]->say({});
+            continue;
+        }
+        const packs::Step& step = moment.stepOf(back.operators[i]);
+        std::int64_t seconds = 0;
+        for (const packs::Phase& phase : step.phases) seconds += phase.targetSeconds;
+        QString words = utf(moment.text(step.doText));
+        if (seconds > 0) words += QStringLiteral("  ") + tr("%1 seconds").arg(seconds);
+        const QString sign = i < back.done
+                                 ? QStringLiteral("✓  ")
+                                 : (i == back.done ? QStringLiteral("●  ") : QStringLiteral("○  "));
+        m_rows[i]->setRole(i == back.done ? Role::Ink : Role::QuietInk);
+        m_rows[i]->say(sign + words);
+    }
+}
+
+void WayBackView::sayGoingOn(const Moment& moment) {
+    const practice::WayBack& back = *moment.state().wayBack;
+    std::int64_t seconds = 0;
+    for (std::size_t i = back.done; i < back.operators.size(); ++i)
+        seconds += moment.taught()
+                       .model.operators.at(static_cast<std::size_t>(back.operators[i]))
+                       .usualSeconds;
+    const QString after = lengthWords(seconds);
+    if (moment.state().remaining.empty())
+        return m_goesOn->say(tr("Then all is done, in %1.").arg(after));
+    const packs::Step& next = moment.stepOf(moment.state().remaining.front());
+    m_goesOn->say(
+        tr("Then the visit goes on, in %1: %2").arg(after, utf(moment.text(next.doText))));
+}
+
+}  // namespace ui
