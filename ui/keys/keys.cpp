@@ -38,6 +38,7 @@ constexpr std::array<KeyRow, actCount> keyRows{{
     {Act::Measures, "measures", "M", QT_TRANSLATE_NOOP("Keys", "write down a measure")},
     {Act::TurnScreen, "turn-screen", "F11", QT_TRANSLATE_NOOP("Keys", "turn the screen")},
     {Act::Tone, "tone", "F8", QT_TRANSLATE_NOOP("Keys", "tone on or off")},
+    {Act::More, "more", "F1", QT_TRANSLATE_NOOP("Keys", "everything that has a key")},
     {Act::Wipe, "wipe", "F9", QT_TRANSLATE_NOOP("Keys", "lock the keys for wiping")},
 }};
 

@@ -34,9 +34,10 @@ enum class Act {
     Measures,
     TurnScreen,
     Tone,
-    Wipe  ///< locks every key but itself, so that the keyboard can be wiped
+    More,  ///< everything else that has a key
+    Wipe   ///< locks every key but itself, so that the keyboard can be wiped
 };
-constexpr int actCount = 21;
+constexpr int actCount = 22;
 std::vector<Act> allActs();
 
 /// The name it is stored under; never changes.

@@ -60,8 +60,14 @@ QFont PressButton::textFont() const {
     return themeInUse().font(m_size, isStrong ? QFont::DemiBold : QFont::Normal);
 }
 
+/// The font that needs most room: a checked button is written stronger.
+QFont PressButton::widestFont() const {
+    const bool mayBeStrong = m_dress == Dress::Main || isCheckable();
+    return themeInUse().font(m_size, mayBeStrong ? QFont::DemiBold : QFont::Normal);
+}
+
 int PressButton::sidePadding() const {
-    return Theme::gap(m_dress == Dress::Quiet ? Gap::Tight : Gap::Snug);
+    return Theme::gap(m_dress == Dress::Main ? Gap::Snug : Gap::Tight);
 }
 
 int PressButton::hintWidth() const {
@@ -80,13 +86,13 @@ int PressButton::extrasWidth() const {
 }
 
 QSize PressButton::sizeHint() const {
-    const QFontMetrics metrics(themeInUse().font(m_size, QFont::DemiBold));
+    const QFontMetrics metrics(widestFont());
     const int width = metrics.horizontalAdvance(text()) + 2 + extrasWidth() + 2 * sidePadding();
     return {width, heightForWidth(width)};
 }
 
 QSize PressButton::minimumSizeHint() const {
-    const QFontMetrics metrics(themeInUse().font(m_size, QFont::DemiBold));
+    const QFontMetrics metrics(widestFont());
     int longest = 0;
     for (const QString& word : text().split(QLatin1Char(' ')))
         longest = std::max(longest, metrics.horizontalAdvance(word));
@@ -95,7 +101,7 @@ QSize PressButton::minimumSizeHint() const {
 }
 
 int PressButton::heightForWidth(int width) const {
-    const QFontMetrics metrics(themeInUse().font(m_size, QFont::DemiBold));
+    const QFontMetrics metrics(widestFont());
     const int room = std::max(1, width - extrasWidth() - 2 * sidePadding());
     const QRect box = metrics.boundingRect(QRect(0, 0, room, 10000), Qt::TextWordWrap, text());
     return std::max(Theme::handTarget, box.height() + 2 * Theme::gap(Gap::Tight));
@@ -109,8 +115,8 @@ PressButton::Colors PressButton::colorsNow() const {
     if (m_dress == Dress::Main)
         return {theme.color(Role::Pine), theme.color(Role::Pine), theme.on(Role::Pine)};
     if (m_dress == Dress::Wrong)
-        return {isChecked() || m_isPointedAt ? theme.color(Role::BrickGround) : surface,
-                theme.color(Role::Brick), theme.color(Role::Brick)};
+        return {m_isPointedAt ? theme.color(Role::BrickGround) : surface,
+                theme.color(m_isPointedAt ? Role::Brick : Role::QuietInk), theme.color(Role::Ink)};
     if (isChecked())
         return {theme.color(Role::LeafGround), theme.color(Role::Leaf), theme.color(Role::Ink)};
     if (m_dress == Dress::Quiet)

@@ -13,7 +13,7 @@ enum class Dress {
     Main,   ///< the one next thing: filled
     Plain,  ///< an edge and ink
     Quiet,  ///< no edge until it is pointed at
-    Wrong,  ///< something seen going wrong: edge and ground of brick
+    Wrong,  ///< something seen going wrong: turns brick when pointed at
 };
 
 /// A button of one or more lines with the key that does the same in a small box. Enter presses it;
@@ -52,6 +52,7 @@ class PressButton : public QAbstractButton {
     };
     Colors colorsNow() const;
     QFont textFont() const;
+    QFont widestFont() const;
     int sidePadding() const;
     int extrasWidth() const;  ///< key box and glyph with their gaps
     int hintWidth() const;

@@ -88,6 +88,7 @@ void paintSpan(QPainter& painter, const SpanPlace& span, const Theme& theme, dou
     const QPointF bracket[] = {span.bracket.topLeft(), span.bracket.bottomLeft(),
                                span.bracket.bottomRight(), span.bracket.topRight()};
     painter.drawPolyline(bracket, 4);
+    if (span.text.isEmpty()) return;
     painter.setPen(lanePen(theme.color(Role::QuietInk), 0.8 * unit));
     painter.drawLine(span.leader);
     painter.setPen(ink);
@@ -147,7 +148,7 @@ void paintLanes(QPainter& painter, const QRectF& area, const LanesData& data, co
     painter.setBrush(Qt::NoBrush);
     const auto start = data.direction == Qt::RightToLeft ? Qt::AlignRight : Qt::AlignLeft;
     for (const LanePlace& lane : layout.lanes) {
-        painter.setFont(laneLabelFont(theme));
+        painter.setFont(laneLabelFont(theme, data.density));
         painter.setPen(theme.color(Role::Ink));
         // AlignAbsolute: the painter's own layout direction must not turn it round again.
         painter.drawText(lane.label.rect,

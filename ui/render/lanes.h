@@ -66,7 +66,12 @@ struct Lane {
     bool operator==(const Lane&) const = default;
 };
 
+/// Slim: for beside something larger; small names, spans as brackets without their figures, no
+/// ticks, and always a row for notches, so that nothing jumps when the first lapse is seen.
+enum class Density { Full, Slim };
+
 struct LanesData {
+    Density density = Density::Full;
     std::vector<Lane> lanes;
     std::vector<Notch> notches;
     std::vector<Tick> ticks;

@@ -15,18 +15,22 @@ constexpr double labelShare = 0.32;  // of the width, at most, for the names of 
 constexpr int labelRows = 3;         // of measured spans, before labels are pushed to the right
 
 struct Measures {
-    Measures(const Theme& theme, const QPaintDevice& device)
+    Measures(const Theme& theme, const QPaintDevice& device, Density density)
         : unit(device.logicalDpiY() / 96.0),
-          label(laneLabelFont(theme), const_cast<QPaintDevice*>(&device)),
+          isSlim(density == Density::Slim),
+          label(laneLabelFont(theme, density), const_cast<QPaintDevice*>(&device)),
           note(laneNoteFont(theme), const_cast<QPaintDevice*>(&device)),
           gap(Theme::gap(Gap::Hair) * unit),
-          bar(std::max(label.height() * 0.8, 12 * unit)) {}
+          bar(isSlim ? label.ascent() * 0.6 : std::max(label.height() * 0.8, 12 * unit)),
+          row(isSlim ? label.ascent() * 1.16 : std::max(label.height(), bar)) {}
 
     double unit;
+    bool isSlim;
     QFontMetricsF label;
     QFontMetricsF note;
     double gap;
     double bar;
+    double row;
 };
 
 class Axis {
@@ -96,11 +100,15 @@ class LabelRows {
 double placeSpans(const Lane& lane, const Axis& axis, double top, const Measures& measures,
                   std::vector<SpanPlace>& places) {
     if (lane.spans.empty()) return top;
-    const double depth = 5 * measures.unit;
+    const double depth = (measures.isSlim ? 3 : 5) * measures.unit;
     LabelRows rows(axis, top + depth + measures.gap, measures);
     for (const MeasuredSpan& span : lane.spans) {
         const double left = axis.x(span.fromMs);
         const double right = std::max(axis.x(span.toMs), left + leastBar * measures.unit);
+        if (measures.isSlim) {
+            places.push_back({QRectF(left, top, right - left, depth), {}, {}, {}, span.isShort});
+            continue;
+        }
         // Room for the mark of a short one before its label.
         const double mark = span.isShort ? measures.note.height() * 0.7 : 0;
         const QRectF label =
@@ -110,13 +118,13 @@ double placeSpans(const Lane& lane, const Axis& axis, double top, const Measures
         places.push_back({QRectF(left, top, right - left, depth), label,
                           QLineF(foot, QPointF(to, label.top())), span.label, span.isShort});
     }
-    return rows.bottom();
+    return measures.isSlim ? top + depth : rows.bottom();
 }
 
 double placeLane(const Lane& lane, const Axis& axis, const QRectF& labels, double top,
                  const Measures& measures, LanesLayout& layout) {
     LanePlace place;
-    const double row = std::max(measures.label.height(), measures.bar);
+    const double row = measures.row;
     place.label = {QRectF(labels.left(), top, labels.width(), row),
                    measures.label.elidedText(lane.label, Qt::ElideRight, labels.width())};
     const double barTop = top + (row - measures.bar) / 2;
@@ -127,12 +135,14 @@ double placeLane(const Lane& lane, const Axis& axis, const QRectF& labels, doubl
     const double bottom =
         placeSpans(lane, axis, barTop + measures.bar + measures.gap / 2, measures, place.spans);
     layout.lanes.push_back(std::move(place));
+    if (measures.isSlim) return top + row + measures.gap / 2;
     return std::max(bottom, top + row) + 2 * measures.gap;
 }
 
 double placeNotches(const LanesData& data, const Axis& axis, double top, const Measures& measures,
                     LanesLayout& layout) {
-    if (data.notches.empty()) return top;
+    if (data.notches.empty())
+        return measures.isSlim ? top + measures.note.height() + measures.gap : top;
     double free = axis.left() - 1e6;
     for (const Notch& notch : data.notches) {
         const double x = axis.x(notch.atMs);
@@ -168,7 +178,7 @@ bool haveRoom(const std::vector<TextPlace>& labels, double gap) {
 
 double placeTicks(const LanesData& data, const Axis& axis, double top, const Measures& measures,
                   LanesLayout& layout) {
-    if (data.ticks.empty()) return top;
+    if (data.ticks.empty() || measures.isSlim) return top;
     for (const Tick& tick : data.ticks) layout.tickX.push_back(axis.x(tick.atMs));
     const double labelTop = top + 2 * measures.gap;
     // Every tick is named, or every second, third …: an even row is easier to read.
@@ -181,13 +191,15 @@ double placeTicks(const LanesData& data, const Axis& axis, double top, const Mea
 
 }  // namespace
 
-QFont laneLabelFont(const Theme& theme) { return theme.font(TextSize::Body); }
+QFont laneLabelFont(const Theme& theme, Density density) {
+    return theme.font(density == Density::Slim ? TextSize::Note : TextSize::Body);
+}
 
 QFont laneNoteFont(const Theme& theme) { return theme.font(TextSize::Note); }
 
 LanesLayout layOutLanes(const LanesData& data, const Theme& theme, const QRectF& area,
                         const QPaintDevice& device) {
-    const Measures measures(theme, device);
+    const Measures measures(theme, device, data.density);
     const double names = labelWidth(data, measures, area.width());
     const double between = names > 0 ? Theme::gap(Gap::Snug) * measures.unit : 0;
     const bool namesLeft = data.direction != Qt::RightToLeft;

@@ -56,7 +56,7 @@ struct LanesLayout {
 LanesLayout layOutLanes(const LanesData& data, const Theme& theme, const QRectF& area,
                         const QPaintDevice& device);
 
-QFont laneLabelFont(const Theme& theme);
+QFont laneLabelFont(const Theme& theme, Density density);
 QFont laneNoteFont(const Theme& theme);
 
 }  // namespace render

@@ -130,6 +130,7 @@ LanesData lanesOf(const procedure::Taught& taught, const practice::State& state,
     spans.add(state.waysBack);
     if (state.wayBack) spans.add(state.wayBack->steps);
     for (const auto& [lane, mask] : laneMasks(taught.pack)) {
+        if (lane == packs::Lane::Record) continue;  // paper work is no part of asepsis
         LaneWalk walk(mask, data.fromMs);
         for (const Change& change : state.trail) walk.pass(change);
         data.lanes.push_back({words.lane(lane), walk.finish(data.toMs), spans.of(lane)});

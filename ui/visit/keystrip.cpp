@@ -28,11 +28,26 @@ KeyStrip::KeyStrip(QWidget* parent) : QFrame(parent) {
     m_instead = new Words(TextSize::Lead, Role::Amber, this);
     m_instead->setObjectName(QStringLiteral("stripInstead"));
     m_instead->say({});
+    build();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(Theme::gap(Gap::Snug), Theme::gap(Gap::Hair), Theme::gap(Gap::Snug),
                                Theme::gap(Gap::Hair));
     column->addWidget(m_keys);
     column->addWidget(m_instead);
+}
+
+/// All at once, so that each keeps its place in the row whichever is shown first.
+void KeyStrip::build() {
+    for (const Act act : allActs()) {
+        auto* button = new PressButton({}, act == Act::Next ? Dress::Main : Dress::Quiet, m_keys,
+                                       PressButton::Space::PassesOn);
+        button->setObjectName(QStringLiteral("key-") + storedName(act));
+        button->setTextSize(act == Act::Next ? TextSize::Lead : TextSize::Note);
+        connect(button, &PressButton::clicked, this, [this, act] { Q_EMIT pressed(act); });
+        m_keys->layout()->addWidget(button);
+        button->setVisible(false);
+        m_buttons[act] = button;
+    }
 }
 
 PressButton* KeyStrip::button(Act act) const {
@@ -43,17 +58,9 @@ PressButton* KeyStrip::button(Act act) const {
 void KeyStrip::show(const Keys& keys, const std::vector<Item>& items) {
     m_instead->say({});
     m_keys->setVisible(true);
+    for (const auto& [act, button] : m_buttons) button->setVisible(false);
     for (const Item& item : items) {
-        PressButton*& button = m_buttons[item.act];
-        if (button == nullptr) {
-            button = new PressButton({}, item.act == Act::Next ? Dress::Main : Dress::Quiet, m_keys,
-                                     PressButton::Space::PassesOn);
-            button->setObjectName(QStringLiteral("key-") + storedName(item.act));
-            if (item.act == Act::Next) button->setTextSize(TextSize::Lead);
-            connect(button, &PressButton::clicked, this,
-                    [this, act = item.act] { Q_EMIT pressed(act); });
-            m_keys->layout()->addWidget(button);
-        }
+        PressButton* button = m_buttons.at(item.act);
         button->setKeyHint(keys.words(item.act));
         button->setText(item.words);
         button->setAccessibleName(item.words);

@@ -42,6 +42,8 @@ class KeyStrip : public QFrame {
     QSize minimumSizeHint() const override { return {200, 44}; }
 
   private:
+    void build();
+
     QWidget* m_keys;
     Words* m_instead;
     std::map<Act, PressButton*> m_buttons;

@@ -30,6 +30,7 @@ void LanesView::show(const Moment& moment, const base::Instant& now) {
         [](std::int64_t seconds) { return tr("%1 s").arg(seconds); }};
     const std::size_t lanesBefore = m_data.lanes.size();
     m_data = render::lanesOf(moment.taught(), moment.state(), words, now.wallMs);
+    m_data.density = render::Density::Slim;
     m_data.direction = layoutDirection();
     // Room ahead, so that the picture does not shift with every second.
     const std::int64_t ahead = practice::secondsLeft(moment.taught(), moment.state()) * 1000;

@@ -53,6 +53,13 @@ const practice::LapseRecord* Moment::lapseInHand() const {
     return state().wayBack ? &state().lapses.at(state().wayBack->lapse) : nullptr;
 }
 
+const practice::LapseRecord* Moment::freshLapse() const {
+    const practice::StepRecord* record = practice::recordInHand(state());
+    if (state().wayBack || record == nullptr || record->lapses.empty()) return nullptr;
+    const practice::LapseRecord& newest = state().lapses.at(record->lapses.back());
+    return newest.withdrawn || &newest != &state().lapses.back() ? nullptr : &newest;
+}
+
 const practice::LapseRecord* Moment::stopAndCall() const {
     const bool isIt =
         state().wayBack && state().wayBack->outcome == procedure::PlanOutcome::NotSought;

@@ -45,6 +45,8 @@ class Moment {
     NextThing next() const;
     /// The lapse whose way back is sought or worked through, or null.
     const practice::LapseRecord* lapseInHand() const;
+    /// The newest lapse told of the step in hand, when nothing but the step has to be done again.
+    const practice::LapseRecord* freshLapse() const;
     /// A lapse that means stop and call: its record, or null.
     const practice::LapseRecord* stopAndCall() const;
     bool isWithoutPlan() const;

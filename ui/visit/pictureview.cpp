@@ -17,9 +17,8 @@ const render::Scene& theScene() {
 }  // namespace
 
 PictureView::PictureView(QWidget* parent) : QWidget(parent) {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    setMinimumSize(200, 150);
     setVisible(false);
 }
 
@@ -40,10 +39,9 @@ void PictureView::showNothing() {
     setVisible(false);
 }
 
-QSize PictureView::sizeHint() const { return {340, heightForWidth(340)}; }
-
-int PictureView::heightForWidth(int width) const {
-    return static_cast<int>(width / theScene().aspectRatio());
+QSize PictureView::sizeHint() const {
+    constexpr int wide = 320;
+    return {wide, static_cast<int>(wide / theScene().aspectRatio())};
 }
 
 void PictureView::paintEvent(QPaintEvent*) {

@@ -21,8 +21,6 @@ class PictureView : public QWidget {
     static bool has(const std::string& focus);
 
     QSize sizeHint() const override;
-    bool hasHeightForWidth() const override { return true; }
-    int heightForWidth(int width) const override;
 
   protected:
     void paintEvent(QPaintEvent* event) override;

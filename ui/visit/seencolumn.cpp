@@ -8,6 +8,7 @@
 
 #include "pieces/inuse.h"
 #include "pieces/pressbutton.h"
+#include "pieces/scrolling.h"
 #include "pieces/words.h"
 #include "render/visitlanes.h"
 #include "visit/lapsewords.h"
@@ -30,12 +31,7 @@ SeenColumn::SeenColumn(QWidget* parent) : QWidget(parent) {
     column->addSpacing(Theme::gap(Gap::Tight));
     buildLapses(column);
     column->addStretch(1);
-    auto* scroll = new QScrollArea(this);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(inner);
+    QScrollArea* scroll = scrolling(inner, this);
 
     m_note = new QLineEdit(this);
     m_note->setObjectName(QStringLiteral("note"));

@@ -37,20 +37,27 @@ void StepRow::show(const Look& look) {
 
 QFont StepRow::wordsFont() const {
     const bool isStrong = m_look.isInHand;
-    return themeInUse().font(TextSize::Body, isStrong ? QFont::DemiBold : QFont::Normal);
+    const TextSize textSize = m_look.kind == Kind::Step ? TextSize::Note : TextSize::Body;
+    return themeInUse().font(textSize, isStrong ? QFont::DemiBold : QFont::Normal);
+}
+
+/// The step in hand whole, any other within two lines: the list tells where, not how.
+QString StepRow::wordsFor(int room) const {
+    if (m_look.isInHand || m_look.kind == Kind::Part) return m_look.words;
+    return QFontMetrics(wordsFont()).elidedText(m_look.words, Qt::ElideRight, room * 9 / 5);
 }
 
 int StepRow::indent() const {
     const int sign = QFontMetrics(themeInUse().font(TextSize::Body)).horizontalAdvance(u'◐');
     const int own = Theme::gap(Gap::Snug) + sign + Theme::gap(Gap::Tight);
-    return m_look.kind == Kind::Step ? own + Theme::gap(Gap::Normal) : own;
+    return m_look.kind == Kind::Step ? own + Theme::gap(Gap::Snug) : own;
 }
 
 QRect StepRow::wordsRect(int width) const {
     const int room = std::max(40, width - indent() - Theme::gap(Gap::Tight));
-    const QFontMetrics metrics(themeInUse().font(TextSize::Body, QFont::DemiBold));
+    const QFontMetrics metrics(wordsFont());
     return {indent(), Theme::gap(Gap::Hair), room,
-            metrics.boundingRect(0, 0, room, 10000, Qt::TextWordWrap, m_look.words).height()};
+            metrics.boundingRect(0, 0, room, 10000, Qt::TextWordWrap, wordsFor(room)).height()};
 }
 
 int StepRow::heightForWidth(int width) const {
@@ -84,7 +91,7 @@ void StepRow::paintEvent(QPaintEvent*) {
     painter.drawText(mirrored(QRect(signAt, words.top(), indent() - signAt, words.height())),
                      side | Qt::AlignTop, m_look.glyph);
     painter.setPen(theme.color(ink));
-    painter.drawText(mirrored(words), side | Qt::TextWordWrap, m_look.words);
+    painter.drawText(mirrored(words), side | Qt::TextWordWrap, wordsFor(words.width()));
     if (!m_look.state.isEmpty()) {
         painter.setFont(theme.font(TextSize::Note));
         painter.setPen(theme.color(m_look.isLapsed ? Role::Brick : Role::QuietInk));

@@ -42,6 +42,7 @@ class StepRow : public QAbstractButton {
     int indent() const;
     QRect wordsRect(int width) const;
     QFont wordsFont() const;
+    QString wordsFor(int room) const;
 
     Look m_look;
 };

@@ -6,7 +6,9 @@
 #include <QResizeEvent>
 
 #include "pieces/inuse.h"
+#include "pieces/scrolling.h"
 #include "pieces/words.h"
+#include "visit/lapsewords.h"
 #include "visit/pictureview.h"
 #include "visit/visitwords.h"
 
@@ -60,6 +62,8 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
     m_why = new Words(TextSize::Lead, Role::QuietInk, this);
     m_watchTitle = new Words(TextSize::Body, Role::QuietInk, this);
     m_watch = new Words(TextSize::Lead, Role::Ink, this);
+    m_lapse = new Words(TextSize::Lead, Role::Brick, this, QFont::DemiBold);
+    m_lapse->setObjectName(QStringLiteral("lapseSays"));
     m_earlier = new Words(TextSize::Body, Role::Amber, this);
     m_earlier->setObjectName(QStringLiteral("phaseNote"));
     m_picture = new PictureView(this);
@@ -76,30 +80,53 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
     m_middle = new QHBoxLayout;
     m_middle->setSpacing(Theme::gap(Gap::Wide));
     m_middle->addLayout(words, 1);
-    m_middle->addWidget(m_picture, 1, Qt::AlignTop);
+    m_middle->addWidget(m_picture, 1);
 
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Normal),
-                               Theme::gap(Gap::Wide), Theme::gap(Gap::Normal));
+    auto* read = new QWidget(this);
+    auto* column = new QVBoxLayout(read);
+    column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Snug), Theme::gap(Gap::Wide),
+                               Theme::gap(Gap::Tight));
     column->setSpacing(Theme::gap(Gap::Tight));
     column->addWidget(m_number);
     column->addWidget(m_sentence);
+    column->addWidget(m_lapse);
     column->addSpacing(Theme::gap(Gap::Tight));
     column->addLayout(m_middle, 1);
-    column->addWidget(m_earlier);
-    column->addWidget(m_band);
+    // What is read may be longer than the window; the clock stays in sight.
+    auto* foot = new QVBoxLayout;
+    foot->setContentsMargins(Theme::gap(Gap::Wide), 0, Theme::gap(Gap::Wide),
+                             Theme::gap(Gap::Snug));
+    foot->addWidget(m_earlier);
+    foot->addWidget(m_band);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    whole->addWidget(scrolling(read, this), 1);
+    whole->addLayout(foot);
 }
 
 void StepView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     const bool isNarrow = width() < 560 * themeInUse().textFactor();
+    fitSentence();
     m_middle->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+/// As large as two lines allow: the largest thing is what happens now.
+void StepView::fitSentence() {
+    const int room = width() - 2 * Theme::gap(Gap::Wide);
+    const QFontMetrics metrics(themeInUse().font(TextSize::Learner, QFont::DemiBold));
+    const QRect box = metrics.boundingRect(0, 0, room, 10000, Qt::TextWordWrap, m_sentence->text());
+    const bool isLarge = box.height() <= 2 * metrics.lineSpacing() + 2 && box.width() <= room;
+    m_sentence->setSize(isLarge ? TextSize::Learner : TextSize::Title);
 }
 
 void StepView::show(const Moment& moment, const base::Instant& now) {
     const packs::Step* step = moment.inHand();
     m_band->setVisible(step != nullptr && !step->phases.empty());
     m_earlier->say({});
+    const practice::LapseRecord* fresh = moment.freshLapse();
+    m_lapse->say(fresh == nullptr ? QString() : lapseSays(moment, *fresh, Reader::Teacher));
     if (step == nullptr) {
         m_picture->showNothing();
         return sayEnd(moment);
@@ -107,8 +134,8 @@ void StepView::show(const Moment& moment, const base::Instant& now) {
     const int number = moment.numberInHand();
     m_number->say(number > 0 ? tr("%1 of %2").arg(number).arg(moment.stepCount()) : QString());
     const QString sentence = utf(moment.text(step->doText));
-    m_sentence->setSize(sentence.size() > 60 ? TextSize::Title : TextSize::Learner);
     m_sentence->say(sentence);
+    fitSentence();
     m_why->say(utf(moment.text(step->why)));
     m_watchTitle->say(step->observe.empty() ? QString() : tr("Watch for"));
     m_watch->say(utf(moment.text(step->observe)));
@@ -129,7 +156,6 @@ void StepView::show(const Moment& moment, const base::Instant& now) {
 
 void StepView::sayEnd(const Moment& moment) {
     m_number->say(tr("All %1 steps").arg(moment.stepCount()));
-    m_sentence->setSize(TextSize::Learner);
     const bool isOnPatient = moment.next() == NextThing::RecordChange;
     m_sentence->say(isOnPatient ? tr("Write down the dressing change.")
                                 : tr("All steps are done. Close the visit."));
@@ -137,6 +163,7 @@ void StepView::sayEnd(const Moment& moment) {
                            : tr("What was recorded is kept. After that comes asking back."));
     m_watchTitle->say({});
     m_watch->say({});
+    fitSentence();
 }
 
 void StepView::tick(const Moment& moment, const base::Instant& now) {

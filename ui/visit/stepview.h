@@ -29,6 +29,7 @@ class StepView : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void fitSentence();
     void sayEnd(const Moment& moment);
     void showPicture(const Moment& moment, const base::Instant& now);
 
@@ -37,6 +38,7 @@ class StepView : public QWidget {
     Words* m_why;
     Words* m_watch;
     Words* m_watchTitle;
+    Words* m_lapse;
     Words* m_earlier;
     PictureView* m_picture;
     Band* m_band;

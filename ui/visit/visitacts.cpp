@@ -4,7 +4,10 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 
+#include <QVBoxLayout>
+
 #include "parts/errorstrip.h"
+#include "pieces/pressbutton.h"
 #include "visit/keystrip.h"
 #include "visit/question.h"
 #include "visit/seencolumn.h"
@@ -125,6 +128,8 @@ void VisitPage::doAct(Act what, const Moment& moment) {
         case Act::Measures:
             if (!moment.pack().measures.empty()) ask(askMeasures(moment, this));
             return;
+        case Act::More:
+            return askMore(moment);
         case Act::TurnScreen:
         case Act::Tone:
         case Act::Wipe:
@@ -154,6 +159,23 @@ void VisitPage::doNext(const Moment& moment) {
         case NextThing::Nothing:
             return;
     }
+}
+
+void VisitPage::askMore(const Moment& moment) {
+    auto* question = new Question(tr("Everything that has a key"), {}, this);
+    for (const KeyStrip::Item& item : actsNow(moment)) {
+        if (item.act == Act::More || item.act == Act::Next) continue;
+        auto* button = new PressButton(actWords(item.act), Dress::Plain, question);
+        button->setObjectName(QStringLiteral("more-") + storedName(item.act));
+        button->setKeyHint(m_keys.words(item.act));
+        button->setEnabled(item.isOffered);
+        connect(button, &PressButton::clicked, this, [this, act = item.act] {
+            leaveQuestion();
+            this->act(act);
+        });
+        question->room()->addWidget(button);
+    }
+    ask(question);
 }
 
 void VisitPage::doPause(const Moment& moment) {

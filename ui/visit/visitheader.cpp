@@ -26,24 +26,24 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
     m_patient->setObjectName(QStringLiteral("visitPatient"));
     m_left->setObjectName(QStringLiteral("visitLeft"));
     m_clock->setWordWrap(false);
+    m_clock->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     m_left->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
+    m_way->setAlignment(Qt::AlignHCenter | Qt::AlignVCenter);
 
-    auto* who = new QVBoxLayout;
-    who->setSpacing(0);
-    who->addWidget(m_patient);
-    who->addWidget(m_taught);
-    auto* when = new QVBoxLayout;
-    when->setSpacing(0);
-    when->addWidget(m_way);
-    when->addWidget(m_left);
-    m_way->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
-    auto* line = new QHBoxLayout(this);
-    line->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Tight),
-                             Theme::gap(Gap::Normal), Theme::gap(Gap::Tight));
-    line->setSpacing(Theme::gap(Gap::Wide));
-    line->addLayout(who, 3);
-    line->addLayout(when, 2);
-    line->addWidget(m_clock, 0, Qt::AlignVCenter);
+    auto* whose = new QHBoxLayout;
+    whose->addWidget(m_patient, 1);
+    whose->addWidget(m_clock);
+    auto* how = new QHBoxLayout;
+    how->setSpacing(Theme::gap(Gap::Normal));
+    how->addWidget(m_taught, 5);
+    how->addWidget(m_way, 6);
+    how->addWidget(m_left, 5);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Hair),
+                               Theme::gap(Gap::Normal), Theme::gap(Gap::Hair));
+    column->setSpacing(0);
+    column->addLayout(whose);
+    column->addLayout(how);
 }
 
 void VisitHeader::show(const Moment& moment, const base::Instant& now) {

@@ -10,6 +10,7 @@
 
 #include "parts/errorstrip.h"
 #include "pieces/inuse.h"
+#include "pieces/scrolling.h"
 #include "visit/cardview.h"
 #include "visit/keystrip.h"
 #include "visit/lanesview.h"
@@ -26,16 +27,6 @@ namespace {
 
 constexpr int repaintMs = 50;           // of clocks and moving hands; nothing is counted by it
 constexpr std::int64_t leftMs = 60000;  // so long out of sight: the visit was left
-
-QScrollArea* scrolling(QWidget* inside, QWidget* parent) {
-    auto* area = new QScrollArea(parent);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setWidget(inside);
-    return area;
-}
 
 }  // namespace
 
@@ -59,8 +50,8 @@ void VisitPage::build() {
     m_centre = new QStackedWidget(this);
     m_step = new StepView(this);
     m_wayBack = new WayBackView(this);
-    m_centre->addWidget(scrolling(m_step, m_centre));
-    m_centre->addWidget(scrolling(m_wayBack, m_centre));
+    m_centre->addWidget(m_step);
+    m_centre->addWidget(m_wayBack);
     m_right = new QStackedWidget(this);
     m_seen = new SeenColumn(this);
     m_right->addWidget(m_seen);
@@ -185,8 +176,8 @@ void VisitPage::fit() {
     const double factor = themeInUse().textFactor();
     const bool hasRoomForList = width() >= 1000 * factor;
     m_list->setVisible(hasRoomForList);
-    m_list->setFixedWidth(static_cast<int>(252 * factor));
-    m_right->setFixedWidth(std::min(static_cast<int>(328 * factor), width() * 45 / 100));
+    m_list->setFixedWidth(static_cast<int>(248 * factor));
+    m_right->setFixedWidth(std::min(static_cast<int>(340 * factor), width() * 45 / 100));
     const bool isAsked = m_whole->currentIndex() == 1;
     m_lanes->setVisible(height() >= 640 * factor && !isAsked && Moment::of(m_desk).has_value());
 }

@@ -9,6 +9,7 @@
 
 #include "desk/desk.h"
 #include "keys/keys.h"
+#include "visit/keystrip.h"
 #include "visit/moment.h"
 
 class QStackedWidget;
@@ -17,7 +18,6 @@ namespace ui {
 
 class CardView;
 class ErrorStrip;
-class KeyStrip;
 class LanesView;
 class Question;
 class SeenColumn;
@@ -69,6 +69,7 @@ class VisitPage : public QWidget {
     void say(record::Payload payload);
     void showCentre(const Moment& moment);
     void showStrip(const Moment* moment);
+    std::vector<KeyStrip::Item> actsNow(const Moment& moment) const;
     void noticeVisit(const Moment* moment);
     std::optional<Card> cardFor(const Moment* moment) const;
     Card noVisitCard() const;
@@ -84,6 +85,7 @@ class VisitPage : public QWidget {
     // One act, one function; each asks the moment again.
     void doAct(Act what, const Moment& moment);
     void doNext(const Moment& moment);
+    void askMore(const Moment& moment);
     void doPause(const Moment& moment);
     void takeBack(const std::optional<base::CommandId>& entry);
     void seeRest(const Moment& moment);

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "parts/errorstrip.h"
+#include "pieces/inuse.h"
 #include "visit/cardview.h"
 #include "visit/keystrip.h"
 #include "visit/lapsewords.h"
@@ -52,6 +53,44 @@ QStringList lostBy(const Moment& moment, const packs::Lapse& lapse) {
     return lost;
 }
 
+/// What has its place elsewhere, or can't be done now, is left to "more"; what is nearly always
+/// there keeps its place.
+enum class Room { Ample, Crowded, Scarce };
+
+bool isOnStrip(const KeyStrip::Item& item, Room room) {
+    switch (item.act) {
+        case Act::Next:
+        case Act::Lapse:
+        case Act::Back:
+        case Act::Stop:
+        case Act::More:
+            return true;
+        case Act::CaughtAlone:
+        case Act::ShowWayBack:
+            return item.isOffered;
+        case Act::RestSeen:
+            return item.isOffered && room != Room::Scarce;
+        case Act::Pause:
+        case Act::TakeOver:
+            return room != Room::Scarce;
+        case Act::TurnScreen:
+        case Act::Measures:
+        case Act::Wipe:
+            return room == Room::Ample;
+        case Act::Cue:
+        case Act::CueBack:
+        case Act::HandsOn:
+        case Act::NotDone:
+        case Act::NotSeen:
+        case Act::DoesNotApply:
+        case Act::Note:
+        case Act::HandOver:
+        case Act::Tone:
+            return false;
+    }
+    return false;
+}
+
 }  // namespace
 
 void VisitPage::showStrip(const Moment* moment) {
@@ -63,33 +102,45 @@ void VisitPage::showStrip(const Moment* moment) {
     if (m_question != nullptr)
         return m_strip->sayInstead(tr("A question is open on the right. Esc leaves it."));
     if (moment == nullptr) return;
+    std::vector<KeyStrip::Item> items = actsNow(*moment);
+    const bool isCrowded = std::ranges::any_of(items, [](const KeyStrip::Item& item) {
+        return item.isOffered && (item.act == Act::CaughtAlone || item.act == Act::RestSeen);
+    });
+    const bool isScarce = width() < 900 * themeInUse().textFactor();
+    const Room room = isScarce ? Room::Scarce : (isCrowded ? Room::Crowded : Room::Ample);
+    std::erase_if(items, [&](const KeyStrip::Item& item) { return !isOnStrip(item, room); });
+    m_strip->show(m_keys, items);
+}
+
+std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
     const bool isOn = !m_awayFrom;
-    const bool hasHand = isOn && moment->inHand() != nullptr;
-    const auto* lapse = moment->lapseInHand();
-    const bool isOpenLapse = lapse != nullptr && lapse->caught == practice::Caught::No;
-    const bool hasRest = !practice::restOfPart(moment->taught(), moment->state()).empty();
-    const bool canBack = practice::lastMark(moment->visit().events, moment->state()).has_value();
-    m_strip->show(
-        m_keys,
-        {{Act::Next, isOn ? nextWords(*moment) : tr("Go on"),
-          !isOn || moment->next() != NextThing::Nothing},
-         {Act::Cue, tr("cue"), hasHand},
-         {Act::CueBack, tr("one cue less"), hasHand && moment->newestCue().has_value()},
-         {Act::HandsOn, tr("hands-on"), hasHand},
-         {Act::Lapse, tr("lapse"), isOn},
-         {Act::CaughtAlone, tr("caught it alone"), isOn && isOpenLapse},
-         {Act::ShowWayBack, tr("show the way back"), isOn && isOpenLapse},
-         {Act::RestSeen, tr("rest of this part seen"), isOn && hasRest},
-         {Act::Back, tr("back"), isOn && canBack},
-         {Act::Note, tr("note"), isOn},
-         {Act::Measures, tr("measure"), isOn && !moment->pack().measures.empty()},
-         {Act::Pause, moment->state().isPaused() ? tr("go on") : tr("pause"), isOn},
-         {Act::TakeOver, tr("take over"), isOn && !moment->state().takenOver},
-         {Act::HandOver, tr("hand over"), isOn},
-         {Act::Stop, tr("stop"), true},
-         {Act::TurnScreen, tr("turn the screen"), true},
-         {Act::Tone, m_hasTone ? tr("tone off") : tr("tone on"), !moment->isReturnDemonstration()},
-         {Act::Wipe, tr("lock for wiping"), true}});
+    const bool hasHand = isOn && moment.inHand() != nullptr;
+    const auto* lapse =
+        moment.lapseInHand() != nullptr ? moment.lapseInHand() : moment.freshLapse();
+    const bool isOpenLapse = isOn && lapse != nullptr && lapse->caught == practice::Caught::No;
+    const bool hasRest = !practice::restOfPart(moment.taught(), moment.state()).empty();
+    const bool canBack = practice::lastMark(moment.visit().events, moment.state()).has_value();
+    return {
+        {Act::Next, isOn ? nextWords(moment) : tr("Go on"),
+         !isOn || moment.next() != NextThing::Nothing},
+        {Act::Cue, tr("cue"), hasHand},
+        {Act::CueBack, tr("one cue less"), hasHand && moment.newestCue().has_value()},
+        {Act::HandsOn, tr("hands-on help"), hasHand},
+        {Act::Lapse, tr("lapse"), isOn},
+        {Act::CaughtAlone, tr("caught it alone"), isOpenLapse},
+        {Act::ShowWayBack, tr("show the way back"), isOpenLapse},
+        {Act::RestSeen, tr("rest of this seen"), isOn && hasRest},
+        {Act::Back, tr("back"), isOn && canBack},
+        {Act::Note, tr("note"), isOn},
+        {Act::Measures, tr("measure"), isOn && !moment.pack().measures.empty()},
+        {Act::Pause, moment.state().isPaused() ? tr("go on") : tr("pause"), isOn},
+        {Act::TakeOver, tr("take over"), isOn && !moment.state().takenOver},
+        {Act::HandOver, tr("hand over to a colleague"), isOn},
+        {Act::Stop, tr("stop"), true},
+        {Act::TurnScreen, tr("turn screen"), true},
+        {Act::Tone, m_hasTone ? tr("tone off") : tr("tone on"), !moment.isReturnDemonstration()},
+        {Act::Wipe, tr("lock to wipe"), true},
+        {Act::More, tr("more"), true}};
 }
 
 std::optional<Card> VisitPage::cardFor(const Moment* moment) const {

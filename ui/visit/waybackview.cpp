@@ -6,6 +6,7 @@
 #include <map>
 
 #include "pieces/inuse.h"
+#include "pieces/scrolling.h"
 #include "pieces/words.h"
 #include "visit/lapsewords.h"
 #include "visit/visitwords.h"
@@ -32,9 +33,10 @@ WayBackView::WayBackView(QWidget* parent) : QWidget(parent) {
     m_steps = new QVBoxLayout;
     m_steps->setSpacing(Theme::gap(Gap::Hair));
 
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Normal),
-                               Theme::gap(Gap::Wide), Theme::gap(Gap::Normal));
+    auto* read = new QWidget(this);
+    auto* column = new QVBoxLayout(read);
+    column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Snug), Theme::gap(Gap::Wide),
+                               Theme::gap(Gap::Tight));
     column->setSpacing(Theme::gap(Gap::Tight));
     for (Words* words : {m_title, m_say, m_call, m_forWhom, m_supplies}) column->addWidget(words);
     column->addSpacing(Theme::gap(Gap::Tight));
@@ -42,8 +44,16 @@ WayBackView::WayBackView(QWidget* parent) : QWidget(parent) {
     column->addStretch(1);
     column->addWidget(m_now);
     column->addWidget(m_watch);
-    column->addWidget(m_band);
-    column->addWidget(m_goesOn);
+    auto* foot = new QVBoxLayout;
+    foot->setContentsMargins(Theme::gap(Gap::Wide), 0, Theme::gap(Gap::Wide),
+                             Theme::gap(Gap::Snug));
+    foot->addWidget(m_band);
+    foot->addWidget(m_goesOn);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    whole->addWidget(scrolling(read, this), 1);
+    whole->addLayout(foot);
 }
 
 void WayBackView::show(const Moment& moment, const base::Instant& now) {

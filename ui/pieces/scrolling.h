@@ -1,0 +1,12 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QScrollArea>
+
+namespace ui {
+
+/// `inside` in an area that scrolls up and down alone, takes no focus and has no frame.
+QScrollArea* scrolling(QWidget* inside, QWidget* parent);
+
+}  // namespace ui
