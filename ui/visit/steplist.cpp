@@ -170,7 +170,7 @@ StepRow::Look StepList::stepLook(const Moment& moment, int op) const {
     const practice::Help help = practice::helpOf(record, moment.state());
     StepRow::Look look{.kind = StepRow::Kind::Step, .words = utf(moment.text(step.doText))};
     look.isInHand = moment.inHand() == &step;
-    look.glyph = look.isInHand ? QStringLiteral("●") : wentGlyph(help);
+    look.glyph = look.isInHand ? QStringLiteral("●") : helpGlyph(help);
     if (record.mark != practice::Mark::None) look.state = wentWords(help, record.cues);
     look.isQuiet = !look.isInHand && record.mark == practice::Mark::None;
     const bool isLapsed = std::ranges::any_of(record.lapses, [&](std::size_t lapse) {

@@ -114,7 +114,8 @@ void StepView::resizeEvent(QResizeEvent* event) {
 
 /// As large as two lines allow: the largest thing is what happens now.
 void StepView::fitSentence() {
-    const int room = width() - 2 * Theme::gap(Gap::Wide);
+    constexpr int scrollBar = 18;
+    const int room = width() - 2 * Theme::gap(Gap::Wide) - scrollBar;
     const QFontMetrics metrics(themeInUse().font(TextSize::Learner, QFont::DemiBold));
     const QRect box = metrics.boundingRect(0, 0, room, 10000, Qt::TextWordWrap, m_sentence->text());
     const bool isLarge = box.height() <= 2 * metrics.lineSpacing() + 2 && box.width() <= room;

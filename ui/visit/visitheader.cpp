@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "visit/visitheader.h"
 
-#include <QHBoxLayout>
+#include <QBoxLayout>
 #include <QPainter>
 
 #include "pieces/inuse.h"
@@ -30,20 +30,27 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
     m_left->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     m_way->setAlignment(Qt::AlignHCenter | Qt::AlignVCenter);
 
-    auto* whose = new QHBoxLayout;
-    whose->addWidget(m_patient, 1);
-    whose->addWidget(m_clock);
     auto* how = new QHBoxLayout;
     how->setSpacing(Theme::gap(Gap::Normal));
     how->addWidget(m_taught, 5);
-    how->addWidget(m_way, 6);
-    how->addWidget(m_left, 5);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Hair),
-                               Theme::gap(Gap::Normal), Theme::gap(Gap::Hair));
-    column->setSpacing(0);
-    column->addLayout(whose);
-    column->addLayout(how);
+    how->addWidget(m_way, 7);
+    how->addWidget(m_left, 4);
+    m_rows = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_rows->setSpacing(0);
+    m_rows->addWidget(m_patient, 5);
+    m_rows->addLayout(how, 7);
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Hair),
+                             Theme::gap(Gap::Normal), Theme::gap(Gap::Hair));
+    line->setSpacing(Theme::gap(Gap::Normal));
+    line->addLayout(m_rows, 1);
+    line->addWidget(m_clock, 0, Qt::AlignVCenter);
+}
+
+void VisitHeader::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    const bool isWide = width() >= 1200 * themeInUse().textFactor();
+    m_rows->setDirection(isWide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 void VisitHeader::show(const Moment& moment, const base::Instant& now) {

@@ -6,6 +6,8 @@
 
 #include "visit/moment.h"
 
+class QBoxLayout;
+
 namespace ui {
 
 class Words;
@@ -21,8 +23,10 @@ class VisitHeader : public QFrame {
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    QBoxLayout* m_rows;
     Words* m_patient;
     Words* m_taught;
     Words* m_way;

@@ -176,8 +176,8 @@ void VisitPage::fit() {
     const double factor = themeInUse().textFactor();
     const bool hasRoomForList = width() >= 1000 * factor;
     m_list->setVisible(hasRoomForList);
-    m_list->setFixedWidth(static_cast<int>(248 * factor));
-    m_right->setFixedWidth(std::min(static_cast<int>(340 * factor), width() * 45 / 100));
+    m_list->setFixedWidth(static_cast<int>(240 * factor));
+    m_right->setFixedWidth(std::min(static_cast<int>(320 * factor), width() * 45 / 100));
     const bool isAsked = m_whole->currentIndex() == 1;
     m_lanes->setVisible(height() >= 640 * factor && !isAsked && Moment::of(m_desk).has_value());
 }

@@ -34,7 +34,7 @@ QString wentWords(practice::Help help, int cues) {
     return {};
 }
 
-QString wentGlyph(practice::Help help) {
+QString helpGlyph(practice::Help help) {
     switch (help) {
         case practice::Help::NothingRecorded:
             return QStringLiteral("○");

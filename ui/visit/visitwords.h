@@ -13,7 +13,7 @@ namespace ui {
 /// "unprompted", "2 cues", "hands-on help".
 QString wentWords(practice::Help help, int cues);
 /// One sign for each, different in shape and not in shade alone.
-QString wentGlyph(practice::Help help);
+QString helpGlyph(practice::Help help);
 /// "3 May 1961": the day of birth; what is no date is shown as it is.
 QString bornWords(const std::string& isoDate);
 /// "14:32", in the local time of the record.
