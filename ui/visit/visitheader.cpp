@@ -32,13 +32,13 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
 
     auto* how = new QHBoxLayout;
     how->setSpacing(Theme::gap(Gap::Normal));
-    how->addWidget(m_taught, 5);
-    how->addWidget(m_way, 7);
+    how->addWidget(m_taught, 4);
+    how->addWidget(m_way, 8);
     how->addWidget(m_left, 4);
     m_rows = new QBoxLayout(QBoxLayout::LeftToRight);
     m_rows->setSpacing(0);
     m_rows->addWidget(m_patient, 5);
-    m_rows->addLayout(how, 7);
+    m_rows->addLayout(how, 8);
     auto* line = new QHBoxLayout(this);
     line->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Hair),
                              Theme::gap(Gap::Normal), Theme::gap(Gap::Hair));
