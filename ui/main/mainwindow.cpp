@@ -10,7 +10,9 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "askback/askbackpage.h"
 #include "learners/learnerspage.h"
+#include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "papers/paperspage.h"
 #include "parts/flowlayout.h"
@@ -22,12 +24,8 @@
 #include "sign/helpform.h"
 #include "sign/signpage.h"
 #include "start/startpage.h"
-#if __has_include("visit/visitpage.h")
+#include "visit/softtone.h"
 #include "visit/visitpage.h"
-#endif
-#if __has_include("askback/askbackpage.h")
-#include "askback/askbackpage.h"
-#endif
 
 namespace ui {
 
@@ -140,7 +138,6 @@ void MainWindow::makeLaterPages() {
     m_help = new HelpForm(m_desk);
     m_correction = new CorrectionForm(m_desk);
     m_papers = new PapersPage(m_desk, m_settings);
-#if __has_include("visit/visitpage.h")
     auto* visit = new VisitPage(m_desk, this);
     m_visit = visit;
     connect(visit, &VisitPage::visitEnded, this, [this] {
@@ -148,13 +145,31 @@ void MainWindow::makeLaterPages() {
         showPage(m_person);
     });
     connect(visit, &VisitPage::askBackWanted, this, [this] { go(Place::AskBack); });
-#endif
-#if __has_include("askback/askbackpage.h")
-    m_askBack = new AskBackPage(m_desk, this);
-#endif
+    connectLearnerWindow(visit);
+    auto* askBack = new AskBackPage(m_desk, this);
+    m_askBack = askBack;
+    connect(askBack, &AskBackPage::signWanted, this, [this] { go(Place::Sign); });
     for (QWidget* page : std::initializer_list<QWidget*>{m_start, m_sign, m_help, m_correction,
                                                          m_papers, m_visit, m_askBack})
         if (page) m_stack->addWidget(page);
+}
+
+void MainWindow::connectLearnerWindow(VisitPage* visit) {
+    auto* learner = new LearnerWindow(m_desk, this);
+    connect(visit, &VisitPage::turnScreenWanted, learner, &LearnerWindow::turn);
+    connect(learner, &LearnerWindow::turnedBack, this, [this] {
+        activateWindow();
+        m_visit->setFocus();
+    });
+    Keys keys;
+    keys.read(m_settings.words(Setting::VisitKeys));
+    visit->setKeys(keys);
+    connect(visit, &VisitPage::keysChanged, this,
+            [this, visit] { m_settings.set(Setting::VisitKeys, visit->keys().stored()); });
+    visit->setTone(m_settings.isOn(Setting::PhaseTone));
+    connect(visit, &VisitPage::toneChanged, this,
+            [this](bool isOn) { m_settings.set(Setting::PhaseTone, isOn); });
+    connect(visit, &VisitPage::phaseRanOut, new SoftTone(this), &SoftTone::play);
 }
 
 void MainWindow::connectForms() {

@@ -25,6 +25,7 @@ class PatientForm;
 class SignPage;
 class StaffPage;
 class StartPage;
+class VisitPage;
 
 enum class Place { Learners, Visit, AskBack, Sign, Papers };
 
@@ -43,6 +44,7 @@ class MainWindow : public QMainWindow {
     void makePages();
     void makeLaterPages();
     void connectForms();
+    void connectLearnerWindow(VisitPage* visit);
     void onKey(const QString& key, QPushButton* button);
     QWidget* makeBar();
     QWidget* makeTools();

@@ -6,6 +6,7 @@
 
 #include <QVBoxLayout>
 
+#include "keys/keyquestion.h"
 #include "parts/errorstrip.h"
 #include "pieces/pressbutton.h"
 #include "visit/keystrip.h"
@@ -175,6 +176,18 @@ void VisitPage::askMore(const Moment& moment) {
         });
         question->room()->addWidget(button);
     }
+    auto* keys = new PressButton(tr("Set the keys…"), Dress::Quiet, question);
+    keys->setObjectName(QStringLiteral("setKeys"));
+    connect(keys, &PressButton::clicked, this, [this] {
+        ask(askKeys(
+            m_keys,
+            [this](const Keys& changed) {
+                m_keys = changed;
+                Q_EMIT keysChanged();
+            },
+            this));
+    });
+    question->room()->addWidget(keys);
     ask(question);
 }
 

@@ -261,6 +261,7 @@ void VisitPage::leaveQuestion() {
     if (m_question == nullptr) return;
     m_right->setCurrentWidget(m_seen);
     m_right->removeWidget(m_asked);
+    m_asked->setParent(nullptr);
     m_asked->deleteLater();
     m_asked = nullptr;
     m_question = nullptr;

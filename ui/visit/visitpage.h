@@ -51,6 +51,7 @@ class VisitPage : public QWidget {
     /// Once, when the least time of a phase that runs is over; never in a return demonstration.
     void phaseRanOut();
     void toneChanged(bool isOn);
+    void keysChanged();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -1,0 +1,150 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "askback/askbackpage.h"
+
+#include <QAbstractButton>
+#include <QDir>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QtTest/QTest>
+
+#include "look.h"
+#include "support/paths.h"
+#include "support/ward.h"
+
+namespace {
+
+/// The real page over a ward, asked and answered by mouse and keys.
+class Asking {
+  public:
+    explicit Asking(const std::string& pack = "clean-hands") : m_ward(pack) {
+        ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+        const auto patient = m_ward.desk().view().record->id;
+        EXPECT_TRUE(m_ward.desk().openRecord(patient, m_ward.learner()).ok());
+        m_page = std::make_unique<ui::AskBackPage>(m_ward.desk());
+        m_page->resize(1280, 720);
+        m_page->show();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(m_page.get()));
+    }
+    support::Ward& ward() { return m_ward; }
+    ui::AskBackPage& page() { return *m_page; }
+    const packs::Pack& pack() { return m_ward.taught().pack; }
+    const record::Learner& learner() {
+        return *m_ward.desk().view().record->learner(m_ward.learner());
+    }
+    void click(const QString& name) {
+        QCoreApplication::processEvents();  // what was laid out anew shows itself
+        auto* button = m_page->findChild<QAbstractButton*>(name);
+        ASSERT_NE(button, nullptr) << name.toStdString();
+        ASSERT_TRUE(button->isVisible()) << name.toStdString();
+        QTest::mouseClick(button, Qt::LeftButton);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    bool isOffered(const QString& name) {
+        auto* widget = m_page->findChild<QWidget*>(name);
+        return widget != nullptr && widget->isVisible();
+    }
+    void hear(const packs::Point& point) {
+        click(QStringLiteral("points.") + QString::fromStdString(point.id));
+    }
+    void keep() { click(QStringLiteral("keepRound")); }
+    void picture(const QString& name) {
+        const QString folder =
+            QString::fromStdString(support::buildDir()) + QStringLiteral("/pictures");
+        QDir().mkpath(folder);
+        EXPECT_TRUE(m_page->grab().save(folder + QStringLiteral("/%1.png").arg(name)));
+    }
+
+  private:
+    support::Ward m_ward;
+    std::unique_ptr<ui::AskBackPage> m_page;
+};
+
+TEST(AskBackPage, KeepsThePointsThatWereHeardAndTheWords) {
+    Asking asking;
+    asking.picture(QStringLiteral("ask-01"));
+    const packs::Prompt& prompt = asking.pack().prompts.front();
+    for (const packs::Point& point : prompt.points) asking.hear(point);
+    auto* words = asking.page().findChild<QLineEdit*>(QStringLiteral("learnersWords"));
+    QTest::keyClicks(words, QStringLiteral("when they feel dirty"));
+    asking.keep();
+    ASSERT_EQ(asking.learner().asked.size(), 1U);
+    EXPECT_EQ(asking.learner().asked[0].said.prompt, prompt.id);
+    EXPECT_EQ(asking.learner().asked[0].said.heard.size(), prompt.points.size());
+    EXPECT_EQ(asking.learner().asked[0].said.words, "when they feel dirty");
+    EXPECT_FALSE(asking.isOffered(QStringLiteral("keepRound")));
+    asking.click(QStringLiteral("nextQuestion"));
+    EXPECT_EQ(asking.page().prompt(), asking.pack().prompts[1].id);
+}
+
+TEST(AskBackPage, ASecondRoundSaysItDifferently) {
+    Asking asking;
+    const packs::Prompt& prompt = asking.pack().prompts.front();
+    asking.hear(prompt.points.front());
+    asking.keep();
+    EXPECT_TRUE(asking.isOffered(QStringLiteral("differently")));
+    asking.picture(QStringLiteral("ask-02-second-round"));
+    asking.keep();
+    ASSERT_EQ(asking.learner().asked.size(), 2U);
+    EXPECT_FALSE(asking.learner().asked[1].said.saidDifferently.empty());
+}
+
+TEST(AskBackPage, AfterThePacksRoundsItAsksForAnotherPlan) {
+    Asking asking;
+    const packs::Prompt& prompt = asking.pack().prompts.front();
+    const int most = asking.pack().readiness ? asking.pack().readiness->teachBackRounds : 1;
+    for (int round = 0; round < most; ++round) asking.keep();
+    EXPECT_FALSE(asking.isOffered(QStringLiteral("keepRound")));
+    ASSERT_TRUE(asking.isOffered(QStringLiteral("plan")));
+    asking.picture(QStringLiteral("ask-03-plan"));
+    asking.click(QStringLiteral("keepPlan"));
+    EXPECT_TRUE(asking.learner().plans.empty()) << "an empty plan is none";
+    auto* plan = asking.page().findChild<QLineEdit*>(QStringLiteral("plan"));
+    QTest::keyClicks(plan, QStringLiteral("the daughter comes along tomorrow"));
+    asking.click(QStringLiteral("keepPlan"));
+    ASSERT_EQ(asking.learner().plans.size(), 1U);
+    EXPECT_EQ(asking.learner().plans[0].said.prompt, prompt.id);
+}
+
+TEST(AskBackPage, ADrillIsKeptWithItsResult) {
+    Asking asking("weekly-dressing-upper-arm");
+    auto opened = asking.ward().opening(practice::Way::Guided, practice::On::PracticeArm);
+    opened.kit.antiseptic = "chlorhexidine-alcohol";
+    asking.ward().must(opened);
+    ASSERT_FALSE(asking.pack().drills.empty());
+    asking.click(QStringLiteral("showDrills"));
+    asking.picture(QStringLiteral("ask-04-drills"));
+    const QString id = QString::fromStdString(asking.pack().drills.front().id);
+    asking.click(QStringLiteral("drill-%1-cued").arg(id));
+    ASSERT_EQ(asking.learner().drills.size(), 1U);
+    EXPECT_EQ(asking.learner().drills[0].said.result, record::DrillResult::Cued);
+}
+
+TEST(AskBackPage, AsksInTheLearnersLanguageBesideTheTeachers) {
+    Asking asking;
+    const auto learner = base::LearnerId::random();
+    asking.ward().must(record::AddLearner{
+        .learner = learner, .name = "Salma Idris", .relationship = "sibling", .language = "ar"});
+    const auto patient = asking.ward().desk().view().record->id;
+    ASSERT_TRUE(asking.ward().desk().openRecord(patient, learner).ok());
+    const packs::Prompt& prompt = asking.pack().prompts.front();
+    auto* ask = asking.page().findChild<QLabel*>(QStringLiteral("ask"));
+    auto* teachers = asking.page().findChild<QLabel*>(QStringLiteral("askTeacher"));
+    EXPECT_EQ(ask->text().toStdString(), prompt.ask.at("ar"));
+    EXPECT_EQ(ask->layoutDirection(), Qt::RightToLeft);
+    EXPECT_EQ(teachers->text().toStdString(), prompt.ask.at("en"));
+    asking.picture(QStringLiteral("ask-05-arabic"));
+}
+
+TEST(AskBackPage, WithoutALearnerItSaysWhatWillBeThere) {
+    support::Ward ward("clean-hands");
+    ward.desk().closeRecord();
+    ui::AskBackPage page(ward.desk());
+    page.show();
+    auto* nothing = page.findChild<QLabel*>(QStringLiteral("askBackNothing"));
+    EXPECT_TRUE(nothing->isVisible());
+    EXPECT_FALSE(nothing->text().isEmpty());
+}
+
+}  // namespace

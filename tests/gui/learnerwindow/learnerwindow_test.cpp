@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "learnerwindow/learnerwindow.h"
+
+#include <QDir>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QScreen>
+#include <QtTest/QTest>
+
+#include "look.h"
+#include "support/paths.h"
+#include "support/ward.h"
+
+namespace {
+
+using practice::On;
+using practice::Way;
+
+struct Watching {
+    explicit Watching(Way way, const char* language = "en", bool hasClock = false)
+        : ward("clean-hands") {
+        ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+        const auto learner = base::LearnerId::random();
+        ward.must(record::AddLearner{.learner = learner,
+                                     .name = "Amara Okonjo",
+                                     .relationship = "sibling",
+                                     .language = language});
+        ward.must(record::AskConsent{
+            .learner = learner, .toTeach = true, .toTell = true, .givenBy = "patient"});
+        auto opened = ward.opening(way, On::PracticeArm);
+        opened.learner = learner;
+        opened.clockForLearner = hasClock;
+        ward.must(opened);
+        window = std::make_unique<ui::LearnerWindow>(ward.desk());
+        window->turn();
+        window->resize(1280, 800);
+    }
+    QString sentence() {
+        auto* label = window->findChild<QLabel*>(QStringLiteral("learnerSentence"));
+        return label->isVisible() ? label->text() : QString();
+    }
+    bool hasBand() {
+        return window->findChild<QWidget*>(QStringLiteral("learnerBand"))->isVisible();
+    }
+    void picture(const char* name) {
+        const QString folder =
+            QString::fromStdString(support::buildDir()) + QStringLiteral("/pictures");
+        QDir().mkpath(folder);
+        QTest::qWait(120);
+        EXPECT_TRUE(
+            window->grab().save(folder + QStringLiteral("/%1.png").arg(QLatin1String(name))));
+    }
+    support::Ward ward;
+    std::unique_ptr<ui::LearnerWindow> window;
+};
+
+TEST(LearnerWindow, ShowsTheStepInTheLearnersLanguageMirrored) {
+    Watching watching(Way::Guided, "ar");
+    watching.ward.doStepInHand();
+    watching.ward.must(practice::BeginPhase{.step = "soap-wash", .phase = "rub-with-soap"});
+    watching.ward.clock().advanceMs(9000);
+    const auto& step = watching.ward.taught().pack.competencies[0].steps[1];
+    EXPECT_EQ(watching.sentence().toStdString(), step.doText.at("ar"));
+    EXPECT_EQ(watching.window->layoutDirection(), Qt::RightToLeft);
+    EXPECT_TRUE(watching.hasBand());
+    watching.picture("learner-01-arabic");
+}
+
+TEST(LearnerWindow, IsBlankInAReturnDemonstration) {
+    Watching watching(Way::ReturnDemonstration);
+    watching.ward.doStepInHand();
+    EXPECT_EQ(watching.sentence(), QString());
+    EXPECT_FALSE(watching.hasBand());
+}
+
+TEST(LearnerWindow, HasAClockOnlyWhereTheGuideAtHomeHasOne) {
+    Watching watching(Way::ReturnDemonstration, "en", true);
+    watching.ward.doStepInHand();
+    EXPECT_EQ(watching.sentence(), QString());
+    EXPECT_TRUE(watching.hasBand());
+}
+
+TEST(LearnerWindow, ShowsTheWayBackOnlyOnceItWasShown) {
+    Watching watching(Way::ReturnDemonstration);
+    for (int i = 0; i < 4; ++i) watching.ward.doStepInHand();
+    watching.ward.must(practice::SeeLapse{.lapses = {"hands-soiled"}});
+    EXPECT_EQ(watching.sentence(), QString());
+    watching.ward.must(practice::ShowWayBack{});
+    EXPECT_NE(watching.sentence(), QString());
+}
+
+// Never a name, a count, a result, the word lapse: in every state of a whole guided visit.
+TEST(LearnerWindow, NeverTellsANameACountOrALapse) {
+    Watching watching(Way::Guided);
+    while (practice::inHand(watching.ward.visit().state)) {
+        watching.ward.must(
+            practice::GiveCue{{.step = practice::recordInHand(watching.ward.visit().state)->step}});
+        for (const QLabel* label : watching.window->findChildren<QLabel*>())
+            for (const char* word : {"Okonjo", "Amara", "Aranda", "lapse", "cue", " of 5"})
+                EXPECT_FALSE(label->text().contains(QLatin1String(word))) << word;
+        watching.ward.doStepInHand();
+        ASSERT_FALSE(HasFailure());
+    }
+}
+
+TEST(LearnerWindow, TurnsTheOnlyScreenThereAndBack) {
+    Watching watching(Way::Guided);
+    ASSERT_EQ(QGuiApplication::screens().size(), 1);
+    EXPECT_TRUE(watching.window->isVisible());
+    QTest::keyClick(watching.window.get(), Qt::Key_F11);
+    EXPECT_FALSE(watching.window->isVisible());
+    watching.window->turn();
+    EXPECT_TRUE(watching.window->isVisible());
+    watching.ward.doAllSteps();
+    watching.ward.must(practice::CloseVisit{});
+    EXPECT_FALSE(watching.window->isVisible()) << "the visit is over";
+}
+
+TEST(LearnerWindow, TheSentenceIsNeverSmallerThan32Points) {
+    Watching watching(Way::Guided);
+    watching.window->resize(800, 600);
+    auto* label = watching.window->findChild<QLabel*>(QStringLiteral("learnerSentence"));
+    while (practice::inHand(watching.ward.visit().state)) {
+        EXPECT_GE(label->font().pointSizeF(), 32);
+        watching.ward.doStepInHand();
+        ASSERT_FALSE(HasFailure());
+    }
+    watching.picture("learner-02-small");
+}
+
+}  // namespace

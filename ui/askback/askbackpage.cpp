@@ -1,0 +1,200 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "askback/askbackpage.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QLocale>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "parts/errorstrip.h"
+#include "parts/parts.h"
+#include "pieces/inuse.h"
+#include "pieces/picklist.h"
+#include "pieces/pressbutton.h"
+#include "pieces/scrolling.h"
+#include "pieces/words.h"
+#include "visit/visitwords.h"
+
+namespace ui {
+
+using render::Gap;
+using render::Role;
+using render::TextSize;
+using render::Theme;
+
+AskBackPage::AskBackPage(desk::Desk& desk, QWidget* parent) : QWidget(parent), m_desk(desk) {
+    setObjectName(QStringLiteral("askBackPage"));
+    setAccessibleName(tr("Ask back"));
+    build();
+    connect(&m_desk, &desk::Desk::changed, this, &AskBackPage::refresh);
+    refresh();
+}
+
+void AskBackPage::build() {
+    m_error = new ErrorStrip(this);
+    m_error->setObjectName(QStringLiteral("askBackError"));
+    m_nothing = new Words(TextSize::Title, Role::QuietInk, this);
+    m_nothing->setObjectName(QStringLiteral("askBackNothing"));
+    m_nothing->setAlignment(Qt::AlignCenter);
+    m_question = buildQuestion();
+    auto* drills = new QWidget(this);
+    m_drillList = new QVBoxLayout(drills);
+    m_drillList->setContentsMargins(Theme::gap(Gap::Broad), Theme::gap(Gap::Wide),
+                                    Theme::gap(Gap::Broad), Theme::gap(Gap::Wide));
+    m_drillList->setSpacing(Theme::gap(Gap::Snug));
+    m_drills = scrolling(drills, this);
+    auto* columns = new QHBoxLayout;
+    columns->setSpacing(0);
+    columns->addWidget(buildList(), 2);
+    columns->addWidget(m_question, 5);
+    columns->addWidget(m_drills, 5);
+    columns->addWidget(m_nothing, 5);
+    auto* page = new QVBoxLayout(this);
+    page->setContentsMargins(0, 0, 0, 0);
+    page->setSpacing(0);
+    page->addWidget(m_error);
+    page->addLayout(columns, 1);
+}
+
+QWidget* AskBackPage::buildList() {
+    auto* inner = new QWidget(this);
+    inner->setAutoFillBackground(true);
+    inner->setBackgroundRole(QPalette::Base);
+    m_list = new QVBoxLayout(inner);
+    m_list->setContentsMargins(Theme::gap(Gap::Snug), Theme::gap(Gap::Snug), Theme::gap(Gap::Snug),
+                               Theme::gap(Gap::Snug));
+    m_list->setSpacing(Theme::gap(Gap::Hair));
+    return scrolling(inner, this);
+}
+
+QWidget* AskBackPage::buildQuestion() {
+    auto* inner = new QWidget(this);
+    m_state = new Words(TextSize::Body, Role::QuietInk, inner);
+    m_state->setObjectName(QStringLiteral("askState"));
+    m_ask = new Words(TextSize::Learner, Role::Ink, inner, QFont::DemiBold);
+    m_ask->setObjectName(QStringLiteral("ask"));
+    m_askTeacher = new Words(TextSize::Lead, Role::QuietInk, inner);
+    m_askTeacher->setObjectName(QStringLiteral("askTeacher"));
+    m_listen = new Words(TextSize::Body, Role::QuietInk, inner);
+    m_listen->say(tr("Heard in the learner's own words"));
+    m_points = new PickList(PickList::Many::Any, QStringLiteral("points"), inner);
+    m_again = new Words(TextSize::Lead, Role::Amber, inner);
+    m_again->setObjectName(QStringLiteral("askAgain"));
+    const auto line = [inner](const QString& name, const QString& objectName) {
+        auto* edit = new QLineEdit(inner);
+        edit->setObjectName(objectName);
+        edit->setAccessibleName(name);
+        edit->setPlaceholderText(name);
+        edit->setMaxLength(2000);
+        edit->setMinimumHeight(Theme::handTarget);
+        return edit;
+    };
+    m_differently =
+        line(tr("How was it said differently this time?"), QStringLiteral("differently"));
+    m_words =
+        line(tr("The learner's words, if you write them down"), QStringLiteral("learnersWords"));
+    m_plan = line(tr("The other plan for this question"), QStringLiteral("plan"));
+    m_keep = new PressButton(tr("Keep what was heard"), Dress::Main, inner);
+    m_keep->setObjectName(QStringLiteral("keepRound"));
+    m_keepPlan = new PressButton(tr("Keep the plan"), Dress::Main, inner);
+    m_keepPlan->setObjectName(QStringLiteral("keepPlan"));
+    m_next = new PressButton(tr("Next question"), Dress::Plain, inner);
+    m_next->setObjectName(QStringLiteral("nextQuestion"));
+    for (PressButton* button : {m_keep, m_keepPlan, m_next}) button->setTextSize(TextSize::Lead);
+    connect(m_keep, &PressButton::clicked, this, &AskBackPage::keepRound);
+    connect(m_keepPlan, &PressButton::clicked, this, &AskBackPage::keepPlan);
+    connect(m_next, &PressButton::clicked, this, &AskBackPage::goOn);
+    auto* column = new QVBoxLayout(inner);
+    column->setContentsMargins(Theme::gap(Gap::Broad), Theme::gap(Gap::Wide),
+                               Theme::gap(Gap::Broad), Theme::gap(Gap::Wide));
+    column->setSpacing(Theme::gap(Gap::Snug));
+    for (QWidget* one : std::initializer_list<QWidget*>{m_state, m_ask, m_askTeacher, m_again,
+                                                        m_differently, m_listen, m_points, m_words,
+                                                        m_plan, m_keep, m_keepPlan, m_next})
+        column->addWidget(one);
+    column->addStretch(1);
+    return scrolling(inner, this);
+}
+
+const std::string& AskBackPage::inTeachers(const packs::Text& texts) const {
+    return packs::text(m_taught->pack, texts, teachersLanguage());
+}
+
+const std::string& AskBackPage::inLearners(const packs::Text& texts) const {
+    const record::AddLearner& said = m_learner->said;
+    const std::string& language =
+        said.language.empty() ? m_desk.view().record->patient.language : said.language;
+    if (texts.contains(language)) return packs::text(m_taught->pack, texts, language);
+    return packs::text(m_taught->pack, texts, language.substr(0, language.find('-')));
+}
+
+const packs::Prompt* AskBackPage::promptNow() const {
+    return m_taught ? packs::find(m_taught->pack.prompts, m_prompt) : nullptr;
+}
+
+AskBackPage::Standing AskBackPage::standingOf(const packs::Prompt& prompt) const {
+    Standing standing;
+    const auto isAbout = [&](const auto& stated) {
+        return stated.said.pack == m_taught->digest && stated.said.prompt == prompt.id;
+    };
+    for (const auto& asked : m_learner->asked) {
+        if (!isAbout(asked)) continue;
+        ++standing.rounds;
+        for (const std::string& point : asked.said.heard) standing.heard << utf(point);
+    }
+    standing.plans = static_cast<int>(std::ranges::count_if(m_learner->plans, isAbout));
+    if (m_taught->pack.readiness) standing.most = m_taught->pack.readiness->teachBackRounds;
+    standing.isAll = std::ranges::all_of(prompt.points, [&](const packs::Point& point) {
+        return !point.essential || standing.heard.contains(utf(point.id));
+    });
+    standing.needsPlan = !standing.isAll && standing.rounds >= standing.most * (standing.plans + 1);
+    return standing;
+}
+
+void AskBackPage::refresh() {
+    m_learner = m_desk.view().learnerInView();
+    m_taught = m_learner == nullptr ? nullptr : m_desk.packFor(m_learner->said.learner);
+    const bool hasPrompts = m_taught && !m_taught->pack.prompts.empty();
+    if (m_learner == nullptr)
+        m_nothing->say(
+            tr("Choose a learner first. Here the learner says it back in their own "
+               "words, question by question."));
+    else if (!hasPrompts)
+        m_nothing->say(tr("No pack with questions fits this learner yet."));
+    else
+        m_nothing->say({});
+    if (!hasPrompts) m_prompt.clear();
+    if (hasPrompts && promptNow() == nullptr) {
+        m_prompt = m_taught->pack.prompts.front().id;
+        for (const packs::Prompt& prompt : m_taught->pack.prompts)
+            if (!standingOf(prompt).isAll) {
+                m_prompt = prompt.id;
+                break;
+            }
+    }
+    m_question->setVisible(hasPrompts && !m_isShowingDrills);
+    m_drills->setVisible(hasPrompts && m_isShowingDrills);
+    showList();
+    if (hasPrompts) showQuestion();
+    if (hasPrompts && m_isShowingDrills) showDrills();
+}
+
+void AskBackPage::showPrompt(const std::string& prompt) {
+    m_prompt = prompt;
+    m_isShowingDrills = false;
+    m_points->setEntries({});
+    m_error->clear();
+    refresh();
+    if (const packs::Prompt* now = promptNow(); now != nullptr && !now->points.empty())
+        if (PressButton* first = m_points->button(utf(now->points.front().id))) first->setFocus();
+}
+
+void AskBackPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LayoutDirectionChange && m_list != nullptr) refresh();
+}
+
+}  // namespace ui

@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <map>
+#include <optional>
+#include <string>
+
+#include "desk/desk.h"
+
+class QLineEdit;
+class QVBoxLayout;
+
+namespace ui {
+
+class ErrorStrip;
+class PickList;
+class PressButton;
+class Words;
+
+/// Asking back: an open question in the learner's language and beside it the teacher's, the points
+/// heard in the learner's own words, what was said differently, and the drills.
+class AskBackPage : public QWidget {
+    Q_OBJECT
+  public:
+    explicit AskBackPage(desk::Desk& desk, QWidget* parent = nullptr);
+    /// The prompt that is shown; empty: none.
+    const std::string& prompt() const { return m_prompt; }
+    void showPrompt(const std::string& prompt);
+
+  Q_SIGNALS:
+    void signWanted();
+
+  protected:
+    void changeEvent(QEvent* event) override;
+
+  private:
+    /// Where the question stands with this learner.
+    struct Standing {
+        int rounds = 0, plans = 0, most = 1;
+        QStringList heard;   ///< ids of the points heard in any round
+        bool isAll = false;  ///< every essential point was heard
+        bool needsPlan = false;
+    };
+    void build();
+    QWidget* buildList();
+    QWidget* buildQuestion();
+    void refresh();
+    void showList();
+    void showQuestion();
+    void showDrills();
+    void sayStanding(const packs::Prompt& prompt, const Standing& standing);
+    Standing standingOf(const packs::Prompt& prompt) const;
+    const packs::Prompt* promptNow() const;
+    const std::string& inTeachers(const packs::Text& texts) const;
+    const std::string& inLearners(const packs::Text& texts) const;
+    void keepRound();
+    void keepPlan();
+    void keepDrill(const std::string& drill, record::DrillResult result);
+    void goOn();
+
+    desk::Desk& m_desk;
+    procedure::TaughtPtr m_taught;
+    const record::Learner* m_learner = nullptr;
+    std::string m_prompt;
+    bool m_isShowingDrills = false;
+
+    ErrorStrip* m_error;
+    QVBoxLayout* m_list;
+    QWidget* m_question;
+    QWidget* m_drills;
+    QVBoxLayout* m_drillList;
+    Words* m_nothing;
+    Words* m_state;
+    Words* m_ask;
+    Words* m_askTeacher;
+    Words* m_listen;
+    PickList* m_points;
+    Words* m_again;
+    QLineEdit* m_differently;
+    QLineEdit* m_words;
+    QLineEdit* m_plan;
+    PressButton* m_keep;
+    PressButton* m_keepPlan;
+    PressButton* m_next;
+};
+
+}  // namespace ui
