@@ -34,6 +34,7 @@ class Asking {
         return *m_ward.desk().view().record->learner(m_ward.learner());
     }
     void click(const QString& name) {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         QCoreApplication::processEvents();  // what was laid out anew shows itself
         auto* button = m_page->findChild<QAbstractButton*>(name);
         ASSERT_NE(button, nullptr) << name.toStdString();
