@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "clinicalpack.h"
+#include "procedure/lapsequestion.h"
 
 namespace clinical {
 namespace {
@@ -112,6 +113,22 @@ TEST(ClinicalRule, ALineThatIsNotHeldIsHeldFirstThenMeasured) {
         EXPECT_TRUE(isIn("measure-again", way.plan)) << way.step;
     }
     EXPECT_GT(seen, 20);
+}
+
+// Common practice, no source: a line that was loose is held and measured; that spoils nothing, so
+// the device and the dressing that went on since stay on.
+TEST(ClinicalRule, ALooseLineSeenLateLeavesTheDressingOn) {
+    const auto number = [](const char* id) { return packs::findStep(weekly().pack, id).number; };
+    procedure::LapseQuestion question;
+    question.step = number("lay-dressing");
+    question.happened = number("open-device");
+    question.lapses = {weekly().model.lapseIndex("not-held").value()};
+    const auto answer = procedure::answerQuestion(weekly().model, question);
+    ASSERT_EQ(answer.plan.outcome, procedure::PlanOutcome::Found);
+    Ids way;
+    for (const int index : answer.plan.plan.operators)
+        way.push_back(weekly().model.operators[static_cast<std::size_t>(index)].id);
+    EXPECT_EQ(way, (Ids{"hold-now", "measure-again"}));
 }
 
 // The drug label (read) and the policy text: no fanning, blowing, blotting or wiping.
