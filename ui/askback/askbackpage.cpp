@@ -15,8 +15,8 @@
 #include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
 #include "pieces/scrolling.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 

@@ -12,8 +12,8 @@
 #include "pieces/inuse.h"
 #include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 

@@ -13,11 +13,11 @@
 #include <QWindow>
 
 #include "pieces/inuse.h"
+#include "pieces/pictureview.h"
 #include "pieces/pressbutton.h"
+#include "pieces/stepview.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
-#include "visit/pictureview.h"
-#include "visit/stepview.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 

@@ -5,7 +5,7 @@
 #include <QTimer>
 #include <QWidget>
 
-#include "visit/moment.h"
+#include "pieces/moment.h"
 
 class QBoxLayout;
 class QProcess;
@@ -30,6 +30,9 @@ class LearnerWindow : public QWidget {
     QScreen* secondScreen() const;
     bool canReadAloud() const { return !m_speaker.isEmpty(); }
 
+    /// Paints the clocks anew; a timer calls it while the window is seen.
+    void tick();
+
   Q_SIGNALS:
     /// F11, while the window covers the only screen.
     void turnedBack();
@@ -46,7 +49,6 @@ class LearnerWindow : public QWidget {
     enum class Say { Nothing, ClockAlone, Step };
     void build();
     void refresh();
-    void tick();
     void place();
     void screensChanged();
     void readAloud();

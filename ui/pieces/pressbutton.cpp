@@ -110,6 +110,9 @@ int PressButton::heightForWidth(int width) const {
 PressButton::Colors PressButton::colorsNow() const {
     const Theme& theme = themeInUse();
     const QColor surface = theme.color(Role::Surface);
+    const bool isBare = m_dress == Dress::Quiet || m_dress == Dress::Main;
+    if (!isEnabled() && isBare)
+        return {Qt::transparent, Qt::transparent, theme.color(Role::QuietInk)};
     if (!isEnabled())
         return {Qt::transparent, theme.color(Role::Rule), theme.color(Role::QuietInk)};
     if (m_dress == Dress::Main)

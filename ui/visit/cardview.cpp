@@ -25,7 +25,7 @@ CardView::CardView(QWidget* parent) : QFrame(parent) {
     m_sentence->setObjectName(QStringLiteral("cardSentence"));
     m_call = new Words(TextSize::Learner, Role::Brick, this, QFont::Bold);
     m_call->setObjectName(QStringLiteral("cardCall"));
-    m_steps = new Words(TextSize::Lead, Role::Ink, this);
+    m_steps = new Words(TextSize::Title, Role::Ink, this);
     m_after = new Words(TextSize::Body, Role::QuietInk, this);
     auto* column = new QVBoxLayout(this);
     const int side = Theme::gap(Gap::Vast);

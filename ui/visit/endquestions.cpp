@@ -5,9 +5,9 @@
 
 #include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
 #include "visit/question.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 

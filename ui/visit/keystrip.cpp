@@ -4,6 +4,7 @@
 
 #include <QPainter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "parts/flowlayout.h"
 #include "pieces/inuse.h"
@@ -47,6 +48,14 @@ void KeyStrip::build() {
         m_keys->layout()->addWidget(button);
         button->setVisible(false);
         m_buttons[act] = button;
+        if (act != Act::Next) continue;
+        m_writing = new Words(TextSize::Body, Role::Amber, m_keys);
+        m_writing->setObjectName(QStringLiteral("stripWriting"));
+        m_writing->setWordWrap(false);
+        m_writing->setText(tr("Writing: letters are letters. Enter keeps, Esc leaves."));
+        m_writing->setFixedHeight(Theme::handTarget);
+        m_writing->setVisible(false);
+        m_keys->layout()->addWidget(m_writing);
     }
 }
 
@@ -58,10 +67,13 @@ PressButton* KeyStrip::button(Act act) const {
 void KeyStrip::show(const Keys& keys, const std::vector<Item>& items) {
     m_instead->say({});
     m_keys->setVisible(true);
-    for (const auto& [act, button] : m_buttons) button->setVisible(false);
+    m_writing->setVisible(m_isWriting);
+    // Only what goes is hidden: a button that has the focus must not lose it on the way.
+    for (const auto& [act, button] : m_buttons)
+        if (std::ranges::find(items, act, &Item::act) == items.end()) button->setVisible(false);
     for (const Item& item : items) {
         PressButton* button = m_buttons.at(item.act);
-        button->setKeyHint(keys.words(item.act));
+        button->setKeyHint(m_isWriting ? QString() : keys.words(item.act));
         button->setText(item.words);
         button->setAccessibleName(item.words);
         button->setAccessibleDescription(actWords(item.act) + QStringLiteral(", ") +
@@ -73,6 +85,8 @@ void KeyStrip::show(const Keys& keys, const std::vector<Item>& items) {
     m_keys->layout()->invalidate();
     updateGeometry();
 }
+
+void KeyStrip::setWriting(bool isWriting) { m_isWriting = isWriting; }
 
 void KeyStrip::sayInstead(const QString& words) {
     m_keys->setVisible(false);

@@ -26,7 +26,9 @@ class KeyStrip : public QFrame {
     };
     explicit KeyStrip(QWidget* parent);
     void show(const Keys& keys, const std::vector<Item>& items);
-    /// Instead of the keys: "writing", "locked".
+    /// From the next show() on: the keys are letters now, and the strip says so; the buttons stay.
+    void setWriting(bool isWriting);
+    /// Instead of the keys: "locked", "a question is open".
     void sayInstead(const QString& words);
     /// The button of an act; null until it was shown.
     PressButton* button(Act act) const;
@@ -46,6 +48,8 @@ class KeyStrip : public QFrame {
 
     QWidget* m_keys;
     Words* m_instead;
+    Words* m_writing = nullptr;
+    bool m_isWriting = false;
     std::map<Act, PressButton*> m_buttons;
 };
 

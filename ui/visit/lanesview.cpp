@@ -6,9 +6,9 @@
 #include <algorithm>
 
 #include "pieces/inuse.h"
+#include "pieces/visitwords.h"
 #include "render/visitlanes.h"
 #include "render/words.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 

@@ -4,8 +4,8 @@
 
 #include <QWidget>
 
+#include "pieces/moment.h"
 #include "render/lanes.h"
-#include "visit/moment.h"
 
 namespace ui {
 

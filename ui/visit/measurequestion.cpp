@@ -5,12 +5,12 @@
 #include <QVBoxLayout>
 #include <cstdlib>
 
+#include "pieces/lapsewords.h"
 #include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
-#include "visit/lapsewords.h"
 #include "visit/question.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 

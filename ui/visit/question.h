@@ -5,9 +5,9 @@
 #include <QWidget>
 #include <functional>
 
+#include "pieces/moment.h"
 #include "record/payload.h"
 #include "render/theme.h"
-#include "visit/moment.h"
 
 class QLineEdit;
 class QVBoxLayout;

@@ -7,12 +7,12 @@
 #include <QVBoxLayout>
 
 #include "pieces/inuse.h"
+#include "pieces/lapsewords.h"
 #include "pieces/pressbutton.h"
 #include "pieces/scrolling.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
 #include "render/visitlanes.h"
-#include "visit/lapsewords.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 

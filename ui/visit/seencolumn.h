@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "keys/keys.h"
-#include "visit/moment.h"
+#include "pieces/moment.h"
 
 class QLineEdit;
 class QVBoxLayout;

@@ -9,7 +9,7 @@
 #include <algorithm>
 
 #include "pieces/inuse.h"
-#include "visit/visitwords.h"
+#include "pieces/visitwords.h"
 
 namespace ui {
 

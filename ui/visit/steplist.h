@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "visit/moment.h"
+#include "pieces/moment.h"
 
 class QVBoxLayout;
 

@@ -9,11 +9,11 @@
 #include "keys/keyquestion.h"
 #include "parts/errorstrip.h"
 #include "pieces/pressbutton.h"
+#include "pieces/visitwords.h"
 #include "visit/keystrip.h"
 #include "visit/question.h"
 #include "visit/seencolumn.h"
 #include "visit/visitpage.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 
@@ -80,6 +80,9 @@ void VisitPage::act(Act what) {
         if (what == Act::Stop) pressedOnCard(QStringLiteral("stop"));
     } else if (moment && m_question == nullptr) {
         doAct(what, *moment);
+        // A pressed button may be gone: then the focus must not slip into the note.
+        const bool asksForNote = what == Act::Note || m_question != nullptr;
+        if (!asksForNote && m_seen->note()->hasFocus()) setFocus();
     }
 }
 

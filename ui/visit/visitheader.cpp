@@ -6,9 +6,9 @@
 #include <QPainter>
 
 #include "pieces/inuse.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
 #include "render/words.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 
@@ -30,15 +30,12 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
     m_left->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     m_way->setAlignment(Qt::AlignHCenter | Qt::AlignVCenter);
 
-    auto* how = new QHBoxLayout;
-    how->setSpacing(Theme::gap(Gap::Normal));
-    how->addWidget(m_taught, 4);
-    how->addWidget(m_way, 8);
-    how->addWidget(m_left, 4);
+    m_how = new QHBoxLayout;
+    m_how->setSpacing(Theme::gap(Gap::Normal));
+    for (Words* words : {m_taught, m_way, m_left}) m_how->addWidget(words);
     m_rows = new QBoxLayout(QBoxLayout::LeftToRight);
-    m_rows->setSpacing(0);
-    m_rows->addWidget(m_patient, 5);
-    m_rows->addLayout(how, 8);
+    m_rows->addWidget(m_patient);
+    m_rows->addLayout(m_how);
     auto* line = new QHBoxLayout(this);
     line->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Hair),
                              Theme::gap(Gap::Normal), Theme::gap(Gap::Hair));
@@ -47,10 +44,28 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
     line->addWidget(m_clock, 0, Qt::AlignVCenter);
 }
 
+/// On one line where all of it has room there, each part as wide as its words.
+void VisitHeader::fit() {
+    const auto natural = [](const Words* words) {
+        return words->fontMetrics().horizontalAdvance(words->text()) + Theme::gap(Gap::Tight);
+    };
+    int how = 0;
+    for (int i = 0; i < m_how->count(); ++i) {
+        const int part = natural(static_cast<Words*>(m_how->itemAt(i)->widget()));
+        m_how->setStretch(i, part);
+        how += part;
+    }
+    const int gaps = 6 * Theme::gap(Gap::Normal);
+    const bool isOneLine = natural(m_patient) + how + natural(m_clock) + gaps <= width();
+    m_rows->setSpacing(isOneLine ? Theme::gap(Gap::Normal) : 0);
+    m_rows->setStretch(0, natural(m_patient));
+    m_rows->setStretch(1, how);
+    m_rows->setDirection(isOneLine ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
 void VisitHeader::resizeEvent(QResizeEvent* event) {
     QFrame::resizeEvent(event);
-    const bool isWide = width() >= 1200 * themeInUse().textFactor();
-    m_rows->setDirection(isWide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    fit();
 }
 
 void VisitHeader::show(const Moment& moment, const base::Instant& now) {
@@ -70,6 +85,7 @@ void VisitHeader::show(const Moment& moment, const base::Instant& now) {
     if (moment.state().takenOver) way += tr(" – the teacher has taken over");
     m_way->say(way);
     tick(moment, now);
+    fit();
 }
 
 void VisitHeader::tick(const Moment& moment, const base::Instant& now) {

@@ -4,7 +4,7 @@
 
 #include <QFrame>
 
-#include "visit/moment.h"
+#include "pieces/moment.h"
 
 class QBoxLayout;
 
@@ -26,7 +26,10 @@ class VisitHeader : public QFrame {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void fit();
+
     QBoxLayout* m_rows;
+    QBoxLayout* m_how;
     Words* m_patient;
     Words* m_taught;
     Words* m_way;

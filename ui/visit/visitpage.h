@@ -9,8 +9,8 @@
 
 #include "desk/desk.h"
 #include "keys/keys.h"
+#include "pieces/moment.h"
 #include "visit/keystrip.h"
-#include "visit/moment.h"
 
 class QStackedWidget;
 
@@ -44,6 +44,9 @@ class VisitPage : public QWidget {
     bool isLocked() const { return m_isLocked; }
     Question* question() const { return m_question; }
 
+    /// Paints the clocks anew; a timer calls it while the window is seen.
+    void tick();
+
   Q_SIGNALS:
     void visitEnded();
     void askBackWanted();
@@ -65,7 +68,6 @@ class VisitPage : public QWidget {
     void build();
     void connectParts();
     void refresh();
-    void tick();
     void fit();
     void say(record::Payload payload);
     void showCentre(const Moment& moment);

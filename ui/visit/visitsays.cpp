@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "parts/errorstrip.h"
 #include "pieces/inuse.h"
+#include "pieces/lapsewords.h"
+#include "pieces/visitwords.h"
 #include "visit/cardview.h"
 #include "visit/keystrip.h"
-#include "visit/lapsewords.h"
 #include "visit/question.h"
 #include "visit/visitpage.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 
@@ -97,17 +97,17 @@ void VisitPage::showStrip(const Moment* moment) {
     if (m_isLocked)
         return m_strip->sayInstead(
             tr("The keys are locked for wiping. %1 unlocks them.").arg(m_keys.words(Act::Wipe)));
-    if (m_isWriting)
-        return m_strip->sayInstead(tr("Writing: letters are letters. Enter keeps it, Esc leaves."));
     if (m_question != nullptr)
         return m_strip->sayInstead(tr("A question is open on the right. Esc leaves it."));
     if (moment == nullptr) return;
+    m_strip->setWriting(m_isWriting);
     std::vector<KeyStrip::Item> items = actsNow(*moment);
     const bool isCrowded = std::ranges::any_of(items, [](const KeyStrip::Item& item) {
         return item.isOffered && (item.act == Act::CaughtAlone || item.act == Act::RestSeen);
     });
     const bool isScarce = width() < 900 * themeInUse().textFactor();
-    const Room room = isScarce ? Room::Scarce : (isCrowded ? Room::Crowded : Room::Ample);
+    const Room room =
+        isScarce || m_isWriting ? Room::Scarce : (isCrowded ? Room::Crowded : Room::Ample);
     std::erase_if(items, [&](const KeyStrip::Item& item) { return !isOnStrip(item, room); });
     m_strip->show(m_keys, items);
 }

@@ -6,10 +6,10 @@
 #include <map>
 
 #include "pieces/inuse.h"
+#include "pieces/lapsewords.h"
 #include "pieces/scrolling.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
-#include "visit/lapsewords.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 
@@ -41,9 +41,10 @@ WayBackView::WayBackView(QWidget* parent) : QWidget(parent) {
     for (Words* words : {m_title, m_say, m_call, m_forWhom, m_supplies}) column->addWidget(words);
     column->addSpacing(Theme::gap(Gap::Tight));
     column->addLayout(m_steps);
-    column->addStretch(1);
+    column->addSpacing(Theme::gap(Gap::Snug));
     column->addWidget(m_now);
     column->addWidget(m_watch);
+    column->addStretch(1);
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(Theme::gap(Gap::Wide), 0, Theme::gap(Gap::Wide),
                              Theme::gap(Gap::Snug));

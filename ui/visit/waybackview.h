@@ -4,7 +4,7 @@
 
 #include <QWidget>
 
-#include "visit/moment.h"
+#include "pieces/moment.h"
 
 class QVBoxLayout;
 

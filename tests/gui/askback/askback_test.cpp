@@ -54,6 +54,7 @@ class Asking {
         const QString folder =
             QString::fromStdString(support::buildDir()) + QStringLiteral("/pictures");
         QDir().mkpath(folder);
+        QCoreApplication::processEvents();  // what was laid out anew shows itself
         EXPECT_TRUE(m_page->grab().save(folder + QStringLiteral("/%1.png").arg(name)));
     }
 

@@ -47,7 +47,8 @@ struct Watching {
         const QString folder =
             QString::fromStdString(support::buildDir()) + QStringLiteral("/pictures");
         QDir().mkpath(folder);
-        QTest::qWait(120);
+        QCoreApplication::processEvents();
+        window->tick();
         EXPECT_TRUE(
             window->grab().save(folder + QStringLiteral("/%1.png").arg(QLatin1String(name))));
     }

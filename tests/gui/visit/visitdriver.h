@@ -90,7 +90,8 @@ class VisitDriver {
         const QString folder =
             QString::fromStdString(support::buildDir()) + QStringLiteral("/pictures");
         QDir().mkpath(folder);
-        QTest::qWait(120);  // until the clocks are painted anew
+        QCoreApplication::processEvents();
+        m_page->tick();
         EXPECT_TRUE(m_page->grab().save(folder + QStringLiteral("/%1.png").arg(name)));
     }
 

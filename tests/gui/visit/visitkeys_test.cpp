@@ -17,8 +17,11 @@ using practice::On;
 using practice::Way;
 
 QString stripSays(VisitDriver& visit) {
-    auto* label = visit.find<QLabel>(QStringLiteral("stripInstead"));
-    return label->isVisible() ? label->text() : QString();
+    for (const char* name : {"stripInstead", "stripWriting"}) {
+        auto* label = visit.find<QLabel>(QLatin1String(name));
+        if (label->isVisible()) return label->text();
+    }
+    return {};
 }
 
 int phasesOf(const packs::Pack& pack) {

@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "visit/moment.h"
+#include "pieces/moment.h"
 
 #include <algorithm>
 
-#include "visit/visitwords.h"
+#include "pieces/visitwords.h"
 
 namespace ui {
 

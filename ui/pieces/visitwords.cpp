@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "visit/visitwords.h"
+#include "pieces/visitwords.h"
 
 #include <QCoreApplication>
 #include <QDateTime>

@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "visit/lapsewords.h"
+#include "pieces/lapsewords.h"
 
 #include <QCoreApplication>
 
-#include "visit/visitwords.h"
+#include "pieces/visitwords.h"
 
 namespace ui {
 

@@ -1,16 +1,16 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "visit/stepview.h"
+#include "pieces/stepview.h"
 
 #include <QBoxLayout>
 #include <QResizeEvent>
 
 #include "pieces/inuse.h"
+#include "pieces/lapsewords.h"
+#include "pieces/pictureview.h"
 #include "pieces/scrolling.h"
+#include "pieces/visitwords.h"
 #include "pieces/words.h"
-#include "visit/lapsewords.h"
-#include "visit/pictureview.h"
-#include "visit/visitwords.h"
 
 namespace ui {
 

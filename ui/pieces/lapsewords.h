@@ -4,7 +4,7 @@
 
 #include <QString>
 
-#include "visit/moment.h"
+#include "pieces/moment.h"
 
 /// What is said of a lapse, and whom to call.
 namespace ui {

@@ -4,8 +4,8 @@
 
 #include <QWidget>
 
+#include "pieces/moment.h"
 #include "render/scene.h"
-#include "visit/moment.h"
 
 class QBoxLayout;
 
