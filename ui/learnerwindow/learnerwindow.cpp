@@ -117,8 +117,10 @@ void LearnerWindow::resizeEvent(QResizeEvent* event) {
 }
 
 QScreen* LearnerWindow::secondScreen() const {
+    const QScreen* teachers = parentWidget() != nullptr ? parentWidget()->window()->screen()
+                                                        : QGuiApplication::primaryScreen();
     for (QScreen* screen : QGuiApplication::screens())
-        if (screen != QGuiApplication::primaryScreen()) return screen;
+        if (screen != teachers) return screen;
     return nullptr;
 }
 
@@ -138,12 +140,16 @@ void LearnerWindow::place() {
     const bool isWanted = isOpen && (second != nullptr ? !m_isHiddenByHand : m_isTurned);
     if (!isWanted) return setVisible(false);
     QScreen* screen = second != nullptr ? second : QGuiApplication::primaryScreen();
-    if (isVisible() && windowHandle() != nullptr && windowHandle()->screen() == screen) return;
+    if (isVisible() && windowHandle()->screen() == screen) return;
+    // The native window has to be on that screen before it fills it.
+    winId();
+    windowHandle()->setScreen(screen);
     setGeometry(screen->geometry());
     // The teacher's window keeps the keys: only over the one screen does this one take them.
     setAttribute(Qt::WA_ShowWithoutActivating, second != nullptr);
     showFullScreen();
-    if (windowHandle() != nullptr) windowHandle()->setScreen(screen);
+    // Some platforms fill the first screen whatever was asked.
+    if (geometry() != screen->geometry()) setGeometry(screen->geometry());
 }
 
 /// A screen came or went, in the middle of a visit perhaps: the record is not touched, and the

@@ -26,7 +26,7 @@ class LearnerWindow : public QWidget {
 
     /// Shows or hides it: on the second screen when there is one, else over the only one.
     void turn();
-    /// Where it would be shown now; null: on the only screen, when turned.
+    /// The screen that the teacher's window is not on; null: there is only one.
     QScreen* secondScreen() const;
     bool canReadAloud() const { return !m_speaker.isEmpty(); }
 

@@ -44,16 +44,18 @@ WayBackView::WayBackView(QWidget* parent) : QWidget(parent) {
     column->addSpacing(Theme::gap(Gap::Snug));
     column->addWidget(m_now);
     column->addWidget(m_watch);
+    column->addSpacing(Theme::gap(Gap::Snug));
+    column->addWidget(m_goesOn);
     column->addStretch(1);
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(Theme::gap(Gap::Wide), 0, Theme::gap(Gap::Wide),
                              Theme::gap(Gap::Snug));
     foot->addWidget(m_band);
-    foot->addWidget(m_goesOn);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
-    whole->addWidget(scrolling(read, this), 1);
+    m_scroll = scrolling(read, this);
+    whole->addWidget(m_scroll, 1);
     whole->addLayout(foot);
 }
 
@@ -78,6 +80,9 @@ void WayBackView::show(const Moment& moment, const base::Instant& now) {
     m_band->setVisible(!step->phases.empty());
     sayGoingOn(moment);
     tick(moment, now);
+    // At large text the step in hand may lie below what was said: it comes first.
+    m_scroll->widget()->layout()->activate();
+    m_scroll->ensureWidgetVisible(m_now, 0, 0);
 }
 
 void WayBackView::tick(const Moment& moment, const base::Instant& now) {

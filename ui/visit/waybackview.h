@@ -6,6 +6,7 @@
 
 #include "pieces/moment.h"
 
+class QScrollArea;
 class QVBoxLayout;
 
 namespace ui {
@@ -27,6 +28,7 @@ class WayBackView : public QWidget {
     void showSteps(const Moment& moment);
     void sayGoingOn(const Moment& moment);
 
+    QScrollArea* m_scroll;
     Words* m_title;
     Words* m_say;
     Words* m_call;

@@ -150,13 +150,32 @@ TEST(VisitAccess, ReadFromTheRightTheListIsOnTheRight) {
 
 TEST(VisitAccess, ANameOf300LettersLeavesEverythingInItsPlace) {
     support::Ward ward("clean-hands");
-    const auto patient = ward.desk().view().record->id;
-    ward.openVisit(Way::Guided, On::PracticeArm);
+    std::string name;
+    while (name.size() < 300) name += "Anselmonderry ";
+    const auto line = base::LineId::random();
+    const auto learner = base::LearnerId::random();
+    ward.must(
+        record::AddPatient{.name = name, .born = "1961-05-03", .number = "N-9", .language = "en"});
+    ward.must(record::AskAllergies{});
+    ward.must(record::AddLine{
+        .line = line, .kind = "picc", .inserted = "2026-11-10", .dressing = "transparent"});
+    ward.must(record::AddLearner{
+        .learner = learner, .name = name, .relationship = "spouse", .language = "en"});
+    ward.must(record::AskConsent{
+        .learner = learner, .toTeach = true, .toTell = true, .givenBy = "patient"});
+    auto opened = ward.opening(Way::Guided, On::PracticeArm);
+    opened.line = line;
+    opened.learner = learner;
+    ward.must(opened);
     ui::VisitPage page(ward.desk());
     page.resize(1280, 800);
     page.show();
-    EXPECT_LE(page.minimumSizeHint().width(), 1280);
-    EXPECT_EQ(ward.desk().view().record->id, patient);
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&page));
+    EXPECT_EQ(page.size(), QSize(1280, 800));
+    auto* patient = page.findChild<QLabel*>(QStringLiteral("visitPatient"));
+    EXPECT_TRUE(patient->text().contains(QStringLiteral("born 3 May 1961")));
+    EXPECT_GE(patient->height() + 1, patient->heightForWidth(patient->width()));
+    EXPECT_GE(page.findChild<QWidget*>(QStringLiteral("sentence"))->height(), 30);
 }
 
 }  // namespace
