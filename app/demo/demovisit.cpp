@@ -82,23 +82,4 @@ Outcome playVisit(desk::Desk& desk, base::ManualClock& clock, const base::Learne
     return visitSays(desk, practice::CloseVisit{});
 }
 
-Outcome playAskBack(desk::Desk& desk, base::ManualClock& clock, const base::LearnerId& learner) {
-    const procedure::TaughtPtr taught = desk.packFor(learner);
-    if (!taught) return base::Error{base::Code::PackUnknown};
-    for (const packs::Prompt& prompt : taught->pack.prompts) {
-        record::AskBack asked{learner, taught->digest, prompt.id, {}, "", ""};
-        for (const packs::Point& point : prompt.points) asked.heard.push_back(point.id);
-        clock.advanceMs(40'000);
-        if (auto bad = visitSays(desk, asked); !bad) return bad;
-    }
-    for (const packs::Drill& drill : taught->pack.drills) {
-        clock.advanceMs(60'000);
-        if (auto bad = visitSays(desk, record::DoDrill{learner, taught->digest, drill.id,
-                                                       record::DrillResult::Unprompted});
-            !bad)
-            return bad;
-    }
-    return base::Done{};
-}
-
 }  // namespace app

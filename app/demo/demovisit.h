@@ -9,8 +9,5 @@ namespace app {
 /// One flawless return demonstration on the patient, by Commands, each step on a clock that is
 /// moved by what the pack asks. The record of the learner's patient is open.
 base::Outcome playVisit(desk::Desk& desk, base::ManualClock& clock, const base::LearnerId& learner);
-/// Every question asked back once with all points heard, every drill done unprompted.
-base::Outcome playAskBack(desk::Desk& desk, base::ManualClock& clock,
-                          const base::LearnerId& learner);
 
 }  // namespace app

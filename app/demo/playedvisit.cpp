@@ -70,9 +70,6 @@ int play(Composed& ward, base::ManualClock& clock, const QDir& out) {
     if (auto found = ward.desk->lookFor("okonjo"); !found || ward.desk->view().cards.empty())
         return saidTrouble(QStringLiteral("nobody to teach"));
     const record::Card card = ward.desk->view().cards.front();
-    if (!ward.desk->openRecord(card.patient, card.learner).ok() ||
-        !playAskBack(*ward.desk, clock, card.learner).ok())
-        return saidTrouble(QStringLiteral("the questions"));
     ui::MainWindow window(*ward.desk, settings);
     window.show();
     window.activateWindow();
@@ -83,7 +80,7 @@ int play(Composed& ward, base::ManualClock& clock, const QDir& out) {
         return saidTrouble(nurse.trouble());
     clock.advanceMs(60'000);
     window.go(ui::Place::AskBack);
-    nurse.picture(QStringLiteral("ask-back"));
+    if (!nurse.playAskBack(*ward.desk->packFor(card.learner))) return saidTrouble(nurse.trouble());
     if (!signAll(nurse, window)) return saidTrouble(nurse.trouble());
     window.go(ui::Place::Papers);
     if (!savePaper(nurse, *ward.desk, out, "chart") ||

@@ -7,6 +7,7 @@
 #include <QElapsedTimer>
 #include <QInputMethodEvent>
 #include <QKeyEvent>
+#include <QKeySequence>
 #include <QLineEdit>
 #include <QThread>
 #include <cstdio>
@@ -72,22 +73,25 @@ void WindowPlayer::picture(const QString& name) {
     if (m_window.grab().save(path)) std::printf("%s\n", qUtf8Printable(path));
 }
 
-bool WindowPlayer::say(record::Payload payload) {
-    const auto said = m_desk.say(std::move(payload));
-    if (!said && m_trouble.isEmpty())
-        m_trouble = QString::fromStdString(base::english(said.error()));
-    settle();
-    return said.ok();
+bool WindowPlayer::visitKey(int pressed, Wrote wrote) {
+    const auto before = m_desk.view().head.size;
+    m_clock.advanceMs(400);  // presses closer than 300 ms count once
+    m_window.page()->setFocus();
+    key(pressed);
+    if (wrote == Wrote::Nothing || m_desk.view().head.size > before) return true;
+    return refuse(QStringLiteral("%1 wrote nothing").arg(QKeySequence(pressed).toString()));
 }
 
-bool WindowPlayer::spaceOr(record::Payload payload) {
+bool WindowPlayer::give(const QString& field) {
     const auto before = m_desk.view().head.size;
-    // Presses closer than 300 ms count once.
-    m_clock.advanceMs(400);
-    m_window.page()->setFocus();
-    key(Qt::Key_Space);
-    if (m_desk.view().head.size > before) return true;
-    return say(std::move(payload));
+    if (QWidget* line = find(field)) line->setFocus();
+    key(Qt::Key_Return);
+    return m_desk.view().head.size > before || refuse(field + QStringLiteral(" wrote nothing"));
+}
+
+bool WindowPlayer::refuse(const QString& why) {
+    if (m_trouble.isEmpty()) m_trouble = why;
+    return false;
 }
 
 void WindowPlayer::runTwoRealSeconds() {
@@ -104,75 +108,95 @@ void WindowPlayer::runTwoRealSeconds() {
 }
 
 bool WindowPlayer::playPhase(const procedure::Taught& taught) {
-    const practice::State& state = m_desk.view().visit()->state;
-    const packs::Phase phase = *practice::phaseToDo(taught.pack, state);
-    const std::string step = practice::recordInHand(state)->step;
-    if (!spaceOr(practice::BeginPhase{step, phase.id})) return false;
+    const packs::Phase phase = *practice::phaseToDo(taught.pack, m_desk.view().visit()->state);
+    if (!visitKey(Qt::Key_Space)) return false;
     if (!m_hasRunReal) runTwoRealSeconds();
     m_hasRunReal = true;
     m_clock.advanceMs(phase.targetSeconds * 1000 + 300);
-    practice::EndPhase end;
-    end.step = step;
-    end.phase = phase.id;
-    return spaceOr(end);
+    return visitKey(Qt::Key_Space);
 }
 
 bool WindowPlayer::playStep(const procedure::Taught& taught) {
     const std::string step = practice::recordInHand(m_desk.view().visit()->state)->step;
-    while (practice::phaseToDo(taught.pack, m_desk.view().visit()->state) &&
-           practice::recordInHand(m_desk.view().visit()->state)->step == step)
+    while (practice::phaseToDo(taught.pack, m_desk.view().visit()->state))
         if (!playPhase(taught)) return false;
-    const auto* now = practice::recordInHand(m_desk.view().visit()->state);
-    if (!now || now->step != step) return true;  // the last phase marked it
     m_clock.advanceMs(packs::findStep(taught.pack, step).step->handsOnSeconds * 1000);
-    practice::SeeStep seen;
-    seen.step = step;
-    return spaceOr(seen);
+    return visitKey(Qt::Key_Space);
 }
 
 bool WindowPlayer::playLapse() {
-    m_hasLapsed = true;
     const record::Visit& visit = *m_desk.view().visit();
-    for (const int offered : practice::lapsesToOffer(*visit.taught, visit.state)) {
-        const packs::Lapse& lapse = visit.taught->pack.lapses[std::size_t(offered)];
+    const std::vector<int> offered = practice::lapsesToOffer(*visit.taught, visit.state);
+    for (std::size_t i = 0; i < offered.size() && i < 9; ++i) {
+        const packs::Lapse& lapse = visit.taught->pack.lapses[std::size_t(offered[i])];
         if (lapse.action != packs::Action::Recover) continue;
-        practice::SeeLapse seen;
-        seen.lapses = {lapse.id};
-        if (!say(seen)) return false;
+        m_hasLapsed = true;
+        if (!visitKey(Qt::Key_L, Wrote::Nothing)) return false;
+        key(Qt::Key_1 + static_cast<int>(i));
+        if (m_desk.view().visit()->state.lapses.empty())
+            return refuse(QStringLiteral("no lapse was written"));
         picture(QStringLiteral("lapse-and-way-back"));
-        return say(practice::CatchAlone{});
+        return visitKey(Qt::Key_K);
     }
-    m_hasLapsed = false;
+    return true;
+}
+
+bool WindowPlayer::writeMeasures(const packs::Pack& pack) {
+    const record::AddLine line = m_desk.view().record->lines.back().said;
+    for (const packs::Measure& one : pack.measures)
+        for (const char* moment : {"found", "left"}) {
+            const int mm = one.markMm ? line.outsideMm : line.girthMm.value_or(280);
+            if (!visitKey(Qt::Key_M, Wrote::Nothing) ||
+                !press(QStringLiteral("measureWhich.") + QString::fromStdString(one.id)) ||
+                !press(QStringLiteral("measureWhen.") + QString::fromLatin1(moment)) ||
+                !type(QStringLiteral("measureMm"), QString::number(mm)) ||
+                !give(QStringLiteral("measureMm")))
+                return false;
+        }
     return true;
 }
 
 bool WindowPlayer::finish(const procedure::Taught& taught) {
-    const record::AddLine& line = m_desk.view().record->lines.back().said;
-    for (const packs::Measure& one : taught.pack.measures)
-        for (const auto moment : {practice::Moment::Found, practice::Moment::Left})
-            if (!say(practice::TakeMeasure{
-                    one.id, moment, one.markMm ? line.outsideMm : line.girthMm.value_or(280), {}}))
-                return false;
-    practice::RecordChange change;
-    change.dressing = taught.pack.schedule->dressings.front().id;
-    change.initials = "IM";
-    change.site = "clean, dry, no redness";
-    change.tolerance = "well";
-    if (!say(change)) return false;
+    if (!writeMeasures(taught.pack)) return false;
+    if (!visitKey(Qt::Key_Space, Wrote::Nothing) ||
+        !type(QStringLiteral("changeSite"), QStringLiteral("clean, dry, no redness")) ||
+        !type(QStringLiteral("changeTolerance"), QStringLiteral("well")))
+        return false;
+    picture(QStringLiteral("dressing-change"));
+    if (!give(QStringLiteral("changeTolerance"))) return false;
     picture(QStringLiteral("visit-done"));
-    return say(practice::CloseVisit{});
+    return visitKey(Qt::Key_Space);
 }
 
 bool WindowPlayer::playVisit() {
-    if (!m_desk.view().visit() || !m_desk.view().visit()->taught) return false;
+    if (!m_desk.view().visit() || !m_desk.view().visit()->taught)
+        return refuse(QStringLiteral("no visit is open"));
     const procedure::TaughtPtr taught = m_desk.view().visit()->taught;
     int steps = 0;
-    while (m_desk.view().visit() && practice::recordInHand(m_desk.view().visit()->state)) {
+    while (practice::recordInHand(m_desk.view().visit()->state)) {
         if (!playStep(*taught)) return false;
         if (++steps == 12) picture(QStringLiteral("visit"));
-        if (steps >= 16 && !m_hasLapsed && m_desk.view().visit() && !playLapse()) return false;
+        if (steps >= 16 && !m_hasLapsed && !playLapse()) return false;
     }
-    return m_desk.view().visit() ? finish(*taught) : true;
+    return finish(*taught);
+}
+
+bool WindowPlayer::playAskBack(const procedure::Taught& taught) {
+    for (const packs::Prompt& prompt : taught.pack.prompts) {
+        m_clock.advanceMs(40'000);
+        if (!press(QStringLiteral("prompt-") + QString::fromStdString(prompt.id))) return false;
+        for (const packs::Point& point : prompt.points)
+            if (!press(QStringLiteral("points.") + QString::fromStdString(point.id))) return false;
+        if (&prompt == &taught.pack.prompts.front()) picture(QStringLiteral("ask-back"));
+        if (!press(QStringLiteral("keepRound"))) return false;
+    }
+    if (!press(QStringLiteral("showDrills"))) return false;
+    for (const packs::Drill& drill : taught.pack.drills) {
+        m_clock.advanceMs(60'000);
+        if (!press(QStringLiteral("drill-%1-unprompted").arg(QString::fromStdString(drill.id))))
+            return false;
+    }
+    return true;
 }
 
 }  // namespace app

@@ -22,6 +22,8 @@ class WindowPlayer {
     void picture(const QString& name);
     /// The whole visit that is open, step by step, with one lapse that the learner catches alone.
     bool playVisit();
+    /// Every question answered in full and every drill gone through, on the Ask back page.
+    bool playAskBack(const procedure::Taught& taught);
     void settle();
     const QString& trouble() const { return m_trouble; }
 
@@ -32,9 +34,13 @@ class WindowPlayer {
     void runTwoRealSeconds();
     bool playLapse();
     bool finish(const procedure::Taught& taught);
-    /// Space, as in a visit; where the window has no place for it yet, the command itself.
-    bool spaceOr(record::Payload payload);
-    bool say(record::Payload payload);
+    bool writeMeasures(const packs::Pack& pack);
+    /// A key of the visit. When it should have become an entry and none came, the play ends.
+    enum class Wrote { Entry, Nothing };
+    bool visitKey(int pressed, Wrote wrote = Wrote::Entry);
+    /// Return in a field of a question: the answer is given.
+    bool give(const QString& field);
+    bool refuse(const QString& why);
 
     ui::MainWindow& m_window;
     desk::Desk& m_desk;
