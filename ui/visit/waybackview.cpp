@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "visit/waybackview.h"
 
+#include <QScrollBar>
 #include <QVBoxLayout>
 #include <map>
 
@@ -18,10 +19,17 @@ using render::Role;
 using render::TextSize;
 using render::Theme;
 
+namespace {
+
+/// Soap and hand rub come out of a bottle: nothing to throw away, nothing to open.
+bool isPoured(const packs::Supply& supply) { return supply.unit == "portion"; }
+
+}  // namespace
+
 WayBackView::WayBackView(QWidget* parent) : QWidget(parent) {
     m_title = new Words(TextSize::Body, Role::Brick, this, QFont::DemiBold);
     m_title->setObjectName(QStringLiteral("wayBackTitle"));
-    m_say = new Words(TextSize::Title, Role::Ink, this, QFont::DemiBold);
+    m_say = new Words(TextSize::Lead, Role::Ink, this, QFont::DemiBold);
     m_call = new Words(TextSize::Lead, Role::Brick, this, QFont::DemiBold);
     m_forWhom = new Words(TextSize::Body, Role::QuietInk, this);
     m_supplies = new Words(TextSize::Body, Role::Ink, this);
@@ -80,9 +88,15 @@ void WayBackView::show(const Moment& moment, const base::Instant& now) {
     m_band->setVisible(!step->phases.empty());
     sayGoingOn(moment);
     tick(moment, now);
-    // At large text the step in hand may lie below what was said: it comes first.
-    m_scroll->widget()->layout()->activate();
-    m_scroll->ensureWidgetVisible(m_now, 0, 0);
+    // Once the words have their places: what was said stays in view when there is room, and at
+    // large text the step in hand comes first.
+    QMetaObject::invokeMethod(
+        this,
+        [this] {
+            m_scroll->verticalScrollBar()->setValue(0);
+            m_scroll->ensureWidgetVisible(m_now, 0, 0);
+        },
+        Qt::QueuedConnection);
 }
 
 void WayBackView::tick(const Moment& moment, const base::Instant& now) {
@@ -126,7 +140,7 @@ void WayBackView::saySupplies(const Moment& moment) {
     QStringList away, open;
     for (const packs::Supply& supply : moment.pack().supplies) {
         const auto found = counts.find(supply.id);
-        if (found == counts.end()) continue;
+        if (found == counts.end() || isPoured(supply)) continue;
         const QString label = utf(moment.text(supply.label));
         if (wasUsed[supply.id]) away << label;
         open << (found->second > 1 ? tr("%1 × %2").arg(found->second).arg(label) : label);
