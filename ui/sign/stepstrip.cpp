@@ -8,6 +8,7 @@
 
 #include "base/date.h"
 #include "look.h"
+#include "pieces/visitwords.h"
 #include "render/words.h"
 #include "text/findings.h"
 
@@ -15,29 +16,6 @@ namespace ui {
 namespace {
 
 constexpr std::size_t mostColumns = 5;
-
-/// A shape for each, so that the strip reads without its colours.
-QString cellGlyph(practice::Help help) {
-    switch (help) {
-        case practice::Help::NothingRecorded:
-            return QStringLiteral("○");
-        case practice::Help::Unprompted:
-            return QStringLiteral("✓");
-        case practice::Help::Cued:
-            return QStringLiteral("◐");
-        case practice::Help::HandsOn:
-            return QStringLiteral("◼");
-        case practice::Help::NotDone:
-            return QStringLiteral("✕");
-        case practice::Help::NotSeen:
-            return QStringLiteral("?");
-        case practice::Help::DoesNotApply:
-            return QStringLiteral("–");
-        case practice::Help::ByTeacher:
-            return QStringLiteral("◇");
-    }
-    return {};
-}
 
 render::Role inkOf(practice::Help help) {
     switch (help) {
@@ -158,7 +136,7 @@ void StepStrip::drawCell(QPainter& painter, const Cell& cell, const QRect& place
     painter.setFont(theme().font(render::TextSize::Note));
     painter.setPen(theme().color(inkOf(cell.help)));
     const QString lapse = cell.isLapsed ? QStringLiteral(" ▲") : QString();
-    const QString words = cellGlyph(cell.help) + u' ' + cell.words + lapse;
+    const QString words = helpGlyph(cell.help) + u' ' + cell.words + lapse;
     painter.drawText(
         box.adjusted(6, 0, -4, 0), Qt::AlignVCenter | Qt::AlignLeading,
         painter.fontMetrics().elidedText(words, Qt::ElideRight, int(box.width()) - 10));
