@@ -96,21 +96,6 @@ std::optional<render::PaperData> dataFor(desk::Desk& desk, const PaperArguments&
                            .version = NINEBARK_VERSION});
 }
 
-std::optional<render::Document> documentFor(const render::PaperData& data, record::PaperKind kind,
-                                            const QLocale& locale) {
-    switch (kind) {
-        case record::PaperKind::Chart:
-            return render::chartRecord(data, locale);
-        case record::PaperKind::Certificate:
-            return render::certificate(data, locale);
-        case record::PaperKind::GoingHomeWithHelp:
-            return render::goingHomeWithHelp(data, locale);
-        case record::PaperKind::ChartNote:
-            break;
-    }
-    return std::nullopt;
-}
-
 ExitCode write(const PaperArguments& asked, const render::PaperData& data, std::ostream& out,
                std::ostream& err) {
     const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
@@ -119,7 +104,7 @@ ExitCode write(const PaperArguments& asked, const render::PaperData& data, std::
     if (asked.kind == record::PaperKind::ChartNote) {
         written = render::writeWhole(path, render::chartNote(data, locale).toUtf8() + '\n');
     } else {
-        const auto document = documentFor(data, asked.kind, locale);
+        const auto document = render::documentOf(asked.kind, data, locale);
         if (!document) {
             err << "no certificate while the rules say not yet; make going-home instead\n";
             return ExitCode::Wrong;

@@ -27,21 +27,6 @@ std::optional<render::PaperData> dataFor(const desk::Desk& desk, record::PaperKi
                           context);
 }
 
-std::optional<render::Document> documentOf(record::PaperKind kind, const render::PaperData& data) {
-    const QLocale locale;
-    switch (kind) {
-        case record::PaperKind::Chart:
-            return render::chartRecord(data, locale);
-        case record::PaperKind::Certificate:
-            return render::certificate(data, locale);
-        case record::PaperKind::GoingHomeWithHelp:
-            return render::goingHomeWithHelp(data, locale);
-        case record::PaperKind::ChartNote:
-            break;
-    }
-    return std::nullopt;
-}
-
 }  // namespace
 
 std::optional<MadePaper> makePaper(const desk::Desk& desk, record::PaperKind kind,
@@ -53,7 +38,7 @@ std::optional<MadePaper> makePaper(const desk::Desk& desk, record::PaperKind kin
         made.note = render::chartNote(*data, QLocale());
         return made;
     }
-    auto document = documentOf(kind, *data);
+    auto document = render::documentOf(kind, *data, QLocale());
     if (!document) return std::nullopt;
     made.pages.emplace(std::move(*document), page);
     return made;

@@ -22,6 +22,11 @@ Document goingHomeWithHelp(const PaperData& data, const QLocale& locale);
 QString chartNote(const PaperData& data, const QLocale& locale);
 constexpr int mostNoteLines = 15;
 
+/// The paper of this kind. Nothing where there is none: a certificate too early, and the chart
+/// note, which is plain text.
+std::optional<Document> documentOf(record::PaperKind kind, const PaperData& data,
+                                   const QLocale& locale);
+
 /// The steps of a pack in two languages beside each other; the reader's own on the outside.
 Document bilingualSteps(const packs::Pack& pack, const std::string& hospitalLanguage,
                         const std::string& learnerLanguage, const PaperData& data,
