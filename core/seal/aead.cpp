@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "seal/aead.h"
+
+#include <sodium.h>
+
+#include "base/check.h"
+
+namespace seal {
+namespace {
+
+static_assert(keySize == crypto_aead_xchacha20poly1305_ietf_KEYBYTES);
+static_assert(nonceSize == crypto_aead_xchacha20poly1305_ietf_NPUBBYTES);
+static_assert(tagSize == crypto_aead_xchacha20poly1305_ietf_ABYTES);
+
+bool hasRightSizes(const Secret& key, const Sealed& sealed) {
+    return key.size() == keySize && sealed.nonce.size() == nonceSize &&
+           sealed.box.size() >= tagSize;
+}
+
+/// Writes box.size() - tagSize bytes to `out`.
+bool openInto(unsigned char* out, const Secret& key, const Sealed& sealed, std::string_view with) {
+    return crypto_aead_xchacha20poly1305_ietf_decrypt(
+               out, nullptr, nullptr, bytePointer(std::string_view(sealed.box)), sealed.box.size(),
+               bytePointer(with), with.size(), bytePointer(std::string_view(sealed.nonce)),
+               key.data()) == 0;
+}
+
+}  // namespace
+
+Sealed sealBytes(const Secret& key, std::string_view plain, std::string_view with) {
+    return sealBytesWithNonce(key, randomBytes(nonceSize), plain, with);
+}
+
+Sealed sealBytesWithNonce(const Secret& key, std::string_view nonce, std::string_view plain,
+                          std::string_view with) {
+    REQUIRE(key.size() == keySize && nonce.size() == nonceSize);
+    Sealed sealed{std::string(nonce), std::string(plain.size() + tagSize, '\0')};
+    crypto_aead_xchacha20poly1305_ietf_encrypt(bytePointer(sealed.box), nullptr, bytePointer(plain),
+                                               plain.size(), bytePointer(with), with.size(),
+                                               nullptr, bytePointer(nonce), key.data());
+    return sealed;
+}
+
+std::optional<Secret> openSecret(const Secret& key, const Sealed& sealed, std::string_view with) {
+    if (!hasRightSizes(key, sealed)) return std::nullopt;
+    Secret plain = Secret::ofSize(sealed.box.size() - tagSize);
+    if (!openInto(plain.data(), key, sealed, with)) return std::nullopt;
+    return plain;
+}
+
+std::optional<std::string> openBytes(const Secret& key, const Sealed& sealed,
+                                     std::string_view with) {
+    if (!hasRightSizes(key, sealed)) return std::nullopt;
+    std::string plain(sealed.box.size() - tagSize, '\0');
+    if (!openInto(bytePointer(plain), key, sealed, with)) return std::nullopt;
+    return plain;
+}
+
+}  // namespace seal
