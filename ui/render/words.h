@@ -68,7 +68,7 @@ QString laneWords(packs::Lane lane);
 
 // Readiness.
 
-/// What was found, as a sentence: "Seen 2 times of 3 asked."
+/// What was found, as a sentence: "On different days: 2; at least 3 asked for."
 /// `names` are the texts of the ids among the finding's arguments.
 QString findingWords(const readiness::Finding& finding, const QStringList& names);
 /// What is missing, as something to do; empty when the finding is met.

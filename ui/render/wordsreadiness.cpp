@@ -16,7 +16,15 @@ QString counted(const Finding& finding, const QString& sentence) {
     return sentence.arg(argument(finding, 0), argument(finding, 1));
 }
 
-QString listed(const QStringList& names) { return names.join(Papers::tr("; ", "between items")); }
+/// The first three by name and the number of the others: a reason is read at a glance, the whole
+/// list stands where the steps, questions and drills themselves are.
+QString listed(const QStringList& names) {
+    constexpr int mostNamed = 3;
+    if (names.size() <= mostNamed + 1) return names.join(Papers::tr("; ", "between items"));
+    const QString first = names.mid(0, mostNamed).join(Papers::tr("; ", "between items"));
+    return Papers::tr("%1; and %n more", "after some items", int(names.size()) - mostNamed)
+        .arg(first);
+}
 
 QString metWords(const Finding& finding) {
     switch (finding.rule) {
@@ -27,15 +35,17 @@ QString metWords(const Finding& finding) {
         case Rule::AllergiesAsked:
             return Papers::tr("Allergies were asked.");
         case Rule::Observed:
-            return counted(finding, Papers::tr("Return demonstrations observed: %1 of %2 asked."));
+            return counted(
+                finding, Papers::tr("Return demonstrations observed: %1; at least %2 asked for."));
         case Rule::OnPatient:
-            return counted(finding, Papers::tr("On the patient: %1 of %2 asked."));
+            return counted(finding,
+                           Papers::tr("Of these on the patient: %1; at least %2 asked for."));
         case Rule::OnDays:
-            return counted(finding, Papers::tr("On different days: %1 of %2 asked."));
+            return counted(finding, Papers::tr("On different days: %1; at least %2 asked for."));
         case Rule::UnpromptedRow:
             return counted(finding,
-                           Papers::tr("Last demonstrations with every critical step unprompted: "
-                                      "%1 of %2 asked."));
+                           Papers::tr("Last in a row with every critical step unprompted: %1; at "
+                                      "least %2 asked for."));
         case Rule::CriticalSteps:
             return Papers::tr("Every critical step was seen unprompted in the last demonstration.");
         case Rule::TeachBack:
@@ -109,7 +119,7 @@ QString nextWords(const Finding& finding, const QStringList& names) {
         case Rule::TeachBack:
             return Papers::tr("Say it differently, then ask again.");
         case Rule::Drills:
-            return Papers::tr("Go through what to do if.");
+            return Papers::tr("Go through each: what to do, and whom to call.");
         case Rule::HomeKit:
             return Papers::tr("Watch one with the home kit.");
         case Rule::StillValid:

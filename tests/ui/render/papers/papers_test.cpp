@@ -96,7 +96,7 @@ TEST(ChartRecord, NotYetGivesEveryReason) {
     for (const PaperFinding& finding : data.readiness.findings) reasons += !finding.isMet;
     ASSERT_GT(reasons, 0);
     EXPECT_LE(pdf.pages(), 4);
-    EXPECT_TRUE(pdf.text().contains(q("Return demonstrations observed: 1 of")));
+    EXPECT_TRUE(pdf.text().contains(q("Return demonstrations observed: 1; at least 3 asked for.")));
 }
 
 TEST(ChartRecord, HasNoRasterAndEmbedsItsFonts) {
