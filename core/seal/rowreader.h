@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <set>
+#include <string>
+
+#include "base/result.h"
+#include "ledger/base64url.h"
+
+namespace seal {
+
+/// Reads the members of a stored row and remembers the first that is wrong. Errors: SealBadRow
+/// with the member's name.
+class RowReader {
+  public:
+    RowReader(const nlohmann::json& row, const std::set<std::string>& members) : m_row(row) {
+        if (!row.is_object()) refuse("row");
+        if (m_error) return;
+        for (const auto& item : row.items())
+            if (members.count(item.key()) == 0) refuse(item.key());
+        for (const std::string& member : members)
+            if (!row.contains(member)) refuse(member);
+    }
+
+    std::string text(const char* member) {
+        if (m_error) return {};
+        const auto& value = m_row.at(member);
+        if (value.is_string()) return value.get<std::string>();
+        refuse(member);
+        return {};
+    }
+
+    /// Base 64 of exactly so many bytes.
+    std::string bytes(const char* member, std::size_t size) {
+        const auto read = ledger::fromBase64Url(text(member));
+        if (!read || read->size() != size) refuse(member);
+        return m_error ? std::string(size, '\0') : *read;
+    }
+
+    template <class Id>
+    std::optional<Id> id(const char* member) {
+        const auto read = Id::parse(text(member));
+        if (!read) refuse(member);
+        return read ? std::optional<Id>(*read) : std::nullopt;
+    }
+
+    void refuse(const std::string& member) {
+        if (!m_error) m_error = base::Error{base::Code::SealBadRow, {member}};
+    }
+    const std::optional<base::Error>& error() const { return m_error; }
+
+  private:
+    const nlohmann::json& m_row;
+    std::optional<base::Error> m_error;
+};
+
+}  // namespace seal
