@@ -8,88 +8,13 @@
 #include <vector>
 
 #include "base/id.h"
+#include "practice/lapserecord.h"
+#include "practice/steprecord.h"
 #include "practice/words.h"
 #include "procedure/model.h"
-#include "procedure/recovery.h"
 
 /// Where a visit stands. A plain value, folded from its events; times in milliseconds.
 namespace practice {
-
-enum class PhaseEnd { Running, Done, StoppedShort, Voided };
-
-/// One run of a timed phase. What was asked and what was measured are both kept.
-struct PhaseRun {
-    std::string phase;
-    std::int64_t begunWallMs = 0;
-    std::int64_t begunBootMs = 0;
-    std::string bootId;
-    std::int64_t pausedMs = 0;    ///< does not count
-    std::int64_t measuredMs = 0;  ///< once it has ended
-    std::int64_t minMs = 0, targetMs = 0;
-    PhaseEnd end = PhaseEnd::Running;
-    bool operator==(const PhaseRun&) const = default;
-};
-
-enum class Mark { None, Seen, NotDone, NotSeen, DoesNotApply };
-
-/// How it went, in one word; silence is NothingRecorded, never "well done".
-enum class Help {
-    NothingRecorded,
-    Unprompted,
-    Cued,
-    HandsOn,
-    NotDone,
-    NotSeen,
-    DoesNotApply,
-    ByTeacher,  ///< the teacher did it: shown, or taken over
-};
-
-/// What was recorded for one step, or for one operator of a way back.
-struct StepRecord {
-    int op = 0;  ///< index into the model's operators
-    std::string step;
-    Mark mark = Mark::None;
-    int cues = 0;
-    bool handsOn = false;
-    bool byTeacher = false;  ///< done after the teacher took over, or shown by the teacher
-    std::vector<PhaseRun> phases;
-    std::vector<std::size_t> lapses;  ///< indices into State::lapses, withdrawn ones too
-    std::optional<base::StaffId> seenBy;
-    std::optional<base::CommandId> entry;  ///< the mark
-    std::int64_t atMs = 0;                 ///< when it was marked
-    bool operator==(const StepRecord&) const = default;
-};
-
-enum class Caught { No, Alone, Shown };
-
-struct LapseRecord {
-    base::CommandId entry;
-    std::vector<std::string> lapses;  ///< ids in the pack
-    std::string other;                ///< what was seen, where the pack lists nothing
-    std::vector<std::string> touched;
-    std::string leftOut;        ///< id of the step that was left out
-    std::string step;           ///< the step in hand when it was seen
-    std::string happenedAfter;  ///< noticed late: after this step
-    std::int64_t atMs = 0;
-    base::StaffId seenBy;
-    packs::Action action = packs::Action::Recover;
-    Caught caught = Caught::No;
-    bool withdrawn = false;         ///< kept, struck through
-    bool solved = false;            ///< the way back was done to its end (or none was needed)
-    bool byAbsence = false;         ///< the pack's `away`: nobody did it
-    std::vector<std::string> plan;  ///< ids of the operators of the way back, as first planned
-    bool operator==(const LapseRecord&) const = default;
-};
-
-/// The way back that is being worked through.
-struct WayBack {
-    std::size_t lapse = 0;  ///< index into State::lapses of the newest one
-    procedure::PlanOutcome outcome = procedure::PlanOutcome::Found;
-    std::vector<int> operators;
-    std::size_t done = 0;           ///< so many of them are done
-    std::vector<StepRecord> steps;  ///< one for each operator
-    bool operator==(const WayBack&) const = default;
-};
 
 struct DoneOperator {
     int op = 0;

@@ -8,13 +8,17 @@
 
 #include "base/result.h"
 #include "practice/events.h"
-#include "record/people.h"
-#include "record/teaching.h"
+#include "record/correctionpayloads.h"
+#include "record/housepayloads.h"
+#include "record/learnerpayloads.h"
+#include "record/patientpayloads.h"
+#include "record/signingpayloads.h"
+#include "record/teachbackpayloads.h"
 
 namespace record {
 
 /// Everything a person can say to the record: one alternative, one kind of Command, one type of
-/// entry.
+/// entry. Each struct is at once the data of the Command and of the entry it becomes.
 using Payload =
     std::variant<AddStaff, SetUnit, AddPatient, AskAllergies, AddLine, AddLearner, AskConsent,
                  AskNeeds, practice::OpenVisit, practice::BeginPhase, practice::EndPhase,

@@ -9,8 +9,7 @@
 
 #include "practice/state.h"
 #include "readiness/readiness.h"
-#include "record/people.h"
-#include "record/teaching.h"
+#include "record/payload.h"
 
 /// What people read, from what core knows: core itself speaks no prose.
 namespace render {

@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "record/people.h"
-#include "record/teaching.h"
+#include "record/payload.h"
 #include "render/papers/papernames.h"
 #include "render/papers/papervisit.h"
 

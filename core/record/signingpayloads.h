@@ -9,54 +9,11 @@
 #include "base/id.h"
 #include "practice/words.h"
 
-/// Teach-back, sign-off, decisions, papers and corrections. Each struct is at once the data of a
-/// Command and of the entry it becomes.
+/// Sign-off, going home with help, and the papers that were given out.
 namespace record {
 
-enum class DrillResult { Unprompted, Cued, NotYet };
 enum class AcknowledgedBy { Signed, Voice, Declined, NotPermitted, NotAble };
 enum class PaperKind { Chart, Certificate, GoingHomeWithHelp, ChartNote };
-
-/// One round of one open question: what was heard in the learner's own words.
-struct AskBack {
-    static constexpr const char* type = "asked-back";
-    base::LearnerId learner;
-    std::string pack;  ///< digest
-    std::string prompt;
-    std::vector<std::string> heard;  ///< ids of the points
-    std::string words;               ///< the learner's own words, when written down
-    std::string saidDifferently;     ///< how it was taught again before this round
-    bool operator==(const AskBack&) const = default;
-    template <class V>
-    void fields(V& v) {
-        v("learner", learner), v("pack", pack), v("prompt", prompt), v("heard", heard);
-        v("words", words), v("said_differently", saidDifferently);
-    }
-};
-
-/// After the pack's number of rounds: another plan for this question.
-struct MakePlan {
-    static constexpr const char* type = "plan-made";
-    base::LearnerId learner;
-    std::string pack, prompt, plan;
-    bool operator==(const MakePlan&) const = default;
-    template <class V>
-    void fields(V& v) {
-        v("learner", learner), v("pack", pack), v("prompt", prompt), v("plan", plan);
-    }
-};
-
-struct DoDrill {
-    static constexpr const char* type = "drill-done";
-    base::LearnerId learner;
-    std::string pack, drill;
-    DrillResult result = DrillResult::NotYet;
-    bool operator==(const DoDrill&) const = default;
-    template <class V>
-    void fields(V& v) {
-        v("learner", learner), v("pack", pack), v("drill", drill), v("result", result);
-    }
-};
 
 /// The learner's side of a sign-off.
 struct Acknowledgement {
@@ -111,43 +68,10 @@ struct IssuePaper {
     }
 };
 
-/// Something to add to an earlier entry, which stays as it is.
-struct AddAddendum {
-    static constexpr const char* type = "addendum-added";
-    base::CommandId to;
-    std::string text;
-    bool operator==(const AddAddendum&) const = default;
-    template <class V>
-    void fields(V& v) {
-        v("to", to), v("text", text);
-    }
-};
-
-/// Written later than it happened: the body's `at` is when it happened, the envelope's wall when
-/// it was written.
-struct AddLateEntry {
-    static constexpr const char* type = "late-entry-added";
-    std::optional<base::LearnerId> learner;
-    std::string text, reason;
-    bool operator==(const AddLateEntry&) const = default;
-    template <class V>
-    void fields(V& v) {
-        v("learner", learner), v("text", text), v("reason", reason);
-    }
-};
-
 }  // namespace record
 
 namespace base {
 
-template <>
-struct Names<record::DrillResult> {
-    static constexpr std::array<std::pair<record::DrillResult, const char*>, 3> all{{
-        {record::DrillResult::Unprompted, "unprompted"},
-        {record::DrillResult::Cued, "cued"},
-        {record::DrillResult::NotYet, "not-yet"},
-    }};
-};
 template <>
 struct Names<record::AcknowledgedBy> {
     static constexpr std::array<std::pair<record::AcknowledgedBy, const char*>, 5> all{{

@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "practice/eventshapes.h"
+
+/// A lapse, and how the learner came out of it.
+namespace practice {
+
+/// Something the pack does not list: what was touched is asked.
+struct OtherLapse {
+    std::string what;
+    std::vector<std::string> touched;  ///< clean conditions that no longer hold
+    bool operator==(const OtherLapse&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("what", what), v("touched", touched);
+    }
+};
+
+struct SeeLapse {
+    static constexpr const char* type = "lapse-seen";
+    std::vector<std::string> lapses;  ///< several seen at one moment are one
+    std::optional<OtherLapse> other;
+    std::optional<std::string> happened;  ///< noticed late: it happened after this step
+    bool alone = false;                   ///< no helper is there for the way back
+    bool operator==(const SeeLapse&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("lapses", lapses), v("other", other), v("happened", happened), v("alone", alone);
+    }
+};
+
+/// The learner noticed the lapse and puts it right without being told.
+struct CatchAlone : Bare {
+    static constexpr const char* type = "caught-alone";
+};
+/// The way back was shown or said to the learner: a cue.
+struct ShowWayBack : Bare {
+    static constexpr const char* type = "way-back-shown";
+};
+
+}  // namespace practice
