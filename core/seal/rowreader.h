@@ -9,6 +9,7 @@
 
 #include "base/result.h"
 #include "ledger/base64url.h"
+#include "ledger/jcs.h"
 
 namespace seal {
 
@@ -45,6 +46,16 @@ class RowReader {
         const auto read = Id::parse(text(member));
         if (!read) refuse(member);
         return read ? std::optional<Id>(*read) : std::nullopt;
+    }
+
+    /// From 1 to 2^53 - 1.
+    std::int64_t positive(const char* member) {
+        if (m_error) return 1;
+        const auto& value = m_row.at(member);
+        if (value.is_number_integer() && value > 0 && value <= ledger::largestInteger)
+            return value.get<std::int64_t>();
+        refuse(member);
+        return 1;
     }
 
     void refuse(const std::string& member) {
