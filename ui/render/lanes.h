@@ -68,7 +68,8 @@ struct Lane {
 
 /// Slim: for beside something larger; small names, spans as brackets without their figures, no
 /// ticks, and always a row for notches, so that nothing jumps when the first lapse is seen.
-enum class Density { Full, Slim };
+/// Print: as full, with smaller names and less space between the lanes.
+enum class Density { Full, Slim, Print };
 
 struct LanesData {
     Density density = Density::Full;

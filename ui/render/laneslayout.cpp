@@ -18,14 +18,17 @@ struct Measures {
     Measures(const Theme& theme, const QPaintDevice& device, Density density)
         : unit(device.logicalDpiY() / 96.0),
           isSlim(density == Density::Slim),
+          between((density == Density::Print ? 1 : 2) * Theme::gap(Gap::Hair) * unit),
           label(laneLabelFont(theme, density), const_cast<QPaintDevice*>(&device)),
           note(laneNoteFont(theme), const_cast<QPaintDevice*>(&device)),
           gap(Theme::gap(Gap::Hair) * unit),
-          bar(isSlim ? label.ascent() * 0.6 : std::max(label.height() * 0.8, 12 * unit)),
-          row(isSlim ? label.ascent() * 1.16 : std::max(label.height(), bar)) {}
+          bar(density == Density::Full ? std::max(label.height() * 0.8, 12 * unit)
+                                       : label.ascent() * (isSlim ? 0.6 : 0.8)),
+          row(density == Density::Full ? std::max(label.height(), bar) : label.ascent() * 1.16) {}
 
     double unit;
     bool isSlim;
+    double between;  ///< the lanes
     QFontMetricsF label;
     QFontMetricsF note;
     double gap;
@@ -136,7 +139,7 @@ double placeLane(const Lane& lane, const Axis& axis, const QRectF& labels, doubl
         placeSpans(lane, axis, barTop + measures.bar + measures.gap / 2, measures, place.spans);
     layout.lanes.push_back(std::move(place));
     if (measures.isSlim) return top + row + measures.gap / 2;
-    return std::max(bottom, top + row) + 2 * measures.gap;
+    return std::max(bottom, top + row) + measures.between;
 }
 
 double placeNotches(const LanesData& data, const Axis& axis, double top, const Measures& measures,
@@ -192,7 +195,7 @@ double placeTicks(const LanesData& data, const Axis& axis, double top, const Mea
 }  // namespace
 
 QFont laneLabelFont(const Theme& theme, Density density) {
-    return theme.font(density == Density::Slim ? TextSize::Note : TextSize::Body);
+    return theme.font(density == Density::Full ? TextSize::Body : TextSize::Note);
 }
 
 QFont laneNoteFont(const Theme& theme) { return theme.font(TextSize::Note); }

@@ -23,6 +23,7 @@ struct Text {
     QString text;
     TextStyle style = TextStyle::Body;
     Struck struck = Struck::No;
+    QString mark = {};  ///< in a table: the name of an icon that stands before the text
 };
 
 struct Heading {
@@ -45,7 +46,8 @@ enum class Rules { None, Rows };
 
 struct Row {
     std::vector<Text> cells;
-    bool isGroup = false;  ///< its first cell spans the table and names the rows below
+    bool isGroup = false;              ///< its first cell spans the table and names the rows below
+    std::vector<Column> columns = {};  ///< its own, in place of the table's
 };
 
 /// Its header is said again on every page it reaches. Without titles there is none.
@@ -56,11 +58,16 @@ struct Table {
     TextStyle header = TextStyle::SmallStrong;
 };
 
+/// Framed: a box on its own. RunIn: one line after the other behind the signal word, for a paper
+/// whose reader knows the cautions.
+enum class CautionLook { Framed, RunIn };
+
 /// Signal word, glyph and a thick border: legible without colour (ANSI Z535 words, own glyphs).
 struct CautionBox {
     packs::Level level = packs::Level::Caution;
     QString word;
     QStringList sentences;
+    CautionLook look = CautionLook::Framed;
 };
 
 enum class Verdict { Ready, NotYet };
@@ -73,6 +80,7 @@ struct VerdictBox {
 };
 
 struct LanesBlock {
+    QString title;  ///< stays with the picture
     LanesData data;
 };
 

@@ -9,7 +9,7 @@ namespace render {
 namespace {
 
 constexpr double pt = unitsPerPoint;
-constexpr double boxPadding = 8 * pt;
+constexpr double boxPadding = 6 * pt;
 
 double borderOf(packs::Level level) {
     switch (level) {
@@ -121,7 +121,39 @@ LayoutContext besideGlyph(const LayoutContext& context, double glyphSize, double
 
 }  // namespace
 
+namespace {
+
+// Glyph and signal word, then the sentences one after the other, between two quiet rules.
+Strips runInStrips(const CautionBox& box, const LayoutContext& context) {
+    const double glyph = 15 * pt, inset = glyph + 6 * pt;
+    LayoutContext within = context;
+    within.width = context.width - inset;
+    const Table table{{{{}, 0, 56}, {{}, 1}},
+                      {{{{box.word, TextStyle::SmallStrong},
+                         {box.sentences.join(QLatin1Char(' ')), TextStyle::Small}}}},
+                      Rules::None};
+    const Strip words = joined(tableStrips(table, within));
+    Strip strip;
+    strip.height = std::max(words.height, glyph) + 3 * pt;
+    strip.paint = [=, level = box.level, theme = context.theme,
+                   height = strip.height](QPainter& painter) {
+        const bool isRtl = context.direction == Qt::RightToLeft;
+        const double x = isRtl ? context.width - glyph : 0;
+        paintCautionGlyph(painter, QRectF(x, 1.5 * pt, glyph, glyph), level, theme);
+        painter.save();
+        painter.translate(isRtl ? 0 : inset, 1.5 * pt);
+        words.paint(painter);
+        painter.restore();
+        painter.fillRect(QRectF(0, height - 0.4 * pt, context.width, 0.4 * pt),
+                         theme.color(Role::Rule));
+    };
+    return {strip};
+}
+
+}  // namespace
+
 Strips cautionStrips(const CautionBox& box, const LayoutContext& context) {
+    if (box.look == CautionLook::RunIn) return runInStrips(box, context);
     const double glyph = 24 * pt, border = borderOf(box.level);
     const LayoutContext within = besideGlyph(context, glyph, border);
     Strips strips = textStrips({box.word, TextStyle::Strong}, Align::Start, 0, within);
@@ -137,7 +169,7 @@ Strips cautionStrips(const CautionBox& box, const LayoutContext& context) {
 }
 
 Strips verdictStrips(const VerdictBox& box, const LayoutContext& context) {
-    const double glyph = 30 * pt, border = 1.2 * pt;
+    const double glyph = 26 * pt, border = 1.2 * pt;
     const LayoutContext within = besideGlyph(context, glyph, border);
     Strips strips = textStrips({box.word, TextStyle::Title}, Align::Start, 0, within);
     const Strips more = textStrips({box.sentence, TextStyle::Body}, Align::Start, 2 * pt, within);

@@ -99,7 +99,7 @@ void addPeople(Blocks& blocks, const PaperData& data, const QLocale& locale) {
                         isolated(plainLines(data.needs->home)));
     }
     blocks.push_back(Heading{Papers::tr("Who")});
-    blocks.push_back(who);
+    blocks.push_back(paired(who));
 }
 
 void addReadiness(Blocks& blocks, const PaperData& data, const QLocale& locale) {
@@ -118,6 +118,7 @@ void addReadiness(Blocks& blocks, const PaperData& data, const QLocale& locale) 
     blocks.push_back(Space{4});
     addNotYet(blocks, data, Detail::Full);
     Table met = keyValues();
+    met.columns.front().points = 50;
     QStringList sentences;
     for (const PaperFinding& finding : found.findings)
         if (finding.isMet) sentences += findingWords(asFinding(finding), findingNames(finding));

@@ -29,25 +29,27 @@ QString againstBaseline(const PaperReading& reading, const QLocale& locale) {
     return words;
 }
 
+// What was read of one measure, found and left, under its name.
 void addReadings(Table& table, const PaperVisit& visit, const QLocale& locale) {
+    std::vector<std::pair<QString, QStringList>> measures;
     for (const PaperReading& reading : visit.readings) {
         const QString moment = reading.moment == practice::Moment::Found ? Papers::tr("as found")
                                                                          : Papers::tr("as left");
-        addKeyValue(table, plain(reading.label),
-                    Papers::tr("%1: %2; %3. Read by %4.")
-                        .arg(moment, markWords(reading, locale), againstBaseline(reading, locale),
-                             isolated(plain(reading.by))));
+        const QString words =
+            Papers::tr("%1: %2; %3. Read by %4.")
+                .arg(moment, markWords(reading, locale), againstBaseline(reading, locale),
+                     isolated(plain(reading.by)));
+        const QString label = plain(reading.label);
+        if (measures.empty() || measures.back().first != label) measures.push_back({label, {}});
+        measures.back().second += words;
     }
+    for (const auto& [label, lines] : measures)
+        addKeyValue(table, label, lines.join(QLatin1Char('\n')));
 }
 
-QString roundWords(const PaperRound& round, int number, bool isDayKnown, const QLocale& locale) {
-    const QString when = isDayKnown ? clockWords(round.asked.atMs, round.asked.offsetMinutes)
-                                    : stampWords(round.asked, locale);
+QString roundWords(const PaperRound& round, const QString& before) {
     QString words =
-        Papers::tr("Round %1, %2: %3")
-            .arg(QString::number(number), when,
-                 round.heard.empty() ? Papers::tr("no point heard")
-                                     : Papers::tr("heard: %1").arg(joinedWords(round.heard)));
+        before + (round.heard.empty() ? Papers::tr("no point heard") : joinedWords(round.heard));
     if (!round.words.empty())
         words += Papers::tr("\nIn own words: %1").arg(isolated(plain(round.words)));
     if (!round.saidDifferently.empty())
@@ -73,20 +75,57 @@ void addDrills(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     blocks.push_back(table);
 }
 
-// Where all rounds were asked on one day by one teacher, that is said once.
+// Where all rounds were asked on one day by one teacher, that is said once, with the time from the
+// first to the last.
 QString commonDay(const PaperData& data, const QLocale& locale) {
-    QString common;
+    QString common, first, last;
     for (const PaperQuestion& question : data.questions)
         for (const PaperRound& round : question.rounds) {
-            const QString day =
-                Papers::tr("Asked by %1 on %2 (%3).")
-                    .arg(isolated(plain(round.asked.by)),
-                         dateWords(round.asked.atMs, round.asked.offsetMinutes, locale),
-                         offsetWords(round.asked.offsetMinutes));
+            const Stamp& asked = round.asked;
+            const QString day = Papers::tr("%1, %2 (%3)", "who, day, offset")
+                                    .arg(isolated(plain(asked.by)),
+                                         dateWords(asked.atMs, asked.offsetMinutes, locale),
+                                         offsetWords(asked.offsetMinutes));
             if (common.isEmpty()) common = day;
             if (common != day) return {};
+            last = clockWords(asked.atMs, asked.offsetMinutes);
+            if (first.isEmpty()) first = last;
         }
-    return common;
+    if (common.isEmpty()) return {};
+    return Papers::tr("%1, %2", "day, time")
+        .arg(common, first == last ? first : Papers::tr("%1\u2013%2", "times").arg(first, last));
+}
+
+// Of a single round at a time that is said above, nothing but what was heard.
+QStringList roundsOf(const PaperQuestion& question, bool isDayKnown, const QLocale& locale) {
+    QStringList lines;
+    for (size_t i = 0; i < question.rounds.size(); ++i) {
+        const PaperRound& round = question.rounds[i];
+        const QString when = isDayKnown ? clockWords(round.asked.atMs, round.asked.offsetMinutes)
+                                        : stampWords(round.asked, locale);
+        const bool isBare = isDayKnown && question.rounds.size() == 1;
+        lines += roundWords(
+            round,
+            isBare ? QString() : Papers::tr("Round %1, %2: ").arg(QString::number(i + 1), when));
+    }
+    return lines;
+}
+
+// By standing, the strongest first: what was published is not read as one with what is done.
+QString sourceWords(const PaperData& data) {
+    QStringList groups;
+    for (const auto& [standing, name] : base::Names<packs::Standing>::all) {
+        QStringList cites;
+        for (const PaperSource& source : data.pack.sources) {
+            QString cite = plain(source.cite);
+            if (cite.endsWith(QLatin1Char('.'))) cite.chop(1);
+            if (source.standing == standing) cites += cite;
+        }
+        if (!cites.isEmpty())
+            groups += Papers::tr("Sources, %1: %2.")
+                          .arg(standingWords(standing), cites.join(QStringLiteral("  \u00b7  ")));
+    }
+    return groups.join(QLatin1Char(' '));
 }
 
 QString roleOf(const Stamp& stamp) {
@@ -100,7 +139,7 @@ void addTeachBack(Blocks& blocks, const PaperData& data, const QLocale& locale) 
     blocks.push_back(Heading{Papers::tr("Teach-back")});
     const QString common = commonDay(data, locale);
     const QString heard =
-        common.isEmpty() ? Papers::tr("Heard") : Papers::tr("Heard. %1").arg(common);
+        common.isEmpty() ? Papers::tr("Heard") : Papers::tr("Heard by %1").arg(common);
     Table table{{{Papers::tr("Question"), 0.3}, {heard, 0.7}}, {}};
     std::vector<std::string> unasked;
     for (const PaperQuestion& question : data.questions) {
@@ -108,10 +147,7 @@ void addTeachBack(Blocks& blocks, const PaperData& data, const QLocale& locale) 
             unasked.push_back(question.ask);
             continue;
         }
-        QStringList lines;
-        int number = 0;
-        for (const PaperRound& round : question.rounds)
-            lines += roundWords(round, ++number, !common.isEmpty(), locale);
+        QStringList lines = roundsOf(question, !common.isEmpty(), locale);
         if (lines.isEmpty()) lines += Papers::tr("not asked yet");
         if (!question.rounds.empty() && !question.missing.empty())
             lines += Papers::tr("Still to be heard: %1").arg(joinedWords(question.missing));
@@ -145,13 +181,13 @@ void addChange(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     addKeyValue(table, Papers::tr("Dressing"), plain(visit->dressing));
     addKeyValue(table, Papers::tr("Kit"), kitWords(visit->said.kit));
     addKeyValue(table, Papers::tr("Site"), plainLines(visit->change->site));
-    addReadings(table, *visit, locale);
     addKeyValue(table, Papers::tr("How it was borne"), plainLines(visit->change->tolerance));
+    addReadings(table, *visit, locale);
     addKeyValue(table, Papers::tr("Next due"),
                 visit->change->due ? Papers::tr("%1; at once when damp, loose, lifted or soiled")
                                          .arg(dateWords(*visit->change->due, locale))
                                    : QString());
-    blocks.push_back(table);
+    blocks.push_back(paired(table));
 }
 
 void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale) {
@@ -160,9 +196,13 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
         addText(blocks, Papers::tr("Nothing has been signed."), TextStyle::Quiet);
     for (const PaperSignature& one : data.signatures) {
         addText(blocks, plainLines(one.statement));
+        const bool isWhole = one.parts.size() > 1 && one.parts.size() == data.pack.parts.size();
+        const QString parts = isWhole
+                                  ? Papers::tr("all %1 competencies above").arg(one.parts.size())
+                                  : joinedWords(one.parts);
         addText(blocks,
                 Papers::tr("Signed off: %1. Signed on the ground of %2 entries.")
-                    .arg(joinedWords(one.parts), QString::number(one.basisSize)),
+                    .arg(parts, QString::number(one.basisSize)),
                 TextStyle::Small);
         const QString learner = one.learner.note.empty() ? acknowledgedWords(one.learner.how)
                                                          : QStringLiteral("%1: %2").arg(
@@ -183,7 +223,7 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
 }
 
 void addRemarks(Blocks& blocks, const PaperData& data, const QLocale& locale) {
-    Table table{{{Papers::tr("Written"), 0.36}, {Papers::tr("What"), 0.64}}, {}};
+    Table table{{{Papers::tr("Written"), 0.46}, {Papers::tr("What"), 0.54}}, {}};
     for (const PaperRemark& one : data.addenda)
         table.rows.push_back(
             {{{Papers::tr("Addendum by %1").arg(stampWords(one.written, locale)), TextStyle::Small},
@@ -229,24 +269,21 @@ void addGrounds(Blocks& blocks, const PaperData& data, const QLocale&) {
     for (Row& row : table.rows)
         for (Text& cell : row.cells) cell.style = TextStyle::Fine;
     blocks.push_back(table);
-    QStringList sources;
-    for (const PaperSource& source : data.pack.sources)
-        sources +=
-            QStringLiteral("%1 [%2]").arg(plain(source.cite), standingWords(source.standing));
-    addText(blocks, Papers::tr("Sources: %1").arg(sources.join(QStringLiteral("  \u00b7  "))),
-            TextStyle::Fine);
+    addText(blocks, sourceWords(data), TextStyle::Fine);
 }
 
 Document chartRecord(const PaperData& data, const QLocale& locale) {
     Document document = framed(data, Papers::tr("Teach-back record"), Identified::ByNumber, locale);
     Blocks& blocks = document.blocks;
-    addText(blocks, Papers::tr("Teach-back record"), TextStyle::Title);
-    addText(blocks, plain(data.pack.title), TextStyle::Lead);
-    for (const auto add : {addReadiness, addPeople, addVisits, addLanes, addSteps, addTimes,
+    Table title{{{{}, 0, 168}, {{}, 1, 0, Align::End}}, {}, Rules::None};
+    title.rows.push_back({{{Papers::tr("Teach-back record"), TextStyle::Title},
+                           {plain(data.pack.title), TextStyle::Lead}}});
+    blocks.push_back(title);
+    for (const auto add : {addReadiness, addPeople, addVisits, addSteps, addTimes, addLanes,
                            addLapses, addTeachBack, addChange, addSignatures, addRemarks})
         add(blocks, data, locale);
-    blocks.push_back(Space{10});
-    addCautions(blocks, data, 2);
+    blocks.push_back(Heading{Papers::tr("Cautions")});
+    addCautions(blocks, data, 2, CautionLook::RunIn);
     addGrounds(blocks, data, locale);
     return document;
 }

@@ -23,14 +23,43 @@ Document framed(const PaperData& data, const QString& title, Identified by, cons
     const QString root = QString::fromStdString(data.ledgerRoot);
     const QString shortRoot =
         root.size() > 16 ? root.left(8) + QChar(0x2026) + root.right(8) : root;
-    document.footer = Papers::tr("Printed %1 (%2). Ledger of %3 entries, root %4. Ninebark %5.")
+    document.footer = Papers::tr("Printed %1 (%2). Ledger: %3 entries, root %4. Ninebark %5.")
                           .arg(momentWords(data.printedMs, data.offsetMinutes, locale),
                                offsetWords(data.offsetMinutes), QString::number(data.ledgerSize),
                                shortRoot, plain(data.version));
     return document;
 }
 
-Table keyValues() { return {{{{}, 0, 128}, {{}, 1}}, {}, Rules::None, TextStyle::SmallStrong}; }
+namespace {
+
+constexpr double keyWidth = 92;
+// So many letters fit beside their key in half a page.
+constexpr int halfLetters = 34;
+
+bool isHalf(const Row& row) {
+    const QString& value = row.cells[1].text;
+    return value.size() <= halfLetters && !value.contains(QLatin1Char('\n'));
+}
+
+}  // namespace
+
+Table keyValues() {
+    return {{{{}, 0, keyWidth}, {{}, 1}}, {}, Rules::None, TextStyle::SmallStrong};
+}
+
+Table paired(const Table& table) {
+    Table pairs = keyValues();
+    for (size_t i = 0; i < table.rows.size(); ++i) {
+        Row row = table.rows[i];
+        if (i + 1 < table.rows.size() && isHalf(row) && isHalf(table.rows[i + 1])) {
+            const std::vector<Text>& next = table.rows[++i].cells;
+            row.cells.insert(row.cells.end(), next.begin(), next.end());
+            row.columns = {{{}, 0, keyWidth}, {{}, 1}, {{}, 0, keyWidth}, {{}, 1}};
+        }
+        pairs.rows.push_back(row);
+    }
+    return pairs;
+}
 
 void addKeyValue(Table& table, const QString& key, const QString& value) {
     const bool isKnown = !value.isEmpty();
@@ -92,17 +121,17 @@ QString policyFirst(const PaperData& data) {
                      .arg(isolated(policy));
 }
 
-void addCautions(Blocks& blocks, const PaperData& data, size_t most) {
+void addCautions(Blocks& blocks, const PaperData& data, size_t most, CautionLook look) {
     std::vector<CautionBox> boxes;
     for (const PaperCaution& caution : data.pack.cautions) {
         if (boxes.empty() || boxes.back().level != caution.level)
-            boxes.push_back({caution.level, signalWords(caution.level), {}});
+            boxes.push_back({caution.level, signalWords(caution.level), {}, look});
         boxes.back().sentences += plain(caution.text);
     }
     boxes.resize(std::min(boxes.size(), most));
     for (CautionBox& box : boxes) blocks.push_back(std::move(box));
-    blocks.push_back(
-        CautionBox{packs::Level::Notice, signalWords(packs::Level::Notice), {policyFirst(data)}});
+    blocks.push_back(CautionBox{
+        packs::Level::Notice, signalWords(packs::Level::Notice), {policyFirst(data)}, look});
 }
 
 void addNotYet(Blocks& blocks, const PaperData& data, Detail detail) {

@@ -11,11 +11,11 @@ namespace render {
 namespace {
 
 constexpr double paperPt = unitsPerPoint;
-constexpr double sideMargin = 44 * paperPt;
-constexpr double topMargin = 30 * paperPt;
-constexpr double bottomMargin = 28 * paperPt;
-constexpr double headerGap = 12 * paperPt;
-constexpr double footerGap = 10 * paperPt;
+constexpr double sideMargin = 42 * paperPt;
+constexpr double topMargin = 26 * paperPt;
+constexpr double bottomMargin = 26 * paperPt;
+constexpr double headerGap = 9 * paperPt;
+constexpr double footerGap = 8 * paperPt;
 
 QSizeF sizeOf(PageKind kind) {
     return QPageSize(kind == PageKind::A4 ? QPageSize::A4 : QPageSize::Letter)
@@ -81,12 +81,15 @@ LayoutContext Paper::context() const {
     return context;
 }
 
-Strip Paper::header() const {
+// Identifiers and page stand together: a sheet that strays can be put back.
+Strip Paper::header(int page) const {
     const LayoutContext within = context();
-    const Table line{
-        {{{}, 0.62}, {{}, 0.38, 0, Align::End}},
-        {{{{m_document.identifiers, TextStyle::SmallStrong}, {m_document.title, TextStyle::Fine}}}},
-        Rules::None};
+    const QString count = Papers::tr("Page %1 of %2").arg(page + 1).arg(pageCount());
+    const Table line{{{{}, 0.7}, {{}, 0.3, 0, Align::End}, {{}, 0, 62, Align::End}},
+                     {{{{m_document.identifiers, TextStyle::SmallStrong},
+                        {m_document.title, TextStyle::Fine},
+                        {count, TextStyle::SmallStrong}}}},
+                     Rules::None};
     Strips strips;
     if (!m_document.bands.isEmpty())
         strips.push_back(bandStrip(m_document.bands.join(QStringLiteral("  \u2013  ")), within));
@@ -96,22 +99,19 @@ Strip Paper::header() const {
     return joined(std::move(strips));
 }
 
-Strip Paper::footer(int page) const {
+Strip Paper::footer() const {
     const LayoutContext within = context();
-    const QString count = Papers::tr("Page %1 of %2").arg(page + 1).arg(pageCount());
-    const Table line{{{{}, 0.84}, {{}, 0.16, 0, Align::End}},
-                     {{{{m_document.footer, TextStyle::Fine}, {count, TextStyle::SmallStrong}}}},
-                     Rules::None};
-    Strips strips = tableStrips(line, within);
+    Strips strips =
+        textStrips({m_document.footer, TextStyle::Fine}, Align::Start, 1.5 * paperPt, within);
     strips.insert(strips.begin(), thinRule(within, 0, Role::Rule, 0.5));
     return joined(std::move(strips));
 }
 
 void Paper::layOut() {
     const LayoutContext within = context();
-    const double top = topMargin + header().height + headerGap;
+    const double top = topMargin + header(0).height + headerGap;
     const double bottom =
-        sizeOf(m_kind).height() * paperPt - bottomMargin - footer(0).height - footerGap;
+        sizeOf(m_kind).height() * paperPt - bottomMargin - footer().height - footerGap;
     Strips strips;
     for (const Block& block : m_document.blocks) {
         const Strips more = stripsOf(block, within);
@@ -155,9 +155,9 @@ void Paper::paintPage(QPainter& painter, int page) const {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setLayoutDirection(Qt::LeftToRight);
     painter.scale(scale, scale);
-    paintAt(header(), topMargin);
+    paintAt(header(page), topMargin);
     for (const Placed& placed : m_pages[size_t(page)]) paintAt(placed.strip, placed.y);
-    const Strip foot = footer(page);
+    const Strip foot = footer();
     paintAt(foot, sizeOf(m_kind).height() * paperPt - bottomMargin - foot.height);
     painter.restore();
 }

@@ -44,8 +44,8 @@ class Paper {
 
     void layOut();
     LayoutContext context() const;
-    Strip header() const;
-    Strip footer(int page) const;
+    Strip header(int page) const;
+    Strip footer() const;
 
     Document m_document;
     PageKind m_kind;

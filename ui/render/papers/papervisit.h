@@ -43,6 +43,7 @@ struct PaperStep {
     practice::Help help = practice::Help::NothingRecorded;
     int cues = 0;
     bool byTeacher = false;
+    bool byJudgement = false;  ///< marked by the teacher's judgement where it did not fit
     std::string seenBy;
     std::vector<std::string> lapses;  ///< letters
     std::vector<PaperPhase> phases;

@@ -15,6 +15,8 @@ Document framed(const PaperData& data, const QString& title, Identified by, cons
 
 void addKeyValue(Table& table, const QString& key, const QString& value);
 Table keyValues();
+/// The same rows, two beside each other where two short ones follow each other.
+Table paired(const Table& table);
 void addText(Blocks& blocks, const QString& text, TextStyle style = TextStyle::Body);
 QString joinedWords(const std::vector<std::string>& words, const QString& between);
 QString joinedWords(const std::vector<std::string>& words);
@@ -24,7 +26,8 @@ QStringList findingNames(const PaperFinding& finding);
 readiness::Finding asFinding(const PaperFinding& finding);
 
 /// At most `most` boxes, the gravest first; those of one level share a box.
-void addCautions(Blocks& blocks, const PaperData& data, size_t most);
+void addCautions(Blocks& blocks, const PaperData& data, size_t most,
+                 CautionLook look = CautionLook::Framed);
 /// The caution that every paper carries.
 QString policyFirst(const PaperData& data);
 /// Short: at most three names a reason, and how many more there are.

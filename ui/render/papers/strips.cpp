@@ -10,15 +10,16 @@
 namespace render {
 namespace {
 
-// The lanes' type is made for a screen; on paper the same picture is drawn smaller.
-constexpr double lanesScale = 0.68;
+// The lanes' type is made for a screen; on paper the same picture is drawn smaller: its least type,
+// 11 points, becomes 8.5.
+constexpr double lanesScale = 0.775;
 
 Strips headingStrips(const Heading& heading, const LayoutContext& context) {
     Strips strips =
-        textStrips({heading.text, TextStyle::Heading}, Align::Start, 13 * unitsPerPoint, context);
+        textStrips({heading.text, TextStyle::Heading}, Align::Start, 9 * unitsPerPoint, context);
     for (Strip& strip : strips) strip.keepsNext = true;
     Strip gap;
-    gap.height = 2 * unitsPerPoint;
+    gap.height = 1.5 * unitsPerPoint;
     gap.keepsNext = true;
     strips.push_back(gap);
     return strips;
@@ -64,9 +65,12 @@ Strips lanesStrips(const LanesBlock& block, const LayoutContext& context) {
     constexpr double perDot = unitsPerInch / 96 * lanesScale;
     const double height =
         lanesHeight(block.data, context.theme, context.width / perDot, lanesDevice());
+    Strips strips =
+        textStrips({block.title, TextStyle::SmallStrong}, Align::Start, 4 * unitsPerPoint, context);
+    for (Strip& line : strips) line.keepsNext = true;
     Strip strip;
-    strip.before = 6 * unitsPerPoint;
-    strip.height = height * perDot + 4 * unitsPerPoint;
+    strip.before = 3 * unitsPerPoint;
+    strip.height = height * perDot + 3 * unitsPerPoint;
     strip.paint = [block, context, height](QPainter& painter) {
         // Lanes measure their type by the device: give them its own dots, shrunk.
         const double dots = painter.device()->logicalDpiX();
@@ -77,7 +81,8 @@ Strips lanesStrips(const LanesBlock& block, const LayoutContext& context) {
                    context.theme);
         painter.restore();
     };
-    return {strip};
+    strips.push_back(strip);
+    return strips;
 }
 
 Strip joined(Strips strips) {

@@ -3,13 +3,14 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "render/icons.h"
 #include "render/papers/textline.h"
 
 namespace render {
 namespace {
 
 constexpr double columnGap = 8 * unitsPerPoint;
-constexpr double rowPadding = 2 * unitsPerPoint;
+constexpr double rowPadding = 1.25 * unitsPerPoint;
 // A row of more lines than this may go on over the page.
 constexpr size_t unpartedLines = 12;
 
@@ -17,17 +18,17 @@ struct Place {
     double x = 0, width = 0;
 };
 
-std::vector<Place> placesOf(const Table& table, const LayoutContext& context) {
+std::vector<Place> placesOf(const std::vector<Column>& columns, const LayoutContext& context) {
     double fixed = 0, shares = 0;
-    for (const Column& column : table.columns) {
+    for (const Column& column : columns) {
         fixed += column.points * unitsPerPoint;
         shares += column.points > 0 ? 0 : column.share;
     }
-    const double gaps = columnGap * double(table.columns.size() - 1);
+    const double gaps = columnGap * double(columns.size() - 1);
     const double rest = std::max(0.0, context.width - fixed - gaps);
     std::vector<Place> places;
     double x = 0;
-    for (const Column& column : table.columns) {
+    for (const Column& column : columns) {
         const double width =
             column.points > 0 ? column.points * unitsPerPoint : rest * column.share / shares;
         const bool isMirrored = context.direction == Qt::RightToLeft;
@@ -40,7 +41,25 @@ std::vector<Place> placesOf(const Table& table, const LayoutContext& context) {
 struct PlacedCell {
     TextLines lines;
     double x;
+    std::function<void(QPainter&)> paintMark = {};  ///< from the baseline of its first line
 };
+
+constexpr double markSize = 8.5 * unitsPerPoint, markGap = 3 * unitsPerPoint;
+
+// The text, and before it its icon, if it has one.
+PlacedCell placedCell(const Text& text, Align align, const Place& place,
+                      const LayoutContext& context) {
+    if (text.mark.isEmpty()) return {TextLines(text, align, place.width, context), place.x};
+    const double indent = markSize + markGap;
+    const bool isRtl = context.direction == Qt::RightToLeft;
+    const QRectF box(isRtl ? place.x + place.width - markSize : place.x, -0.84 * markSize, markSize,
+                     markSize);
+    const auto paint = [=, mark = text.mark, theme = context.theme](QPainter& painter) {
+        paintIcon(painter, box, mark, theme.color(Role::Ink), theme.color(Role::Paper));
+    };
+    return {TextLines(text, align, place.width - indent, context), place.x + (isRtl ? 0 : indent),
+            paint};
+}
 
 // The n-th lines of all cells side by side on one baseline.
 Strip lineStrip(const std::vector<PlacedCell>& cells, int line) {
@@ -55,6 +74,10 @@ Strip lineStrip(const std::vector<PlacedCell>& cells, int line) {
     strip.paint = [cells, line, ascent](QPainter& painter) {
         for (const PlacedCell& cell : cells) {
             if (line < cell.lines.count()) cell.lines.paint(painter, line, cell.x, ascent);
+            if (line > 0 || !cell.paintMark) continue;
+            painter.translate(0, ascent);
+            cell.paintMark(painter);
+            painter.translate(0, -ascent);
         }
     };
     return strip;
@@ -83,19 +106,22 @@ Strips cellStrips(const std::vector<PlacedCell>& cells) {
     return strips;
 }
 
-Strips rowStrips(const Table& table, const Row& row, const std::vector<Place>& places,
-                 const LayoutContext& context) {
+std::vector<PlacedCell> cellsOf(const Table& table, const Row& row, const LayoutContext& context) {
     std::vector<PlacedCell> cells;
     if (row.isGroup) {
         cells.push_back({TextLines(row.cells.front(), Align::Start, context.width, context), 0});
-    } else {
-        const size_t count = std::min(row.cells.size(), places.size());
-        for (size_t i = 0; i < count; ++i) {
-            cells.push_back(
-                {TextLines(row.cells[i], table.columns[i].align, places[i].width, context),
-                 places[i].x});
-        }
+        return cells;
     }
+    const std::vector<Column>& columns = row.columns.empty() ? table.columns : row.columns;
+    const std::vector<Place> places = placesOf(columns, context);
+    const size_t count = std::min(row.cells.size(), places.size());
+    for (size_t i = 0; i < count; ++i)
+        cells.push_back(placedCell(row.cells[i], columns[i].align, places[i], context));
+    return cells;
+}
+
+Strips rowStrips(const Table& table, const Row& row, const LayoutContext& context) {
+    const std::vector<PlacedCell> cells = cellsOf(table, row, context);
     const bool isRuled = table.rules == Rules::Rows;
     Strips strips = cellStrips(cells);
     const bool mayPart = strips.size() > unpartedLines;
@@ -113,13 +139,12 @@ Strips rowStrips(const Table& table, const Row& row, const std::vector<Place>& p
     return strips;
 }
 
-std::shared_ptr<Strip> headerOf(const Table& table, const std::vector<Place>& places,
-                                const LayoutContext& context) {
+std::shared_ptr<Strip> headerOf(const Table& table, const LayoutContext& context) {
     Row titles;
     for (const Column& column : table.columns) titles.cells.push_back({column.title, table.header});
     Table plain = table;
     plain.rules = Rules::None;
-    Strips strips = rowStrips(plain, titles, places, context);
+    Strips strips = rowStrips(plain, titles, context);
     strips.push_back(ruleStrip(context.width, 1, Role::Ink, context.theme));
     return std::make_shared<Strip>(joined(std::move(strips)));
 }
@@ -127,22 +152,22 @@ std::shared_ptr<Strip> headerOf(const Table& table, const std::vector<Place>& pl
 }  // namespace
 
 Strips tableStrips(const Table& table, const LayoutContext& context) {
-    const std::vector<Place> places = placesOf(table, context);
     const bool hasHeader = std::any_of(table.columns.begin(), table.columns.end(),
                                        [](const Column& c) { return !c.title.isEmpty(); });
     Strips strips;
     std::shared_ptr<Strip> header;
     if (hasHeader) {
-        header = headerOf(table, places, context);
+        header = headerOf(table, context);
         strips.push_back(*header);
         strips.back().keepsNext = true;
     }
     for (const Row& row : table.rows) {
-        Strips added = rowStrips(table, row, places, context);
+        Strips added = rowStrips(table, row, context);
         for (Strip& strip : added) strip.repeats = header;
         strips.insert(strips.end(), added.begin(), added.end());
     }
-    if (!strips.empty()) strips.front().before = 3 * unitsPerPoint;
+    const bool isQuiet = !hasHeader && table.rules == Rules::None;
+    if (!strips.empty() && !isQuiet) strips.front().before = 3 * unitsPerPoint;
     return strips;
 }
 

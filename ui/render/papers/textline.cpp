@@ -3,6 +3,7 @@
 #include "render/papers/textline.h"
 
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
 
 namespace render {
@@ -17,11 +18,11 @@ struct Face {
 Face faceOf(TextStyle style) {
     switch (style) {
         case TextStyle::Title:
-            return {21, QFont::DemiBold, Role::Ink};
+            return {18, QFont::DemiBold, Role::Ink};
         case TextStyle::Lead:
             return {12.5, QFont::Normal, Role::Ink};
         case TextStyle::Heading:
-            return {12.5, QFont::DemiBold, Role::Pine};
+            return {11.5, QFont::DemiBold, Role::Pine};
         case TextStyle::Strong:
             return {9.5, QFont::DemiBold, Role::Ink};
         case TextStyle::Body:
@@ -33,9 +34,22 @@ Face faceOf(TextStyle style) {
         case TextStyle::SmallStrong:
             return {8.5, QFont::DemiBold, Role::Ink};
         case TextStyle::Fine:
-            return {8, QFont::Normal, Role::QuietInk};
+            return {8.5, QFont::Normal, Role::QuietInk};
     }
     return {9.5, QFont::Normal, Role::Ink};
+}
+
+// Noto Sans asks for a line of 1.36 times its size, so that every script it holds has room. Letters
+// that stay between the usual lines need less: 1.25 is common practice in printing.
+constexpr double plainAscent = 0.99, plainLine = 1.25;
+
+bool isPlainLetter(QChar c) {
+    const bool isVietnamese = c.unicode() >= 0x1E00 && c.unicode() < 0x1F00;
+    const bool isMark = c.isMark() || c.isSurrogate();
+    if (isMark || isVietnamese) return false;
+    const QChar::Script script = c.script();
+    return script == QChar::Script_Latin || script == QChar::Script_Common ||
+           script == QChar::Script_Cyrillic || script == QChar::Script_Inherited;
 }
 
 Qt::Alignment alignmentOf(Align align, bool textIsRtl, Qt::LayoutDirection document) {
@@ -86,15 +100,20 @@ TextLines::TextLines(const Text& text, Align align, double width, const LayoutCo
         line.setPosition(QPointF(0, 0));
     }
     m_layout->endLayout();
+    if (std::all_of(shown.begin(), shown.end(), isPlainLetter)) m_plainSize = font.pixelSize();
 }
 
 int TextLines::count() const { return m_layout->text().isEmpty() ? 0 : m_layout->lineCount(); }
 
-double TextLines::ascent(int line) const { return m_layout->lineAt(line).ascent(); }
+double TextLines::ascent(int line) const {
+    const double asked = m_layout->lineAt(line).ascent();
+    return m_plainSize > 0 ? std::min(asked, plainAscent * m_plainSize) : asked;
+}
 
 double TextLines::height(int line) const {
     const QTextLine at = m_layout->lineAt(line);
-    return at.ascent() + at.descent();
+    const double asked = at.ascent() + at.descent();
+    return m_plainSize > 0 ? std::min(asked, plainLine * m_plainSize) : asked;
 }
 
 double TextLines::widest() const {

@@ -28,6 +28,7 @@ class TextLines {
   private:
     std::shared_ptr<QTextLayout> m_layout;
     QColor m_ink;
+    double m_plainSize = 0;  ///< size of type where its lines may stand closer; else 0
 };
 
 }  // namespace render

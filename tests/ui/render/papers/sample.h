@@ -29,6 +29,11 @@ class Sample {
 
 const QLocale& english();
 
+/// "chart", "certificate" where the rules allow it, "home", and "steps" in two languages.
+std::vector<std::pair<std::string, Document>> everyPaper(const PaperData& data,
+                                                         const QLocale& locale,
+                                                         const std::string& language = "ar");
+
 /// The PDF through poppler's tools.
 class Pdf {
   public:

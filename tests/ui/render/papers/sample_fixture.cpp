@@ -105,6 +105,18 @@ const QLocale& english() {
     return locale;
 }
 
+std::vector<std::pair<std::string, Document>> everyPaper(const PaperData& data,
+                                                         const QLocale& locale,
+                                                         const std::string& language) {
+    static const Sample hands(Stage::NotYet, "clean-hands");
+    std::vector<std::pair<std::string, Document>> papers{
+        {"chart", chartRecord(data, locale)},
+        {"home", goingHomeWithHelp(data, locale)},
+        {"steps", bilingualSteps(hands.pack(), "en", language, data, locale)}};
+    if (auto document = certificate(data, locale)) papers.push_back({"certificate", *document});
+    return papers;
+}
+
 Pdf::Pdf(const Document& document, PageKind kind)
     : m_path(QDir::temp().filePath(QUuid::createUuid().toString(QUuid::WithoutBraces) +
                                    QStringLiteral(".pdf"))) {
