@@ -7,6 +7,7 @@
 
 #include "ledger/base64url.h"
 #include "ledger/jcs.h"
+#include "ledger/memberreader.h"
 #include "ledger/merkle.h"
 
 namespace ledger {
@@ -16,14 +17,9 @@ using base::Code;
 using base::Error;
 using nlohmann::json;
 
-constexpr int envelopeVersion = 1;
-
 Error badEntry(const std::string& where, const std::string& what) {
     return Error{Code::LedgerBadEntry, {where, what}};
 }
-
-/// Whether ISO 8601 with a year of four digits can say this moment.
-bool isWritable(std::int64_t wallMs) { return base::parseIsoUtc(base::isoUtc(wallMs)) == wallMs; }
 
 template <class Id>
 json idOrNull(const std::optional<Id>& id) {
@@ -61,84 +57,6 @@ base::Outcome checkBody(const Body& body) {
         if (!base::isIdText(id)) return badEntry("/body/about", "holds what is no id");
     if (body.basis && !digestOf(body.basis->root)) return badEntry("/body/basis", "has no root");
     return base::Done{};
-}
-
-/// Reads the members of one object and remembers the first thing that is wrong with it.
-class MemberReader {
-  public:
-    MemberReader(const json& object, std::string where)
-        : m_object(object), m_where(std::move(where)) {
-        if (!object.is_object()) refuse("", "is no object");
-    }
-
-    void only(const std::set<std::string>& known) {
-        if (m_error) return;
-        for (const auto& item : m_object.items())
-            if (known.count(item.key()) == 0) refuse("/" + item.key(), "is not known");
-    }
-    bool has(const char* key) const { return !m_error && m_object.contains(key); }
-
-    const json* member(const char* key, json::value_t type) {
-        if (m_error) return nullptr;
-        const auto found = m_object.find(key);
-        if (found == m_object.end()) return refuse(std::string("/") + key, "is missing");
-        const bool fits = type == json::value_t::number_integer ? found->is_number_integer()
-                                                                : found->type() == type;
-        if (!fits) return refuse(std::string("/") + key, "is of the wrong kind");
-        return &*found;
-    }
-
-    std::string text(const char* key) {
-        const json* value = member(key, json::value_t::string);
-        return value ? value->get<std::string>() : std::string();
-    }
-    std::int64_t integer(const char* key, std::int64_t least, std::int64_t most) {
-        const json* value = member(key, json::value_t::number_integer);
-        if (!value) return least;
-        const bool tooLarge = value->is_number_unsigned() &&
-                              value->get<std::uint64_t>() > static_cast<std::uint64_t>(most);
-        if (tooLarge || value->get<std::int64_t>() < least || value->get<std::int64_t>() > most) {
-            refuse(std::string("/") + key, "is out of range");
-            return least;
-        }
-        return value->get<std::int64_t>();
-    }
-    std::int64_t moment(const char* key) {
-        const auto ms = base::parseIsoUtc(text(key));
-        if (!ms) refuse(std::string("/") + key, "is no moment");
-        return ms.value_or(0);
-    }
-    template <class Id>
-    std::optional<Id> id(const char* key) {
-        const auto read = Id::parse(text(key));
-        if (!read) refuse(std::string("/") + key, "is no id");
-        return read ? std::optional<Id>(*read) : std::nullopt;
-    }
-    template <class Id>
-    std::optional<Id> idOrNull(const char* key) {
-        if (has(key) && m_object.at(key).is_null()) return std::nullopt;
-        return id<Id>(key);
-    }
-
-    std::nullptr_t refuse(const std::string& key, const std::string& what) {
-        if (!m_error) m_error = badEntry(m_where + key, what);
-        return nullptr;
-    }
-    const std::optional<Error>& error() const { return m_error; }
-
-  private:
-    const json& m_object;
-    std::string m_where;
-    std::optional<Error> m_error;
-};
-
-base::Result<json> parseCanonical(const std::string& bytes) {
-    json parsed = json::parse(bytes, nullptr, false);
-    if (parsed.is_discarded()) return badEntry("", "is not JSON");
-    const auto again = entryJcs(parsed);
-    if (!again) return again.error();
-    if (*again != bytes) return Error{Code::LedgerNotCanonical};
-    return parsed;
 }
 
 std::optional<Head> readBasis(MemberReader& body, const base::LedgerId& ledger) {
@@ -200,60 +118,50 @@ base::Result<Body> readBody(const json& parsed, const base::LedgerId& ledger) {
     return body;
 }
 
+Envelope envelopeOf(const Entry& entry) {
+    return {entry.ledger, entry.seq,    entry.tick,    entry.wallMs,
+            entry.bootId, entry.bootMs, entry.subject, {}};
+}
+
 }  // namespace
 
-base::Result<std::string> entryBytes(const Entry& entry) {
+base::Result<std::string> entryBytes(const Entry& entry, Codec& codec) {
     if (const auto checked = checkBody(entry.body); !checked) return checked.error();
-    if (!isWritable(entry.wallMs)) return badEntry("/wall", "is beyond the calendar");
     const auto body = entryJcs(bodyJson(entry.body, entry.ledger));
     if (!body) return body.error();
-    return entryJcs({{"v", envelopeVersion},
-                     {"ledger", entry.ledger.text()},
-                     {"seq", entry.seq},
-                     {"tick", entry.tick},
-                     {"wall", base::isoUtc(entry.wallMs)},
-                     {"boot", {{"id", entry.bootId}, {"ms", entry.bootMs}}},
-                     {"subject", idOrNull(entry.subject)},
-                     {"key", nullptr},
-                     {"alg", "none"},
-                     {"nonce", ""},
-                     {"body", toBase64Url(*body)}});
+    Envelope envelope = envelopeOf(entry);
+    auto closed = codec.close(headOf(envelope), *body);
+    if (!closed) return closed.error();
+    envelope.closed = std::move(*closed);
+    return envelopeBytes(envelope);
 }
 
-base::Result<Entry> readEntry(const std::string& bytes) {
-    const auto parsed = parseCanonical(bytes);
+base::Result<Entry> readEntry(const std::string& bytes, Codec& codec) {
+    const auto envelope = readEnvelope(bytes);
+    if (!envelope) return envelope.error();
+    Entry entry{.ledger = envelope->ledger,
+                .seq = envelope->seq,
+                .tick = envelope->tick,
+                .wallMs = envelope->wallMs,
+                .bootId = envelope->bootId,
+                .bootMs = envelope->bootMs,
+                .subject = envelope->subject};
+    const auto opened = codec.open(headOf(*envelope), envelope->closed);
+    if (!opened) return opened.error();
+    entry.isOpen = opened->has_value();
+    if (!entry.isOpen) return entry;
+    const auto parsed = parseCanonical(**opened);
     if (!parsed) return parsed.error();
-    MemberReader in(*parsed, "");
-    in.only(
-        {"v", "ledger", "seq", "tick", "wall", "boot", "subject", "key", "alg", "nonce", "body"});
-    if (in.integer("v", envelopeVersion, envelopeVersion) != envelopeVersion || in.error())
-        return *in.error();
-    const std::string alg = in.text("alg");
-    if (!in.error() && alg != "none") return Error{Code::LedgerUnknownAlg, {alg}};
-    in.member("key", json::value_t::null);
-    if (!in.text("nonce").empty()) in.refuse("/nonce", "is not empty");
-    const json* boot = in.member("boot", json::value_t::object);
-    const auto ledger = in.id<base::LedgerId>("ledger");
-    const auto bodyBytes = fromBase64Url(in.text("body"));
-    if (!bodyBytes) in.refuse("/body", "is not base 64");
-    if (in.error()) return *in.error();
-
-    MemberReader bootIn(*boot, "/boot");
-    bootIn.only({"id", "ms"});
-    const auto bodyParsed = parseCanonical(*bodyBytes);
-    if (!bodyParsed) return bodyParsed.error();
-    const auto body = readBody(*bodyParsed, *ledger);
+    auto body = readBody(*parsed, entry.ledger);
     if (!body) return body.error();
-    Entry entry{.ledger = *ledger, .body = *body};
-    entry.seq = static_cast<std::uint64_t>(in.integer("seq", 0, largestInteger));
-    entry.tick = static_cast<std::uint64_t>(in.integer("tick", 0, largestInteger));
-    entry.wallMs = in.moment("wall");
-    entry.bootId = bootIn.text("id");
-    entry.bootMs = bootIn.integer("ms", -largestInteger, largestInteger);
-    entry.subject = in.idOrNull<base::PatientId>("subject");
-    if (in.error()) return *in.error();
-    if (bootIn.error()) return *bootIn.error();
+    entry.body = std::move(*body);
     return entry;
 }
+
+base::Result<std::string> entryBytes(const Entry& entry) {
+    return entryBytes(entry, *plainCodec());
+}
+
+base::Result<Entry> readEntry(const std::string& bytes) { return readEntry(bytes, *plainCodec()); }
 
 }  // namespace ledger

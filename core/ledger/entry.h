@@ -11,6 +11,7 @@
 #include "base/clock.h"
 #include "base/id.h"
 #include "base/result.h"
+#include "ledger/envelope.h"
 
 namespace ledger {
 
@@ -55,7 +56,9 @@ struct Entry {
     std::int64_t bootMs = 0;
     /// Whose record it is part of; none: the ledger's own.
     std::optional<base::PatientId> subject = {};
-    Body body;
+    /// Nothing of the body was read when false: its key is not at hand, or was destroyed.
+    bool isOpen = true;
+    Body body = {};
 
     bool operator==(const Entry&) const = default;
 };
@@ -66,10 +69,15 @@ struct Draft {
     Body body;
 };
 
-/// The canonical bytes of an entry, exactly those that are stored and hashed.
+/// The canonical bytes of an entry, exactly those that are stored and hashed. Errors:
+/// LedgerBadEntry, those of entryJcs() and of the codec.
+base::Result<std::string> entryBytes(const Entry& entry, Codec& codec);
+/// Reads such bytes; refuses what readEnvelope() refuses and a body that is not canonical. When
+/// the codec has no key for it, the entry comes back with isOpen false.
+base::Result<Entry> readEntry(const std::string& bytes, Codec& codec);
+
+/// The same by the plain codec.
 base::Result<std::string> entryBytes(const Entry& entry);
-/// Reads such bytes. Refuses bytes unequal to their own canonical form, unknown envelope keys,
-/// alg other than "none", integers beyond 2^53 - 1 and fractions anywhere.
 base::Result<Entry> readEntry(const std::string& bytes);
 
 }  // namespace ledger

@@ -60,9 +60,16 @@ class Ledger {
     virtual const base::LedgerId& id() const = 0;
     virtual Head head() const = 0;
 
+    /// How bodies are closed and opened from now on: the sealing codec at sign-in, plainCodec() at
+    /// sign-out. Before the first call bodies are left as they are.
+    virtual void use(std::shared_ptr<Codec> codec) = 0;
+    /// The wrapped keys of its subjects; lives as long as the ledger.
+    virtual KeyShelf& keyShelf() = 0;
+
     /// Writes all drafts and the derived rows, or nothing, in one durable transaction, and returns
     /// the entries as written. A draft whose body.id is already in the ledger makes the whole call
-    /// harmless: nothing is written and the entries found are returned.
+    /// harmless: nothing is written and the entries found are returned. Errors: SealKeyMissing when
+    /// the ledger is sealed and its codec is not, SealRefused, those of extend() and of the disk.
     virtual base::Result<std::vector<Entry>> append(const std::vector<Draft>& drafts,
                                                     const base::Instant& now,
                                                     const Derived& derived) = 0;

@@ -16,21 +16,55 @@ bool matchesAll(const CardRow& card, const std::vector<std::string>& words) {
 
 }  // namespace
 
+base::Result<std::optional<KeyRow>> MemoryKeyShelf::byId(const std::string& id) const {
+    for (const KeyRow& row : m_rows)
+        if (row.id == id) return std::optional<KeyRow>(row);
+    return std::optional<KeyRow>();
+}
+
+base::Result<std::optional<KeyRow>> MemoryKeyShelf::ofSubject(
+    const base::PatientId& subject) const {
+    for (auto row = m_rows.rbegin(); row != m_rows.rend(); ++row)
+        if (row->subject == subject) return std::optional<KeyRow>(*row);
+    return std::optional<KeyRow>();
+}
+
+base::Outcome MemoryKeyShelf::put(const KeyRow& row) {
+    std::erase_if(m_rows, [&](const KeyRow& old) { return old.id == row.id; });
+    m_rows.push_back(row);
+    return base::Done{};
+}
+
+base::Outcome MemoryKeyShelf::erase(const base::PatientId& subject) {
+    for (KeyRow& row : m_rows)
+        if (row.subject == subject) row.text.clear();
+    return base::Done{};
+}
+
 base::Result<std::vector<Entry>> MemoryLedger::append(const std::vector<Draft>& drafts,
                                                       const base::Instant& now,
                                                       const Derived& derived) {
     if (m_nextError) return *std::exchange(m_nextError, std::nullopt);
     std::vector<Entry> known;
-    for (const Draft& draft : drafts)
-        if (const auto at = m_seqs.find(draft.body.id); at != m_seqs.end())
-            known.push_back(m_entries[at->second]);
+    for (const Draft& draft : drafts) {
+        auto entry = find(draft.body.id);
+        if (!entry) return entry.error();
+        if (*entry) known.push_back(std::move(**entry));
+    }
     if (!known.empty()) return known;
-    auto written = extend(m_tail, m_id, drafts, now);
-    if (!written) return written.error();
+    if (m_isSealed && !m_codec->seals()) return base::Error{base::Code::SealKeyMissing};
+    const MemoryKeyShelf keysBefore = m_keys;
+    auto written = extend(m_tail, m_id, drafts, now, *m_codec);
+    if (!written) {
+        m_keys = keysBefore;
+        return written.error();
+    }
     std::vector<Entry> entries;
     for (WrittenEntry& item : *written) {
-        m_seqs.emplace(item.entry.body.id, m_entries.size());
-        m_entries.push_back(item.entry);
+        m_seqs.emplace(item.entry.body.id, m_bytes.size());
+        m_bytes.push_back(std::move(item.bytes));
+        m_subjects.push_back(item.entry.subject);
+        m_isSealed = m_codec->seals();
         entries.push_back(std::move(item.entry));
     }
     put(derived);
@@ -38,15 +72,22 @@ base::Result<std::vector<Entry>> MemoryLedger::append(const std::vector<Draft>& 
 }
 
 base::Result<std::optional<Entry>> MemoryLedger::find(const base::CommandId& id) const {
-    const auto at = m_seqs.find(id);
-    if (at == m_seqs.end()) return std::optional<Entry>();
-    return std::optional<Entry>(m_entries[at->second]);
+    const auto found = m_seqs.find(id);
+    if (found == m_seqs.end()) return std::optional<Entry>();
+    auto entry = at(found->second);
+    if (!entry) return entry.error();
+    return std::optional<Entry>(std::move(*entry));
 }
 
-std::vector<Entry> MemoryLedger::matching(const std::optional<base::PatientId>& subject) const {
+base::Result<std::vector<Entry>> MemoryLedger::matching(
+    const std::optional<base::PatientId>& subject) const {
     std::vector<Entry> found;
-    std::copy_if(m_entries.begin(), m_entries.end(), std::back_inserter(found),
-                 [&](const Entry& entry) { return entry.subject == subject; });
+    for (std::size_t seq = 0; seq < m_bytes.size(); ++seq) {
+        if (m_subjects[seq] != subject) continue;
+        auto entry = at(seq);
+        if (!entry) return entry.error();
+        found.push_back(std::move(*entry));
+    }
     return found;
 }
 
@@ -60,10 +101,14 @@ base::Result<std::vector<Entry>> MemoryLedger::withoutSubject() const {
 
 base::Result<std::vector<Entry>> MemoryLedger::readFrom(std::uint64_t seq,
                                                         std::size_t limit) const {
-    const std::size_t from = std::min<std::uint64_t>(seq, m_entries.size());
-    const std::size_t count = std::min(limit, m_entries.size() - from);
-    const auto first = m_entries.begin() + static_cast<std::ptrdiff_t>(from);
-    return std::vector<Entry>(first, first + static_cast<std::ptrdiff_t>(count));
+    std::vector<Entry> found;
+    for (std::size_t i = std::min<std::uint64_t>(seq, m_bytes.size());
+         i < m_bytes.size() && found.size() < limit; ++i) {
+        auto entry = at(i);
+        if (!entry) return entry.error();
+        found.push_back(std::move(*entry));
+    }
+    return found;
 }
 
 base::Result<std::string> MemoryLedger::putBlob(const std::string& bytes) {

@@ -8,6 +8,17 @@
 
 namespace ledger {
 
+class MemoryKeyShelf : public KeyShelf {
+  public:
+    base::Result<std::optional<KeyRow>> byId(const std::string& id) const override;
+    base::Result<std::optional<KeyRow>> ofSubject(const base::PatientId& subject) const override;
+    base::Outcome put(const KeyRow& row) override;
+    base::Outcome erase(const base::PatientId& subject) override;
+
+  private:
+    std::vector<KeyRow> m_rows;
+};
+
 /// A ledger that lives as long as the object: for tests and for trying a pack out. Behaves as the
 /// one on disk does, except that nothing is durable.
 class MemoryLedger : public Ledger {
@@ -16,6 +27,8 @@ class MemoryLedger : public Ledger {
 
     const base::LedgerId& id() const override { return m_id; }
     Head head() const override { return m_tail.head(); }
+    void use(std::shared_ptr<Codec> codec) override { m_codec = std::move(codec); }
+    KeyShelf& keyShelf() override { return m_keys; }
     base::Result<std::vector<Entry>> append(const std::vector<Draft>& drafts,
                                             const base::Instant& now,
                                             const Derived& derived) override;
@@ -34,12 +47,18 @@ class MemoryLedger : public Ledger {
     void failNext(base::Error error) { m_nextError = std::move(error); }
 
   private:
-    std::vector<Entry> matching(const std::optional<base::PatientId>& subject) const;
+    /// As its bytes open now, which are those a disk would hold.
+    base::Result<Entry> at(std::size_t seq) const { return readEntry(m_bytes[seq], *m_codec); }
+    base::Result<std::vector<Entry>> matching(const std::optional<base::PatientId>& subject) const;
     void put(const Derived& derived);
 
     base::LedgerId m_id;
     Tail m_tail;
-    std::vector<Entry> m_entries;
+    std::vector<std::string> m_bytes;
+    std::vector<std::optional<base::PatientId>> m_subjects;
+    bool m_isSealed = false;
+    std::shared_ptr<Codec> m_codec = plainCodec();
+    MemoryKeyShelf m_keys;
     std::map<base::CommandId, std::size_t> m_seqs;
     std::map<std::string, std::string> m_blobs;
     std::map<base::LearnerId, CardRow> m_cards;

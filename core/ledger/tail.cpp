@@ -8,7 +8,7 @@ namespace ledger {
 
 base::Result<std::vector<WrittenEntry>> extend(Tail& tail, const base::LedgerId& ledger,
                                                const std::vector<Draft>& drafts,
-                                               const base::Instant& now) {
+                                               const base::Instant& now, Codec& codec) {
     Tail next = tail;
     std::set<base::CommandId> ids;
     std::vector<WrittenEntry> written;
@@ -22,7 +22,7 @@ base::Result<std::vector<WrittenEntry>> extend(Tail& tail, const base::LedgerId&
         entry.bootId = now.bootId;
         entry.bootMs = now.bootMs;
         entry.subject = draft.subject;
-        auto bytes = entryBytes(entry);
+        auto bytes = entryBytes(entry, codec);
         if (!bytes) return bytes.error();
         const Digest leaf = leafHash(*bytes);
         next.edge.append(leaf);

@@ -31,6 +31,6 @@ struct WrittenEntry {
 /// was. Errors: LedgerDoubledId, and those of entryBytes.
 base::Result<std::vector<WrittenEntry>> extend(Tail& tail, const base::LedgerId& ledger,
                                                const std::vector<Draft>& drafts,
-                                               const base::Instant& now);
+                                               const base::Instant& now, Codec& codec);
 
 }  // namespace ledger

@@ -69,15 +69,27 @@ base::Result<ledger::CardRow> cardRow(const Row& row) {
                            .json = textOf(row[3])};
 }
 
+base::Outcome putSubject(Database& database, const ledger::Entry& entry) {
+    const std::string patient = entry.subject ? entry.subject->text() : std::string();
+    return database.run("INSERT INTO subject (patient, seq) VALUES (?, ?)",
+                        {textValue(patient), countValue(entry.seq)});
+}
+
 }  // namespace
 
 base::Outcome putIndex(Database& database, const ledger::Entry& entry) {
     const auto command = database.run("INSERT INTO command (id, seq) VALUES (?, ?)",
                                       {textValue(entry.body.id.text()), countValue(entry.seq)});
     if (!command) return command;
-    const std::string patient = entry.subject ? entry.subject->text() : std::string();
-    return database.run("INSERT INTO subject (patient, seq) VALUES (?, ?)",
-                        {textValue(patient), countValue(entry.seq)});
+    return putSubject(database, entry);
+}
+
+base::Outcome remakeIndex(Database& database, const ledger::Entry& entry) {
+    if (!entry.isOpen) return putSubject(database, entry);
+    const auto cleared = database.run("DELETE FROM command WHERE id = ? OR seq = ?",
+                                      {textValue(entry.body.id.text()), countValue(entry.seq)});
+    if (!cleared) return cleared;
+    return putIndex(database, entry);
 }
 
 base::Outcome putTail(Database& database, const ledger::Tail& tail,
@@ -114,8 +126,8 @@ base::Outcome clearDerived(Database& database) {
 }
 
 base::Outcome clearIndex(Database& database) {
-    return runAll(database,
-                  {"DELETE FROM command", "DELETE FROM subject", "DELETE FROM right_edge"});
+    return runAll(database, {"DELETE FROM command WHERE seq NOT IN (SELECT seq FROM entry)",
+                             "DELETE FROM subject", "DELETE FROM right_edge"});
 }
 
 base::Result<ledger::CardPage> findCards(Database& database, const ledger::CardQuery& query) {

@@ -19,6 +19,10 @@ base::Outcome putTail(Database& database, const ledger::Tail& tail,
                       const ledger::RightEdge& previous);
 base::Outcome putDerived(Database& database, const ledger::Derived& derived);
 base::Outcome clearDerived(Database& database);
+/// The same after clearIndex(). An entry that stays closed keeps the row of its command, which is
+/// then the only place where its id can be read.
+base::Outcome remakeIndex(Database& database, const ledger::Entry& entry);
+/// Leaves the rows of commands that lead to some entry, for remakeIndex().
 base::Outcome clearIndex(Database& database);
 
 /// More words than these are left out of a search.

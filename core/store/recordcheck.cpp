@@ -13,19 +13,23 @@ constexpr int entriesAtOnce = 500;
 
 class EntryChecker {
   public:
-    EntryChecker(Database& database, const base::LedgerId& ledger, CheckReport& report)
-        : m_database(database), m_ledger(ledger), m_report(report) {}
+    EntryChecker(Database& database, const base::LedgerId& ledger, ledger::Codec& codec,
+                 CheckReport& report)
+        : m_database(database), m_ledger(ledger), m_codec(codec), m_report(report) {}
 
     void look(std::uint64_t seq, const std::string& bytes) {
         for (; m_next < seq; ++m_next) find(Damage::Gap, m_next);
         m_next = seq + 1;
         m_tail.edge.append(ledger::leafHash(bytes));
-        const auto entry = ledger::readEntry(bytes);
+        const auto entry = ledger::readEntry(bytes, m_codec);
         if (!entry) return find(Damage::Unreadable, seq);
         if (entry->seq != seq || entry->ledger != m_ledger) find(Damage::OtherPlace, seq);
         if (entry->tick <= m_tail.tick) find(Damage::TickBack, seq);
         m_tail.tick = std::max(m_tail.tick, entry->tick);
-        if (!m_ids.insert(entry->body.id).second) find(Damage::DoubledId, seq);
+        if (!entry->isOpen)
+            ++m_report.closed;
+        else if (!m_ids.insert(entry->body.id).second)
+            find(Damage::DoubledId, seq);
         if (!isIndexed(*entry, seq)) find(Damage::Index, seq);
     }
 
@@ -35,8 +39,11 @@ class EntryChecker {
     void find(Damage damage, std::uint64_t seq) { m_report.findings.push_back({damage, seq}); }
 
     bool isIndexed(const ledger::Entry& entry, std::uint64_t seq) const {
-        const auto command = m_database.value("SELECT seq FROM command WHERE id = ?",
-                                              {textValue(entry.body.id.text())});
+        const auto command =
+            entry.isOpen
+                ? m_database.value("SELECT seq FROM command WHERE id = ?",
+                                   {textValue(entry.body.id.text())})
+                : m_database.value("SELECT seq FROM command WHERE seq = ?", {countValue(seq)});
         const std::string patient = entry.subject ? entry.subject->text() : std::string();
         const auto subject =
             m_database.value("SELECT seq FROM subject WHERE patient = ? AND seq = ?",
@@ -47,6 +54,7 @@ class EntryChecker {
 
     Database& m_database;
     const base::LedgerId& m_ledger;
+    ledger::Codec& m_codec;
     CheckReport& m_report;
     ledger::Tail m_tail;
     std::uint64_t m_next = 0;
@@ -99,9 +107,10 @@ base::Outcome eachEntry(Database& database, const EntryVisitor& visit) {
     }
 }
 
-base::Result<CheckReport> checkRecord(Database& database, const base::LedgerId& ledger) {
+base::Result<CheckReport> checkRecord(Database& database, const base::LedgerId& ledger,
+                                      ledger::Codec& codec) {
     CheckReport report;
-    EntryChecker checker(database, ledger, report);
+    EntryChecker checker(database, ledger, codec, report);
     const auto read = eachEntry(database, [&](std::uint64_t seq, const std::string& bytes) {
         checker.look(seq, bytes);
         return true;

@@ -32,11 +32,14 @@ struct Finding {
 struct CheckReport {
     ledger::Head head;  ///< over the entries that were read
     std::vector<Finding> findings;
+    std::uint64_t closed = 0;  ///< entries whose bodies could not be read
     bool isIntact() const { return findings.empty(); }
 };
 
-/// Holds every entry, its leaf, the rows that lead to it, and every blob against each other.
-base::Result<CheckReport> checkRecord(Database& database, const base::LedgerId& ledger);
+/// Holds every entry, its leaf, the rows that lead to it, and every blob against each other. Of an
+/// entry that the codec can't open only the envelope is looked at.
+base::Result<CheckReport> checkRecord(Database& database, const base::LedgerId& ledger,
+                                      ledger::Codec& codec);
 
 /// Calls with the place and the bytes of every entry in order, some at a time, until it returns
 /// false.

@@ -152,9 +152,10 @@ base::Outcome SqlLedger::verifyTail() {
         return m_tail == ledger::Tail{} ? base::Outcome(base::Done{}) : Error{Code::StoreEdgeWrong};
     const std::uint64_t seq = countOf(last->front()[0]);
     const std::string bytes = bytesOf(last->front()[1]);
-    const auto entry = ledger::readEntry(bytes);
+    const auto entry = ledger::readEnvelope(bytes);
     if (!entry || entry->seq != seq || entry->ledger != m_id)
         return Error{Code::StoreDamaged, {std::to_string(seq)}};
+    m_isSealed = !entry->closed.key.empty();
     if (previous->size() != seq) return Error{Code::StoreEdgeWrong};
     previous->append(ledger::leafHash(bytes));
     if (*previous != *edge || entry->tick != m_tail.tick) return Error{Code::StoreEdgeWrong};
@@ -167,7 +168,7 @@ base::Outcome SqlLedger::reindex() {
     ledger::RightEdge previous;
     base::Outcome outcome = base::Done{};
     const auto read = eachEntry(*m_database, [&](std::uint64_t seq, const std::string& bytes) {
-        const auto entry = ledger::readEntry(bytes);
+        const auto entry = ledger::readEntry(bytes, *m_codec);
         if (!entry || entry->seq != seq || tail.edge.size() != seq || entry->ledger != m_id) {
             outcome = Error{Code::StoreDamaged, {std::to_string(tail.edge.size())}};
             return false;
@@ -175,7 +176,7 @@ base::Outcome SqlLedger::reindex() {
         previous = tail.edge;
         tail.edge.append(ledger::leafHash(bytes));
         tail.tick = entry->tick;
-        outcome = putIndex(*m_database, *entry);
+        outcome = remakeIndex(*m_database, *entry);
         return outcome.ok();
     });
     if (!read) return read;
@@ -190,8 +191,9 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::append(const std::vector<led
     if (!transaction) return transaction.error();
     auto repeated = known(drafts);
     if (!repeated || !repeated->empty()) return repeated;
+    if (m_isSealed && !m_codec->seals()) return Error{Code::SealKeyMissing};
     ledger::Tail next = m_tail;
-    auto written = ledger::extend(next, m_id, drafts, now);
+    auto written = ledger::extend(next, m_id, drafts, now, *m_codec);
     if (!written) return written.error();
     ledger::RightEdge previous = m_tail.edge;
     std::vector<ledger::Entry> entries;
@@ -208,6 +210,7 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::append(const std::vector<led
     if (const auto done = putDerived(*m_database, derived); !done) return done.error();
     if (const auto done = transaction->commit(); !done) return done.error();
     m_tail = std::move(next);
+    m_isSealed = m_codec->seals();
     return entries;
 }
 

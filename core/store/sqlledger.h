@@ -12,6 +12,7 @@
 #include "store/database.h"
 #include "store/filelock.h"
 #include "store/recordcheck.h"
+#include "store/sqlkeyshelf.h"
 
 namespace store {
 
@@ -40,6 +41,8 @@ class SqlLedger : public ledger::Ledger {
 
     const base::LedgerId& id() const override { return m_id; }
     ledger::Head head() const override { return m_tail.head(); }
+    void use(std::shared_ptr<ledger::Codec> codec) override { m_codec = std::move(codec); }
+    ledger::KeyShelf& keyShelf() override { return m_keys; }
     base::Result<std::vector<ledger::Entry>> append(const std::vector<ledger::Draft>& drafts,
                                                     const base::Instant& now,
                                                     const ledger::Derived& derived) override;
@@ -75,7 +78,10 @@ class SqlLedger : public ledger::Ledger {
     static base::Result<std::unique_ptr<SqlLedger>> openToWrite(const std::string& path,
                                                                 OpenMode mode, Edge edge);
     SqlLedger(std::optional<FileLock> lock, std::unique_ptr<Database> database, base::LedgerId id)
-        : m_lock(std::move(lock)), m_database(std::move(database)), m_id(std::move(id)) {}
+        : m_lock(std::move(lock)),
+          m_database(std::move(database)),
+          m_keys(*m_database),
+          m_id(std::move(id)) {}
 
     base::Outcome verifyTail();
     base::Outcome reindex();
@@ -84,8 +90,11 @@ class SqlLedger : public ledger::Ledger {
 
     std::optional<FileLock> m_lock;  ///< none when opened to read
     std::unique_ptr<Database> m_database;
+    SqlKeyShelf m_keys;
     base::LedgerId m_id;
     ledger::Tail m_tail;
+    bool m_isSealed = false;  ///< its last entry is
+    std::shared_ptr<ledger::Codec> m_codec = ledger::plainCodec();
 };
 
 }  // namespace store

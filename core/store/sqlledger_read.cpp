@@ -17,7 +17,7 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::entries(const char* sql,
     std::vector<ledger::Entry> entries;
     for (const Row& row : *rows) {
         const std::uint64_t seq = countOf(row[0]);
-        auto entry = ledger::readEntry(bytesOf(row[1]));
+        auto entry = ledger::readEntry(bytesOf(row[1]), *m_codec);
         if (!entry || entry->seq != seq || entry->ledger != m_id)
             return Error{Code::StoreDamaged, {std::to_string(seq)}};
         entries.push_back(std::move(*entry));
@@ -109,7 +109,9 @@ base::Result<int> SqlLedger::foldVersion() const {
     return version->toInt();
 }
 
-base::Result<CheckReport> SqlLedger::check() const { return checkRecord(*m_database, m_id); }
+base::Result<CheckReport> SqlLedger::check() const {
+    return checkRecord(*m_database, m_id, *m_codec);
+}
 
 base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) const {
     ledger::RightEdge edge;

@@ -61,16 +61,6 @@ TEST_P(LedgerContract, GivesEachEntryItsPlaceAndKeepsThem) {
     EXPECT_EQ(m_ledger->find(more[1].body.id).value(), more[1]);
 }
 
-TEST_P(LedgerContract, HeadIsTheRootOverAllEntries) {
-    std::vector<ledger::Digest> leaves;
-    for (int i = 0; i < 9; ++i) {
-        const auto written = write({draftSaying(std::to_string(i))});
-        leaves.push_back(ledger::leafHash(*ledger::entryBytes(written[0])));
-        EXPECT_EQ(m_ledger->head(),
-                  (ledger::Head{leaves.size(), ledger::toHex(ledger::rootOf(leaves))}));
-    }
-}
-
 TEST_P(LedgerContract, ARepeatedCommandIsHarmless) {
     const auto draft = draftSaying("once");
     const auto first = write({draft});
@@ -200,6 +190,19 @@ TEST_P(LedgerContract, RebuildPutsAllDerivedRowsAnew) {
     EXPECT_EQ(*m_ledger->openVisit(), std::nullopt);
     EXPECT_EQ(*m_ledger->foldVersion(), 7);
     EXPECT_EQ(m_ledger->head(), before);
+}
+
+/// For ledgers whose bodies are left as they are: the bytes of an entry can be made again.
+class PlainLedgerContract : public LedgerContract {};
+
+TEST_P(PlainLedgerContract, HeadIsTheRootOverAllEntries) {
+    std::vector<ledger::Digest> leaves;
+    for (int i = 0; i < 9; ++i) {
+        const auto written = write({draftSaying(std::to_string(i))});
+        leaves.push_back(ledger::leafHash(*ledger::entryBytes(written[0])));
+        EXPECT_EQ(m_ledger->head(),
+                  (ledger::Head{leaves.size(), ledger::toHex(ledger::rootOf(leaves))}));
+    }
 }
 
 }  // namespace support

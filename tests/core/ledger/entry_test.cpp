@@ -147,8 +147,10 @@ TEST(Entry, RefusesOtherEnvelopes) {
     };
     for (const auto& change : changes)
         EXPECT_EQ(refusalOf(envelopeWith(change)), Code::LedgerBadEntry);
+    EXPECT_EQ(refusalOf(envelopeWith([](json& e) { e["alg"] = "rot13"; })), Code::LedgerUnknownAlg);
     EXPECT_EQ(refusalOf(envelopeWith([](json& e) { e["alg"] = "xchacha20poly1305"; })),
-              Code::LedgerUnknownAlg);
+              Code::LedgerBadEntry)
+        << "sealed, but without a key's id and a nonce";
 }
 
 TEST(Entry, RefusesOtherBodies) {

@@ -3,11 +3,19 @@
 #include "ledger/memoryledger.h"
 
 #include "support/ledgercontract.h"
+#include "support/sealedledger.h"
 
 namespace support {
 
-INSTANTIATE_TEST_SUITE_P(Memory, LedgerContract,
-                         testing::Values([] { return std::make_unique<ledger::MemoryLedger>(); }));
+std::unique_ptr<ledger::Ledger> freshMemoryLedger() {
+    return std::make_unique<ledger::MemoryLedger>();
+}
+
+std::unique_ptr<ledger::Ledger> sealedMemoryLedger() { return withSealing(freshMemoryLedger()); }
+
+INSTANTIATE_TEST_SUITE_P(Memory, LedgerContract, testing::Values(&freshMemoryLedger));
+INSTANTIATE_TEST_SUITE_P(SealedMemory, LedgerContract, testing::Values(&sealedMemoryLedger));
+INSTANTIATE_TEST_SUITE_P(Memory, PlainLedgerContract, testing::Values(&freshMemoryLedger));
 
 }  // namespace support
 

@@ -5,6 +5,7 @@
 #include <QTemporaryDir>
 
 #include "support/ledgercontract.h"
+#include "support/sealedledger.h"
 
 namespace support {
 
@@ -17,6 +18,10 @@ std::unique_ptr<ledger::Ledger> freshSqlLedger() {
     return opened ? std::move(*opened) : nullptr;
 }
 
+std::unique_ptr<ledger::Ledger> sealedSqlLedger() { return withSealing(freshSqlLedger()); }
+
 INSTANTIATE_TEST_SUITE_P(Sqlite, LedgerContract, testing::Values(&freshSqlLedger));
+INSTANTIATE_TEST_SUITE_P(SealedSqlite, LedgerContract, testing::Values(&sealedSqlLedger));
+INSTANTIATE_TEST_SUITE_P(Sqlite, PlainLedgerContract, testing::Values(&freshSqlLedger));
 
 }  // namespace support

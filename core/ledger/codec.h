@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+
+#include "base/id.h"
+#include "base/result.h"
+
+namespace ledger {
+
+/// What an entry holds in the place of its body.
+struct Closed {
+    std::string alg = "none";  ///< "none" or "xchacha20poly1305"
+    std::string key = {};      ///< id of the key, null in JSON when empty
+    std::string nonce = {};    ///< bytes
+    std::string body = {};     ///< bytes: the body's canonical JSON, or what it is sealed into
+
+    bool operator==(const Closed&) const = default;
+};
+
+/// How the bodies of a ledger are closed and opened. `head` has the members of the entry that come
+/// before: v, ledger, seq, tick, wall, boot, subject.
+class Codec {
+  public:
+    virtual ~Codec() = default;
+
+    /// Whether nobody reads a body without a key. A ledger whose last entry is sealed takes
+    /// nothing from a codec that does not.
+    virtual bool seals() const = 0;
+    virtual base::Result<Closed> close(const nlohmann::json& head, const std::string& body) = 0;
+    /// The body's bytes; nothing when its key is not at hand. Errors: LedgerUnknownAlg, and
+    /// SealRefused when something was changed.
+    virtual base::Result<std::optional<std::string>> open(const nlohmann::json& head,
+                                                          const Closed& closed) = 0;
+};
+
+/// Leaves bodies as they are; what is sealed stays closed to it.
+std::shared_ptr<Codec> plainCodec();
+
+/// What a sealed body is bound to: the canonical JSON of the entry without nonce and body.
+std::string boundText(nlohmann::json head, const Closed& closed);
+
+/// The key of one subject as a ledger keeps it, beside the entries and never in them.
+struct KeyRow {
+    std::string id = {};
+    base::PatientId subject;
+    std::string text = {};  ///< the codec's own; empty once the key was destroyed
+
+    bool operator==(const KeyRow&) const = default;
+};
+
+/// Where a ledger keeps those rows. What is put while entries are appended is stored with them or
+/// not at all.
+class KeyShelf {
+  public:
+    virtual ~KeyShelf() = default;
+
+    virtual base::Result<std::optional<KeyRow>> byId(const std::string& id) const = 0;
+    /// The last one that was put for this subject.
+    virtual base::Result<std::optional<KeyRow>> ofSubject(const base::PatientId& subject) const = 0;
+    virtual base::Outcome put(const KeyRow& row) = 0;
+    /// Destroys the text of every row of this subject; the ids stay, so that it can be told why
+    /// nothing opens.
+    virtual base::Outcome erase(const base::PatientId& subject) = 0;
+};
+
+}  // namespace ledger

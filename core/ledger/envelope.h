@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+
+#include "ledger/codec.h"
+
+namespace ledger {
+
+/// An entry without what its body says: all that can be read of it without a key.
+struct Envelope {
+    base::LedgerId ledger;
+    std::uint64_t seq = 0;
+    std::uint64_t tick = 0;
+    std::int64_t wallMs = 0;
+    std::string bootId = {};
+    std::int64_t bootMs = 0;
+    std::optional<base::PatientId> subject = {};
+    Closed closed = {};
+
+    bool operator==(const Envelope&) const = default;
+};
+
+/// The members that come before the body, as a codec takes them.
+nlohmann::json headOf(const Envelope& envelope);
+/// The canonical bytes of the entry. Errors: LedgerBadEntry, those of entryJcs().
+base::Result<std::string> envelopeBytes(const Envelope& envelope);
+/// Reads such bytes. Refuses bytes unequal to their own canonical form, unknown keys, an alg it
+/// does not know, integers beyond 2^53 - 1 and fractions anywhere.
+base::Result<Envelope> readEnvelope(const std::string& bytes);
+
+/// JSON whose bytes are its own canonical form. Errors: LedgerBadEntry, LedgerNotCanonical, those
+/// of entryJcs().
+base::Result<nlohmann::json> parseCanonical(const std::string& bytes);
+/// Whether ISO 8601 with a year of four digits can say this moment.
+bool isWritable(std::int64_t wallMs);
+
+}  // namespace ledger

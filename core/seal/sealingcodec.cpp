@@ -1,0 +1,102 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "seal/sealingcodec.h"
+
+#include "ledger/jcs.h"
+#include "seal/sealedbody.h"
+
+namespace seal {
+namespace {
+
+using base::Code;
+using base::Error;
+using ledger::Closed;
+using ledger::KeyRow;
+using nlohmann::json;
+
+const std::string alg = "xchacha20poly1305";
+constexpr std::size_t mostKept = 16;
+
+/// Whose entry it is; none: the ledger's own.
+std::optional<base::PatientId> subjectOf(const json& head) {
+    const auto& subject = head.at("subject");
+    if (!subject.is_string()) return std::nullopt;
+    const auto read = base::PatientId::parse(subject.get<std::string>());
+    return read ? std::optional<base::PatientId>(*read) : std::nullopt;
+}
+
+}  // namespace
+
+const Secret* SealingCodec::keep(PatientKey key) {
+    if (m_kept.size() >= mostKept) m_kept.clear();
+    const std::string id = key.id.text();
+    return &m_kept.insert_or_assign(id, std::move(key)).first->second.key;
+}
+
+base::Result<SealingCodec::Found> SealingCodec::opened(const KeyRow& row) {
+    if (row.text.empty()) return Found{row.id};
+    if (const auto kept = m_kept.find(row.id); kept != m_kept.end())
+        return Found{row.id, &kept->second.key};
+    const auto read = WrappedPatientKey::parse(json::parse(row.text, nullptr, false));
+    if (!read) return read.error();
+    if (read->id.text() != row.id || read->patient != row.subject)
+        return Error{Code::SealRefused, {"patient key"}};
+    auto key = m_ring->open(*read);
+    if (!key && key.error().code == Code::SealKeyMissing) return Found{row.id};
+    if (!key) return key.error();
+    return Found{row.id, keep(std::move(*key))};
+}
+
+base::Result<SealingCodec::Found> SealingCodec::newKey(const base::PatientId& patient) {
+    PatientKey key = PatientKey::generate(patient);
+    const std::string id = key.id.text();
+    const auto put = m_shelf.put({id, patient, *ledger::jcs(m_ring->wrap(key).json())});
+    if (!put) return put.error();
+    return Found{id, keep(std::move(key))};
+}
+
+base::Result<SealingCodec::Found> SealingCodec::keyToClose(const json& head) {
+    const auto subject = subjectOf(head);
+    if (!subject) return Found{m_ring->current().id.text(), &m_ring->current().key};
+    const auto row = m_shelf.ofSubject(*subject);
+    if (!row) return row.error();
+    return *row ? opened(**row) : newKey(*subject);
+}
+
+base::Result<SealingCodec::Found> SealingCodec::keyToOpen(const json& head, const std::string& id) {
+    const auto subject = subjectOf(head);
+    if (!subject) {
+        const auto epoch = EpochId::parse(id);
+        const EpochKey* key = epoch ? m_ring->epoch(*epoch) : nullptr;
+        return Found{id, key ? &key->key : nullptr};
+    }
+    const auto row = m_shelf.byId(id);
+    if (!row) return row.error();
+    if (!*row) return Found{id};
+    if ((*row)->subject != *subject) return Error{Code::SealRefused, {"entry"}};
+    return opened(**row);
+}
+
+base::Result<Closed> SealingCodec::close(const json& head, const std::string& body) {
+    const auto found = keyToClose(head);
+    if (!found) return found.error();
+    if (found->key == nullptr) return Error{Code::SealKeyMissing};
+    Closed closed{.alg = alg, .key = found->id};
+    Sealed sealed = sealBody(*found->key, body, ledger::boundText(head, closed));
+    closed.nonce = std::move(sealed.nonce);
+    closed.body = std::move(sealed.box);
+    return closed;
+}
+
+base::Result<std::optional<std::string>> SealingCodec::open(const json& head,
+                                                            const Closed& closed) {
+    if (closed.alg != alg) return Error{Code::LedgerUnknownAlg, {closed.alg}};
+    const auto found = keyToOpen(head, closed.key);
+    if (!found) return found.error();
+    if (found->key == nullptr) return std::optional<std::string>();
+    auto body = openBody(*found->key, {closed.nonce, closed.body}, ledger::boundText(head, closed));
+    if (!body) return Error{Code::SealRefused, {"entry"}};
+    return body;
+}
+
+}  // namespace seal

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+#include <memory>
+
+#include "ledger/codec.h"
+#include "seal/keyring.h"
+
+namespace seal {
+
+/// Seals the bodies of a ledger: those of a patient under the patient's key, which is made and put
+/// on the ledger's shelf with the first entry, all others under the current epoch's. Takes no body
+/// that is not sealed. What belongs to a destroyed key or to an epoch that was never given to the
+/// person stays closed.
+class SealingCodec : public ledger::Codec {
+  public:
+    /// `shelf` has to outlive the codec.
+    SealingCodec(std::shared_ptr<const Keyring> ring, ledger::KeyShelf& shelf)
+        : m_ring(std::move(ring)), m_shelf(shelf) {}
+
+    bool seals() const override { return true; }
+    /// Errors: SealKeyMissing when the subject's key was destroyed or does not open, SealRefused,
+    /// SealBadRow, those of the shelf.
+    base::Result<ledger::Closed> close(const nlohmann::json& head,
+                                       const std::string& body) override;
+    /// Errors: LedgerUnknownAlg for what is not sealed, SealRefused, SealBadRow, those of the
+    /// shelf.
+    base::Result<std::optional<std::string>> open(const nlohmann::json& head,
+                                                  const ledger::Closed& closed) override;
+
+  private:
+    struct Found {
+        std::string id = {};
+        const Secret* key = nullptr;  ///< none: not at hand
+    };
+    base::Result<Found> keyToClose(const nlohmann::json& head);
+    base::Result<Found> keyToOpen(const nlohmann::json& head, const std::string& id);
+    base::Result<Found> newKey(const base::PatientId& patient);
+    base::Result<Found> opened(const ledger::KeyRow& row);
+    const Secret* keep(PatientKey key);
+
+    std::shared_ptr<const Keyring> m_ring;
+    ledger::KeyShelf& m_shelf;
+    /// The last patients' keys, so that a visit's entries do not open the same key again.
+    std::map<std::string, PatientKey> m_kept;
+};
+
+}  // namespace seal

@@ -1,0 +1,1 @@
+CREATE INDEX subject_key_patient ON subject_key (patient, place)
