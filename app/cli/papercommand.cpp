@@ -88,12 +88,14 @@ std::optional<render::PaperData> dataFor(desk::Desk& desk, const PaperArguments&
     const auto readiness = desk.readinessOf(asked.learner);
     if (!taught || !readiness) return std::nullopt;
     const desk::RecordView& view = desk.view();
-    return render::gather(asked.kind, *view.record, asked.learner, *taught, *readiness, view.house,
-                          {.ward = view.ward,
-                           .isSimulatedClock = view.simulatedClock,
-                           .head = view.head,
-                           .now = desk.now(),
-                           .version = NINEBARK_VERSION});
+    return render::gather(
+        asked.kind, *view.record, asked.learner, *taught, *readiness, view.house,
+        {.ward = view.ward,
+         .isSimulatedClock = view.simulatedClock,
+         .head = view.head,
+         .now = desk.now(),
+         .version = NINEBARK_VERSION,
+         .drawing = [&desk](const std::string& digest) { return desk.drawing(digest); }});
 }
 
 ExitCode write(const PaperArguments& asked, const render::PaperData& data, std::ostream& out,

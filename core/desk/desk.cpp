@@ -316,4 +316,9 @@ std::optional<readiness::Readiness> Desk::readinessOf(const base::LearnerId& lea
     return readiness::assess(*m_view.record, learner, *taught, now());
 }
 
+std::string Desk::drawing(const std::string& digest) const {
+    const auto kept = m_ledger.blob(digest);
+    return kept.ok() ? kept->value_or(std::string()) : std::string();
+}
+
 }  // namespace desk

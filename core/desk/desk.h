@@ -34,6 +34,8 @@ class Desk : public QObject {
 
     /// Keeps a drawn signature beside the entries; its digest goes into the Acknowledgement.
     base::Result<std::string> keepDrawing(const std::string& svg) { return m_ledger.putBlob(svg); }
+    /// A kept drawing; "" where there is none of this digest.
+    std::string drawing(const std::string& digest) const;
 
     // What is looked at; none of these writes an entry.
     void workAs(const base::StaffId& teacher);

@@ -17,12 +17,14 @@ std::optional<render::PaperData> dataFor(const desk::Desk& desk, record::PaperKi
     const auto taught = desk.packFor(learner->said.learner);
     const auto found = desk.readinessOf(learner->said.learner);
     if (!taught || !found) return std::nullopt;
-    const render::PaperContext context{.ward = view.ward,
-                                       .isSimulatedClock = view.simulatedClock,
-                                       .head = view.head,
-                                       .now = desk.now(),
-                                       .language = "en",
-                                       .version = NINEBARK_VERSION};
+    const render::PaperContext context{
+        .ward = view.ward,
+        .isSimulatedClock = view.simulatedClock,
+        .head = view.head,
+        .now = desk.now(),
+        .language = "en",
+        .version = NINEBARK_VERSION,
+        .drawing = [&desk](const std::string& digest) { return desk.drawing(digest); }};
     return render::gather(kind, *view.record, learner->said.learner, *taught, *found, view.house,
                           context);
 }

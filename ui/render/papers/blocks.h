@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QByteArray>
 #include <QString>
 #include <QStringList>
 #include <variant>
@@ -88,6 +89,7 @@ struct LanesBlock {
 struct SignatureLine {
     QString written;
     QString caption;
+    QByteArray drawing = {};  ///< SVG, above what is written
 };
 struct Signatures {
     std::vector<SignatureLine> lines;  ///< two beside each other

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QPainter>
 #include <QPainterPath>
+#include <QSvgRenderer>
 
 #include "render/papers/strips.h"
 
@@ -182,6 +183,27 @@ Strips verdictStrips(const VerdictBox& box, const LayoutContext& context) {
     return {boxed(joined(std::move(strips)), glyph, border, edge, context, paintGlyph)};
 }
 
+namespace {
+
+constexpr double drawingHeight = 40 * pt;
+
+// As it was drawn, in lines, in its own proportions. A drawing that can't be read is no strip.
+Strip drawingStrip(const QByteArray& svg, double width) {
+    Strip strip;
+    if (svg.isEmpty()) return strip;
+    const auto drawn = std::make_shared<QSvgRenderer>(svg);
+    if (!drawn->isValid() || drawn->viewBoxF().isEmpty()) return strip;
+    strip.height = drawingHeight;
+    strip.paint = [drawn, width](QPainter& painter) {
+        const QSizeF size =
+            drawn->viewBoxF().size().scaled(width, drawingHeight, Qt::KeepAspectRatio);
+        drawn->render(&painter, QRectF(QPointF(0, drawingHeight - size.height()), size));
+    };
+    return strip;
+}
+
+}  // namespace
+
 Strips signatureStrips(const Signatures& block, const LayoutContext& context) {
     const double gap = 28 * pt;
     LayoutContext half = context;
@@ -193,8 +215,9 @@ Strips signatureStrips(const Signatures& block, const LayoutContext& context) {
         double tallest = 20 * pt, lowest = 0;
         for (size_t k = 0; k < count; ++k) {
             const SignatureLine& line = block.lines[i + k];
-            above.push_back(
-                joined(textStrips({line.written, TextStyle::Body}, Align::Start, 0, half)));
+            Strips written = textStrips({line.written, TextStyle::Body}, Align::Start, 0, half);
+            written.insert(written.begin(), drawingStrip(line.drawing, half.width));
+            above.push_back(joined(std::move(written)));
             below.push_back(
                 joined(textStrips({line.caption, TextStyle::Fine}, Align::Start, 0, half)));
             tallest = std::max(tallest, above.back().height);

@@ -111,6 +111,16 @@ QStringList roundsOf(const PaperQuestion& question, bool isDayKnown, const QLoca
     return lines;
 }
 
+QString addendumWords(const PaperRemark& one, const QLocale& locale) {
+    const QString written = stampWords(one.written, locale);
+    if (!one.concerned)
+        return Papers::tr("Addendum to an entry that is not in this record. Written by %1")
+            .arg(written);
+    return Papers::tr("Addendum to what was recorded at %1 by %2. Written by %3")
+        .arg(momentWords(one.concerned->atMs, one.concerned->offsetMinutes, locale),
+             isolated(plain(one.concerned->by)), written);
+}
+
 // By standing, the strongest first: what was published is not read as one with what is done.
 QString sourceWords(const PaperData& data) {
     QStringList groups;
@@ -217,7 +227,10 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
                       offsetWords(one.signedBy.offsetMinutes))});
         lines.lines.push_back(
             {QStringLiteral("%1 \u2013 %2").arg(isolated(plain(data.learner.name)), learner),
-             Papers::tr("The learner's acknowledgement")});
+             Papers::tr("The learner's acknowledgement, %1 (%2)")
+                 .arg(momentWords(one.signedBy.atMs, one.signedBy.offsetMinutes, locale),
+                      offsetWords(one.signedBy.offsetMinutes)),
+             QByteArray::fromStdString(one.drawing)});
         blocks.push_back(lines);
     }
 }
@@ -225,9 +238,8 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
 void addRemarks(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     Table table{{{Papers::tr("Written"), 0.46}, {Papers::tr("What"), 0.54}}, {}};
     for (const PaperRemark& one : data.addenda)
-        table.rows.push_back(
-            {{{Papers::tr("Addendum by %1").arg(stampWords(one.written, locale)), TextStyle::Small},
-              {plainLines(one.text), TextStyle::Small}}});
+        table.rows.push_back({{{addendumWords(one, locale), TextStyle::Small},
+                               {plainLines(one.text), TextStyle::Small}}});
     for (const PaperRemark& one : data.lateEntries)
         table.rows.push_back(
             {{{Papers::tr("Late entry. Happened: %1. Written: %2 (%3), by %4")

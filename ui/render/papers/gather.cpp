@@ -132,6 +132,8 @@ std::vector<PaperSignature> gatherSignatures(const Gathering& from,
         PaperSignature shown{.signedBy = from.stamp(act.origin),
                              .statement = act.said.statement,
                              .learner = act.said.acknowledgement};
+        if (act.said.acknowledgement.drawing && from.context.drawing)
+            shown.drawing = from.context.drawing(*act.said.acknowledgement.drawing);
         if (act.origin.basis) shown.basisSize = act.origin.basis->size;
         for (const std::string& id : act.said.competencies) {
             const packs::Competency* part = packs::findCompetency(from.taught.pack, id);
@@ -140,18 +142,6 @@ std::vector<PaperSignature> gatherSignatures(const Gathering& from,
         signatures.push_back(shown);
     }
     return signatures;
-}
-
-void gatherRemarks(const Gathering& from, const base::LearnerId& learner, PaperData& data) {
-    for (const auto& addendum : from.record.addenda) {
-        data.addenda.push_back(
-            {from.stamp(addendum.origin), addendum.said.to.text(), addendum.said.text, {}});
-    }
-    for (const auto& late : from.record.lateEntries) {
-        if (late.said.learner && *late.said.learner != learner) continue;
-        data.lateEntries.push_back({from.stamp(late.origin), {}, late.said.text, late.said.reason});
-    }
-    for (const record::Unknown& entry : from.record.unknown) data.unknown.push_back(entry.type);
 }
 
 void gatherLearner(const Gathering& from, const record::Learner& learner, PaperData& data) {

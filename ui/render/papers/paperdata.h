@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+
 #include "desk/recordview.h"
 #include "procedure/shelf.h"
 #include "readiness/readiness.h"
@@ -63,6 +65,8 @@ struct PaperContext {
     base::Instant now;
     std::string language = "en";  ///< the hospital's, for the words of the pack
     std::string version;          ///< of the program
+    /// A drawn signature by its digest; "" where it is not at hand.
+    std::function<std::string(const std::string& digest)> drawing = {};
 };
 
 /// Nothing when the record has no such learner.

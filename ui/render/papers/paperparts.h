@@ -123,6 +123,7 @@ struct PaperSignature {
     std::vector<std::string> parts;
     record::Acknowledgement learner;
     std::uint64_t basisSize = 0;
+    std::string drawing;  ///< SVG; its digest stands in `learner`, so it is not said in fields()
     template <class V>
     void fields(V& v) {
         v("signed_by", signedBy), v("statement", statement), v("parts", parts);
@@ -134,9 +135,11 @@ struct PaperSignature {
 struct PaperRemark {
     Stamp written;
     std::string about, text, reason;
+    std::optional<Stamp> concerned = {};  ///< the entry that an addendum is about, when known
     template <class V>
     void fields(V& v) {
         v("written", written), v("about", about), v("text", text), v("reason", reason);
+        v("concerned", concerned);
     }
 };
 

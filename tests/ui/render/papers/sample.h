@@ -17,6 +17,7 @@ class Sample {
     explicit Sample(Stage stage, const std::string& pack = "weekly-dressing-upper-arm");
 
     PaperData data(record::PaperKind kind = record::PaperKind::Chart) const;
+    support::Ward& ward() { return m_ward; }
     const packs::Pack& pack() const { return m_ward.taught().pack; }
 
   private:

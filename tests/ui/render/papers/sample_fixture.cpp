@@ -89,11 +89,13 @@ void Sample::changeOnPatient() {
 
 PaperData Sample::data(record::PaperKind kind) const {
     const desk::RecordView& view = m_ward.desk().view();
-    PaperContext context{.ward = view.ward,
-                         .isSimulatedClock = m_ward.clock().isSimulated(),
-                         .head = view.head,
-                         .now = m_ward.clock().now(),
-                         .version = "0.1.0"};
+    PaperContext context{
+        .ward = view.ward,
+        .isSimulatedClock = m_ward.clock().isSimulated(),
+        .head = view.head,
+        .now = m_ward.clock().now(),
+        .version = "0.1.0",
+        .drawing = [this](const std::string& digest) { return m_ward.desk().drawing(digest); }};
     const auto data = gather(kind, *view.record, m_ward.learner(), m_ward.taught(),
                              *m_ward.desk().readinessOf(m_ward.learner()), view.house, context);
     EXPECT_TRUE(data.has_value());
