@@ -83,6 +83,7 @@ base::Outcome Database::setUp() {
     if (m_access == Access::ReadWrite) {
         pragmas.push_back("PRAGMA journal_mode = WAL");
         pragmas.push_back("PRAGMA synchronous = FULL");
+        pragmas.push_back("PRAGMA secure_delete = ON");  // a destroyed key leaves no trace
     }
     for (const char* pragma : pragmas)
         if (const auto done = runOnce(QString::fromLatin1(pragma)); !done) return done;

@@ -35,8 +35,13 @@ base::Outcome SqlKeyShelf::put(const KeyRow& row) {
 }
 
 base::Outcome SqlKeyShelf::erase(const base::PatientId& subject) {
-    return m_database.run("UPDATE subject_key SET text = '' WHERE patient = ?",
-                          {textValue(subject.text())});
+    const auto erased = m_database.run("UPDATE subject_key SET text = '' WHERE patient = ?",
+                                       {textValue(subject.text())});
+    if (!erased) return erased;
+    // The journal still has the page as it was; emptied, it has not.
+    const auto flushed = m_database.rows("PRAGMA wal_checkpoint(TRUNCATE)");
+    if (!flushed) return flushed.error();
+    return base::Done{};
 }
 
 }  // namespace store

@@ -7,7 +7,9 @@
 
 namespace store {
 
-/// The rows of subject_key. Runs inside the transaction that is open, if one is.
+/// The rows of subject_key. Runs inside the transaction that is open, if one is; only erase() has
+/// to be called outside of one, since it empties the journal too. Copies of the file, and what a
+/// disk keeps of blocks written before, are out of its reach.
 class SqlKeyShelf : public ledger::KeyShelf {
   public:
     explicit SqlKeyShelf(Database& database) : m_database(database) {}
