@@ -6,6 +6,7 @@
 #include "base/date.h"
 #include "base/text.h"
 #include "desk/allowed.h"
+#include "desk/bounds.h"
 #include "desk/fit.h"
 #include "procedure/taught.h"
 
@@ -18,7 +19,6 @@ using base::Error;
 using base::Outcome;
 
 constexpr std::uint32_t cardsAPage = 50;
-constexpr std::size_t mostBytes = 16384;  // of one text field
 
 /// Whether cards or the open visit can look different after this.
 bool showsOnCards(const record::Payload& payload) {
@@ -37,13 +37,6 @@ bool showsOnCards(const record::Payload& payload) {
 std::string roleOf(const Command& command, const record::House& house) {
     const record::Staff* person = command.by ? house.person(*command.by) : nullptr;
     return person ? base::nameOf(person->said.role) : "system";
-}
-
-/// The payload as it will be kept: its texts cleaned.
-base::Result<record::Payload> cleaned(const record::Payload& payload) {
-    nlohmann::json data = record::dataOf(payload);
-    if (!base::cleanStrings(data, mostBytes)) return Error{Code::TextBad};
-    return record::readPayload(record::typeOf(payload), data);
 }
 
 }  // namespace
@@ -272,6 +265,13 @@ base::Outcome Desk::fetchPacks(const std::vector<ledger::Entry>& entries) {
         if (auto taught = procedure::readTaught(**bytes)) m_shelf.keep(*taught);
     }
     return Done{};
+}
+
+base::Result<std::string> Desk::keepDrawing(const std::string& svg) {
+    if (svg.size() > mostOfDrawing) return Error{Code::DrawingBad};
+    const auto clean = base::cleanText(svg);
+    if (!clean || !isDrawing(*clean)) return Error{Code::DrawingBad};
+    return m_ledger.putBlob(*clean);
 }
 
 void Desk::closeRecord() {

@@ -33,7 +33,8 @@ class Desk : public QObject {
     base::Result<Reply> say(record::Payload payload) { return handle(command(std::move(payload))); }
 
     /// Keeps a drawn signature beside the entries; its digest goes into the Acknowledgement.
-    base::Result<std::string> keepDrawing(const std::string& svg) { return m_ledger.putBlob(svg); }
+    /// Errors: DrawingBad for what is too large or was not drawn here.
+    base::Result<std::string> keepDrawing(const std::string& svg);
     /// A kept drawing; "" where there is none of this digest.
     std::string drawing(const std::string& digest) const;
 
