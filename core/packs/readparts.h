@@ -7,6 +7,11 @@
 
 namespace packs {
 
+constexpr Range secondsRange{.least = 1, .most = 86'400};  // a day is longer than any phase
+
+/// What the search for a way back asks of a step, but for its phases.
+void readOperator(Fields& fields, Step& step);
+
 // One function for each kind of object in a pack.
 void readCondition(Fields& fields, Condition& condition);
 void readGuard(Fields& fields, Guard& guard);

@@ -5,8 +5,6 @@
 namespace packs {
 namespace {
 
-constexpr Range secondsRange{.least = 1, .most = 86'400};  // a day is longer than any phase
-
 void readPhase(Fields& fields, Phase& phase) {
     fields.id("id", phase.id);
     fields.text("label", phase.label);
@@ -55,19 +53,23 @@ void readGuard(Fields& fields, Guard& guard) {
     fields.text("why", guard.why);
 }
 
-void readStep(Fields& fields, Step& step) {
-    readStepWords(fields, step);
+void readOperator(Fields& fields, Step& step) {
     fields.list("needs", step.needs);
     fields.list("forbids", step.forbids);
     fields.list("gives", step.gives);
     fields.list("ends", step.ends);
     fields.whole("hands_on_s", step.handsOnSeconds, secondsRange);
-    fields.items("phases", step.phases, readPhase);
-    fields.flag("continuous", step.continuous);
-    fields.flag("critical", step.critical);
     fields.flag("repeatable", step.repeatable);
     fields.whole("strain", step.strain, {.least = 0, .most = 9}, Need::Optional);
     fields.choice("by", step.by, Need::Optional);
+}
+
+void readStep(Fields& fields, Step& step) {
+    readStepWords(fields, step);
+    readOperator(fields, step);
+    fields.items("phases", step.phases, readPhase);
+    fields.flag("continuous", step.continuous);
+    fields.flag("critical", step.critical);
     fields.items("uses", step.uses, readUse);
     fields.list("lapses", step.lapses);
 }

@@ -1,27 +1,18 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "packs/fields.h"
 #include "packs/opening.h"
+#include "packs/readparts.h"
 #include "packs/references.h"
 
 namespace packs {
 namespace {
 
-constexpr Range anySeconds{.least = 1, .most = 86'400};
-
 /// Here an id is any string, since only its being the same counts.
 void readStepForRecovery(Fields& fields, Step& step) {
     fields.words("id", step.id);
-    fields.list("needs", step.needs);
-    fields.list("forbids", step.forbids);
-    fields.list("gives", step.gives);
-    fields.list("ends", step.ends);
-    fields.whole("hands_on_s", step.handsOnSeconds, anySeconds);
-    fields.flag("repeatable", step.repeatable);
-    fields.whole("strain", step.strain, {.least = 0, .most = 9}, Need::Optional);
-    fields.choice("by", step.by, Need::Optional);
+    readOperator(fields, step);
     fields.items("phases", step.phases, [](Fields& inner, Phase& phase) {
-        inner.whole("min_s", phase.minSeconds, anySeconds);
+        inner.whole("min_s", phase.minSeconds, secondsRange);
         phase.targetSeconds = phase.minSeconds;
     });
 }
