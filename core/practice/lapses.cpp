@@ -85,9 +85,12 @@ void planBack(const procedure::Model& model, State& state, Company company, std:
         back.steps.push_back({.op = op, .step = model.operators.at(op).id});
         record.plan.push_back(model.operators.at(op).id);
     }
-    if (answer.outcome == procedure::PlanOutcome::Found && back.operators.empty())
+    const bool found = answer.outcome == procedure::PlanOutcome::Found;
+    // A teacher who has taken over is never held up by a plan that is not there.
+    if (state.takenOver) state.planLost = !found;
+    if (found && back.operators.empty())
         record.solved = true;
-    else
+    else if (found || !state.takenOver)
         state.wayBack = std::move(back);
 }
 

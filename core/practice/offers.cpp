@@ -96,7 +96,8 @@ bool canTakeBack(const State& state, const base::CommandId& entry) {
     return std::count(state.marks.begin(), state.marks.end(), entry) > 0;
 }
 
-std::int64_t secondsLeft(const procedure::Taught& taught, const State& state) {
+std::optional<std::int64_t> secondsLeft(const procedure::Taught& taught, const State& state) {
+    if (!inHand(state)) return std::nullopt;
     std::int64_t seconds = 0;
     for (const int op : state.remaining) seconds += taught.model.operators.at(op).seconds;
     if (state.wayBack)

@@ -54,7 +54,8 @@ std::optional<base::CommandId> lastMark(const std::vector<Event>& events, const 
 std::optional<base::CommandId> lastCue(const std::vector<Event>& events, const State& state);
 /// Whether something can be taken back: the lapses seen, too, at any time.
 bool canTakeBack(const State& state, const base::CommandId& entry);
-/// Seconds (least) of what is still to be done.
-std::int64_t secondsLeft(const procedure::Taught& taught, const State& state);
+/// Seconds (least) of what is still to be done; none when nothing is, and when no way back is
+/// known.
+std::optional<std::int64_t> secondsLeft(const procedure::Taught& taught, const State& state);
 
 }  // namespace practice

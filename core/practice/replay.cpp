@@ -117,7 +117,7 @@ class Folder {
         m_state.takenOver = true;
         const bool lost =
             m_state.wayBack && m_state.wayBack->outcome != procedure::PlanOutcome::Found;
-        if (lost) m_state.wayBack.reset();
+        if (lost) m_state.wayBack.reset(), m_state.planLost = true;
         mark();
     }
 
@@ -165,6 +165,7 @@ class Folder {
         const bool back = m_state.wayBack && inHand(m_state) == op;
         record->mark = how;
         record->byTeacher = m_state.takenOver || (m_opened && m_opened->way == Way::Show);
+        record->byJudgement = how != Mark::DoesNotApply && isByJudgement(*op);
         record->seenBy = m_event->by;
         record->entry = m_event->id;
         record->atMs = m_event->wallMs;
@@ -174,6 +175,12 @@ class Folder {
         else
             std::erase(m_state.remaining, *op);
         mark();
+    }
+
+    bool isByJudgement(int op) const {
+        const bool covered =
+            !m_state.planLost && procedure::fits(m_taught.model.operators.at(op), m_state.holds);
+        return m_state.takenOver && !covered;
     }
 
     void change(int op, Mark how, bool back) {

@@ -69,6 +69,8 @@ struct State {
     std::optional<std::int64_t> pausedWallMs, pausedBootMs;  ///< set while paused
     std::string pausedBootId;
     bool takenOver = false;
+    /// Taken over where no way back is known: what follows goes by the teacher's judgement.
+    bool planLost = false;
     bool suspendNoticed = false;  ///< the machine slept while a phase ran
     Ending ending = Ending::Open;
     std::int64_t lastWallMs = 0, lastBootMs = 0;  ///< of the newest event

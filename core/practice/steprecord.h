@@ -47,6 +47,8 @@ struct StepRecord {
     Mark mark = Mark::None;
     int cues = 0;
     bool handsOn = false;
+    /// Marked by the teacher's judgement after a take-over: the plan did not cover it.
+    bool byJudgement = false;
     bool byTeacher = false;  ///< done after the teacher took over, or shown by the teacher
     std::vector<PhaseRun> phases;
     std::vector<std::size_t> lapses;  ///< indices into State::lapses, withdrawn ones too

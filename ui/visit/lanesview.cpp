@@ -33,7 +33,8 @@ void LanesView::show(const Moment& moment, const base::Instant& now) {
     m_data.density = render::Density::Slim;
     m_data.direction = layoutDirection();
     // Room ahead, so that the picture does not shift with every second.
-    const std::int64_t ahead = practice::secondsLeft(moment.taught(), moment.state()) * 1000;
+    const std::int64_t ahead =
+        practice::secondsLeft(moment.taught(), moment.state()).value_or(0) * 1000;
     m_data.toMs = std::max(m_data.toMs, now.wallMs + ahead);
     setAccessibleName(tr("Lanes"));
     setAccessibleDescription(render::accessibleText(m_data).join(QLatin1Char('\n')));

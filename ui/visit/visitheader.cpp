@@ -90,8 +90,11 @@ void VisitHeader::show(const Moment& moment, const base::Instant& now) {
 
 void VisitHeader::tick(const Moment& moment, const base::Instant& now) {
     m_clock->say(timeWords(now.wallMs, now.offsetMinutes));
-    const std::int64_t needed = practice::secondsLeft(moment.taught(), moment.state());
+    const auto known = practice::secondsLeft(moment.taught(), moment.state());
+    const std::int64_t needed = known.value_or(0);
     if (moment.state().isPaused()) return m_left->say(tr("paused"));
+    if (!moment.opened().minutes && !known)
+        return m_left->say(moment.state().wayBack ? QString() : tr("no steps left"));
     if (!moment.opened().minutes)
         return m_left->say(tr("steps left: at least %1").arg(lengthWords(needed)));
     const std::int64_t gone = (now.wallMs - moment.visit().origin.atMs) / 60000;
