@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "base/date.h"
+#include "base/oneof.h"
 #include "base/text.h"
 #include "desk/fit.h"
 #include "readiness/signing.h"
@@ -16,11 +17,6 @@ using base::Code;
 using base::Done;
 using base::Error;
 using base::Outcome;
-
-template <class T, class Variant>
-struct IsOneOf;
-template <class T, class... Ts>
-struct IsOneOf<T, std::variant<Ts...>> : std::disjunction<std::is_same<T, Ts>...> {};
 
 /// One `may` for each kind of command.
 class Guard {
@@ -125,7 +121,7 @@ class Guard {
 
     template <class T>
     Outcome may(const T& said) const {
-        static_assert(IsOneOf<T, practice::Said>::value);
+        static_assert(base::isOneOf<T, practice::Said>);
         if (!m_command.visit || m_view.openVisit != m_command.visit)
             return Error{Code::VisitNotOpen};
         const record::Visit* visit = m_view.visit();

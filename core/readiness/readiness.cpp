@@ -144,7 +144,7 @@ std::vector<Finding> missingFor(const Case& c, const packs::Competency& competen
 std::uint64_t newestConcern(const Case& c, const std::string& competency) {
     std::uint64_t newest = 0;
     for (const record::Visit* visit : c.record.visitsOf(c.learner.said.learner))
-        newest = std::max(newest, visit->origin.seq);
+        newest = std::max(newest, visit->lastSeq);
     for (const auto& asked : c.learner.asked) {
         const packs::Prompt* prompt = packs::find(c.taught.pack.prompts, asked.said.prompt);
         if (prompt && prompt->competency == competency) newest = std::max(newest, asked.origin.seq);

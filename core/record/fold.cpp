@@ -1,14 +1,10 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/oneof.h"
 #include "record/record.h"
 
 namespace record {
 namespace {
-
-template <class T, class Variant>
-struct IsOneOf;
-template <class T, class... Ts>
-struct IsOneOf<T, std::variant<Ts...>> : std::disjunction<std::is_same<T, Ts>...> {};
 
 Origin originOf(const ledger::Entry& entry) {
     return {.entry = entry.body.id,
@@ -90,7 +86,7 @@ class Placer {
 
     template <class T>
     bool on(const T& said) {
-        static_assert(IsOneOf<T, practice::Said>::value);
+        static_assert(base::isOneOf<T, practice::Said>);
         return inVisit(said);
     }
 
@@ -129,6 +125,7 @@ class Placer {
         else
             endBare(visit, said);
         visit.events.push_back(std::move(next));
+        visit.lastSeq = m_entry.seq;
         return true;
     }
 

@@ -49,6 +49,7 @@ struct Visit {
     practice::State state;
     std::optional<Stated<practice::RecordChange>> change;
     std::optional<Stated<practice::StopVisit>> stopped;
+    std::uint64_t lastSeq = 0;  ///< of its newest entry
     bool isOpen() const { return state.ending == practice::Ending::Open; }
 };
 

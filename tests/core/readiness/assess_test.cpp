@@ -1,0 +1,289 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Each rule alone, met and not met at its boundary, on a record made by hand. The numbers asked for
+// are invented for the test; days are of the Gregorian calendar.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <fstream>
+#include <sstream>
+
+#include "procedure/taught.h"
+#include "readiness/demonstrations.h"
+#include "readiness/signing.h"
+#include "support/paths.h"
+
+namespace readiness {
+namespace {
+
+class Assess : public testing::Test {
+  protected:
+    Assess() : taught(smallPack()) {
+        taught.pack.readiness = packs::Readiness{.unpromptedInARow = 2,
+                                                 .observedAtLeast = 2,
+                                                 .onPatientAtLeast = 1,
+                                                 .onDaysAtLeast = 2,
+                                                 .drills = {"sore-hands"},
+                                                 .homeKitSeen = true,
+                                                 .teachBackRounds = 3,
+                                                 .validDays = 180};
+        record.learners.push_back({.said = {.learner = learner, .name = "Amara"}});
+        person().consent = {{.learner = learner, .toTeach = true}, {}};
+        person().needs = {{.learner = learner}, {}};
+        record.allergies.emplace();
+        for (const packs::Prompt& prompt : taught.pack.prompts) hear(prompt);
+        person().drills.push_back({{.learner = learner,
+                                    .pack = taught.digest,
+                                    .drill = "sore-hands",
+                                    .result = record::DrillResult::Unprompted},
+                                   {}});
+        demonstrate("2026-11-22T10:00:00.000Z");
+        demonstrate("2026-11-23T10:00:00.000Z");
+    }
+
+    static procedure::Taught smallPack() {
+        std::ifstream file(support::sourceDir() + "/shared/packs/clean-hands.json");
+        std::ostringstream bytes;
+        bytes << file.rdbuf();
+        return **procedure::readTaught(bytes.str());
+    }
+    record::Learner& person() { return record.learners.front(); }
+    record::Visit& first() { return record.visits.front(); }
+    record::Visit& last() { return record.visits.back(); }
+
+    void hear(const packs::Prompt& prompt) {
+        record::AskBack asked{.learner = learner, .pack = taught.digest, .prompt = prompt.id};
+        for (const packs::Point& point : prompt.points)
+            if (point.essential) asked.heard.push_back(point.id);
+        person().asked.push_back({asked, {}});
+    }
+    /// A flawless one, on the patient, with the kit used at home.
+    void demonstrate(const std::string& at, int offsetMinutes = 0) {
+        record::Visit visit;
+        visit.id = base::VisitId::random();
+        visit.opened.way = practice::Way::ReturnDemonstration;
+        visit.opened.on = practice::On::Patient;
+        visit.opened.learner = learner;
+        visit.opened.pack.digest = taught.digest;
+        visit.opened.kit.homeKit = true;
+        visit.origin = {.atMs = *base::parseIsoUtc(at), .offsetMinutes = offsetMinutes};
+        for (int op = 0; op < taught.model.stepCount; ++op) {
+            practice::StepRecord step{.op = op, .step = taught.model.operators[op].id};
+            step.mark = practice::Mark::Seen;
+            step.seenBy = teacher;
+            visit.state.steps.push_back(step);
+        }
+        visit.state.ending = practice::Ending::Closed;
+        record.visits.push_back(std::move(visit));
+    }
+    practice::StepRecord& step(record::Visit& visit, const std::string& id) {
+        return *std::ranges::find(visit.state.steps, id, &practice::StepRecord::step);
+    }
+    Readiness result() const { return assess(record, learner, taught, now); }
+    Finding find(Rule rule) const {
+        const Readiness all = result();
+        return *std::ranges::find(all.findings, rule, &Finding::rule);
+    }
+    std::vector<Rule> unmet() const {
+        std::vector<Rule> rules;
+        for (const Finding& one : result().findings)
+            if (!one.met) rules.push_back(one.rule);
+        EXPECT_EQ(result().ready && rules.empty(), result().ready);
+        return rules;
+    }
+    using Rules = std::vector<Rule>;
+    using Args = std::vector<std::string>;
+
+    procedure::Taught taught;
+    record::Record record;
+    base::LearnerId learner = base::LearnerId::random();
+    base::StaffId teacher = base::StaffId::random();
+    base::Instant now{.wallMs = *base::parseIsoUtc("2026-11-24T14:00:00.000Z"), .zone = "UTC"};
+};
+
+TEST_F(Assess, AllRulesMetIsReady) {
+    EXPECT_EQ(unmet(), Rules{});
+    EXPECT_TRUE(result().ready);
+}
+
+TEST_F(Assess, Consent) {
+    person().consent->said.toTeach = false;
+    EXPECT_EQ(unmet(), Rules{Rule::Consent});
+    EXPECT_FALSE(result().ready);
+    person().consent.reset();
+    EXPECT_EQ(unmet(), Rules{Rule::Consent});
+    person().said.isPatient = true;  // who learns for himself asks nobody
+    EXPECT_EQ(unmet(), Rules{});
+}
+
+TEST_F(Assess, NeedsAndAllergiesAsked) {
+    person().needs.reset();
+    EXPECT_EQ(unmet(), Rules{Rule::NeedsAsked});
+    record.allergies.reset();
+    EXPECT_EQ(unmet(), (Rules{Rule::NeedsAsked, Rule::AllergiesAsked}));
+}
+
+TEST_F(Assess, Observed) {
+    taught.pack.readiness->observedAtLeast = 3;
+    EXPECT_EQ(unmet(), Rules{Rule::Observed});
+    EXPECT_EQ(find(Rule::Observed).args, (Args{"2", "3"}));
+}
+
+TEST_F(Assess, OnPatient) {
+    first().opened.on = practice::On::PracticeArm;
+    EXPECT_EQ(unmet(), Rules{});
+    last().opened.on = practice::On::PracticeArm;
+    EXPECT_EQ(unmet(), Rules{Rule::OnPatient});
+    EXPECT_EQ(find(Rule::OnPatient).args, (Args{"0", "1"}));
+}
+
+TEST_F(Assess, DaysAreLocalAcrossMidnight) {
+    record.visits.clear();
+    demonstrate("2026-11-22T22:30:00.000Z");
+    demonstrate("2026-11-22T23:30:00.000Z");
+    EXPECT_EQ(unmet(), Rules{Rule::OnDays});
+    EXPECT_EQ(find(Rule::OnDays).args, (Args{"1", "2"}));
+    for (record::Visit& visit : record.visits) visit.origin.offsetMinutes = 60;
+    EXPECT_EQ(unmet(), Rules{});
+}
+
+// Directive 2000/84/EC: clocks go back on the last Sunday of October, forward on that of March.
+TEST_F(Assess, DaysAreLocalAcrossTheChangeOfClocks) {
+    record.visits.clear();
+    demonstrate("2026-10-24T22:30:00.000Z", 120);  // 25 October, 00:30
+    demonstrate("2026-10-25T22:30:00.000Z", 60);   // 25 October, 23:30
+    EXPECT_EQ(find(Rule::OnDays).args.front(), "1");
+    record.visits.clear();
+    demonstrate("2026-03-28T22:30:00.000Z", 60);   // 28 March, 23:30
+    demonstrate("2026-03-29T21:30:00.000Z", 120);  // 29 March, 23:30
+    EXPECT_EQ(find(Rule::OnDays).args.front(), "2");
+}
+
+TEST_F(Assess, UnpromptedInARowCountsFromTheNewest) {
+    step(first(), "soap-wash").cues = 1;
+    EXPECT_EQ(unmet(), Rules{Rule::UnpromptedRow});
+    EXPECT_EQ(find(Rule::UnpromptedRow).args, (Args{"1", "2"}));
+    step(last(), "soap-wash").cues = 1;
+    EXPECT_EQ(unmet(), (Rules{Rule::UnpromptedRow, Rule::CriticalSteps}));
+    EXPECT_EQ(find(Rule::UnpromptedRow).args, (Args{"0", "2"}));
+    EXPECT_EQ(find(Rule::CriticalSteps).args, Args{"soap-wash"});
+}
+
+TEST_F(Assess, HelpOnAStepThatIsNotCriticalBreaksNoRow) {
+    step(last(), "towel-dry").cues = 3;
+    EXPECT_EQ(unmet(), Rules{});
+}
+
+TEST_F(Assess, TeachBackAsksForEssentialPointsInTheNewestRound) {
+    record::AskBack again = person().asked.front().said;
+    again.heard = {"dirty"};
+    person().asked.push_back({again, {}});
+    EXPECT_EQ(unmet(), Rules{Rule::TeachBack});
+    EXPECT_EQ(find(Rule::TeachBack).args, Args{"when-soap"});
+}
+
+TEST_F(Assess, ADrillCountsUnprompted) {
+    person().drills.front().said.result = record::DrillResult::Cued;
+    EXPECT_EQ(unmet(), Rules{Rule::Drills});
+    EXPECT_EQ(find(Rule::Drills).args, Args{"sore-hands"});
+}
+
+TEST_F(Assess, HomeKitOnce) {
+    first().opened.kit.homeKit = false;
+    EXPECT_EQ(unmet(), Rules{});
+    last().opened.kit.homeKit = false;
+    EXPECT_EQ(unmet(), Rules{Rule::HomeKit});
+}
+
+// 28 May to 24 November are 3 + 30 + 31 + 31 + 30 + 31 + 24 = 180 days.
+TEST_F(Assess, StillValidOnTheLastDay) {
+    record.visits.clear();
+    demonstrate("2026-05-26T10:00:00.000Z");
+    demonstrate("2026-05-28T10:00:00.000Z");
+    EXPECT_EQ(find(Rule::StillValid), (Finding{Rule::StillValid, true, {"180", "180"}}));
+    now.wallMs += std::int64_t{10} * 3600 * 1000;  // 00:00 of the next day
+    EXPECT_EQ(find(Rule::StillValid), (Finding{Rule::StillValid, false, {"181", "180"}}));
+    now.offsetMinutes = -60;  // west of there it is still the day before
+    EXPECT_TRUE(find(Rule::StillValid).met);
+}
+
+TEST_F(Assess, AnEntryThatMustBeKnownLeavesItUnsettled) {
+    record.unknown.push_back({.type = "dance", .must = false});
+    EXPECT_EQ(unmet(), Rules{});
+    record.unknown.push_back({.type = "dance", .must = true});
+    EXPECT_EQ(unmet(), Rules{Rule::Unsettled});
+    EXPECT_EQ(find(Rule::Unsettled).args, Args{"1"});
+}
+
+TEST_F(Assess, OnlyAWholeDemonstrationByTheLearnerCounts) {
+    const auto shown = [&] { return demonstrations(record, learner, taught).size(); };
+    last().opened.way = practice::Way::Guided;
+    EXPECT_EQ(shown(), 1U);
+    last().opened.way = practice::Way::ReturnDemonstration;
+    last().opened.on = practice::On::TalkedThrough;
+    EXPECT_EQ(shown(), 1U);
+    last().opened.on = practice::On::Patient;
+    last().state.takenOver = true;
+    EXPECT_EQ(shown(), 1U);
+    last().state.takenOver = false;
+    last().state.remaining = {4};
+    EXPECT_EQ(shown(), 1U);
+    last().state.remaining.clear();
+    last().state.ending = practice::Ending::Open;
+    EXPECT_EQ(shown(), 1U);
+    last().state.ending = practice::Ending::Stopped;
+    EXPECT_EQ(shown(), 2U);
+    last().opened.learner = base::LearnerId::random();
+    EXPECT_EQ(shown(), 1U);
+}
+
+// Wilson 1927: with all of n seen the lower end is n / (n + z²); three critical steps, seen twice.
+TEST_F(Assess, EvidenceCountsCriticalSteps) {
+    const Evidence evidence = result().evidence;
+    EXPECT_EQ(evidence.unprompted, 6);
+    EXPECT_EQ(evidence.observed, 6);
+    EXPECT_NEAR(evidence.low, 6 / (6 + 1.959963984540054 * 1.959963984540054), 1e-12);
+}
+
+TEST_F(Assess, WhatIsRecordedAfterTheSignatureIsNew) {
+    record::SignOff said{.learner = learner, .competencies = {"wash-hands"}};
+    said.pack.digest = taught.digest;
+    last().origin.seq = 9;
+    last().lastSeq = 19;
+    person().signOffs.push_back({said, {.seq = 20}});
+    const auto wash = [&] { return result().competencies.front(); };
+    EXPECT_TRUE(wash().isSigned);
+    EXPECT_FALSE(wash().newSinceSigning);
+    EXPECT_FALSE(result().competencies.back().isSigned);
+    last().lastSeq = 21;  // opened before, but it went on after
+    EXPECT_TRUE(wash().newSinceSigning);
+}
+
+TEST_F(Assess, TeachBackOfAnotherPartLeavesASignatureBe) {
+    record::SignOff said{.learner = learner, .competencies = {"wash-hands"}};
+    said.pack.digest = taught.digest;
+    person().signOffs.push_back({said, {.seq = 20}});
+    person().asked.back().origin.seq = 21;  // about rubbing
+    EXPECT_FALSE(result().competencies.front().newSinceSigning);
+    person().asked.front().origin.seq = 22;  // about washing
+    EXPECT_TRUE(result().competencies.front().newSinceSigning);
+}
+
+TEST_F(Assess, NobodySignsWhatAnotherSaw) {
+    const auto other = base::StaffId::random();
+    const auto mine = [&](const base::StaffId& who) {
+        return signableBy(who, record, learner, taught, result()).competencies;
+    };
+    EXPECT_EQ(mine(teacher), (Args{"wash-hands", "rub-hands"}));
+    EXPECT_EQ(mine(other), Args{});
+    step(last(), "towel-dry").seenBy = other;  // one step is enough, critical or not
+    EXPECT_EQ(mine(teacher), Args{"rub-hands"});
+    EXPECT_EQ(mine(other), Args{});
+    const auto signable = signableBy(teacher, record, learner, taught, result());
+    ASSERT_EQ(signable.others.size(), 1U);
+    EXPECT_EQ(signable.others.front().competency, "wash-hands");
+    EXPECT_EQ(signable.others.front().teacher, other);
+}
+
+}  // namespace
+}  // namespace readiness
