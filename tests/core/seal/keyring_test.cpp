@@ -149,9 +149,12 @@ TEST_F(SealedWard, AnEpochThatNobodyKnownGaveIsLeftOut) {
     auto moved = grantEpoch(planted, base::LedgerId::random(), m_first.identity()->known().boxing,
                             *m_first.identity());
     m_rows.grants.push_back(moved);
+    auto feigned = grantEpoch(planted, m_home, m_first.identity()->known().boxing, stranger);
+    feigned.by = m_first.identity()->known().kid();
+    m_rows.grants.push_back(feigned);
     const auto ring = signInAs('1', "first passphrase");
     ASSERT_TRUE(ring.ok());
-    EXPECT_EQ(ring->refusedGrants(), 2U);
+    EXPECT_EQ(ring->refusedGrants(), 3U);
     EXPECT_EQ(ring->current().number, 1);
     EXPECT_EQ(ring->epoch(planted.id), nullptr);
 }
