@@ -2,10 +2,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+
+#include "compose.h"
+
 namespace app {
 
 /// Opens the windows on invented people: `ninebark [--data DIR]`. Returns the exit code: 2 when the
 /// record can't be opened, 1 for --real, 64 for wrong usage.
 int openWindows(int argc, char** argv);
+
+/// composeWard(); while that is refused, a window says why and what to do, and tries again when it
+/// is asked to. Nothing: the person gave it up. Needs a QApplication.
+std::optional<Composed> openWard(const QString& folder, const base::Clock& clock);
 
 }  // namespace app

@@ -5,12 +5,14 @@
 #include <QDir>
 #include <QFile>
 #include <QGuiApplication>
+#include <QLocale>
 #include <map>
 #include <optional>
 #include <ostream>
 
 #include "desk/desk.h"
 #include "procedure/taught.h"
+#include "render/language.h"
 #include "render/papers/paper.h"
 #include "render/papers/papers.h"
 #include "store/sqlledger.h"
@@ -136,6 +138,7 @@ ExitCode PaperCommand::run(const std::vector<std::string>& arguments, std::ostre
     if (!QCoreApplication::instance()) {
         if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
         application.emplace(count, words);
+        render::speak(QLocale());
     }
     const auto ledger =
         store::SqlLedger::openToRead(recordFileIn(asked->data), store::OpenMode::Demonstration);

@@ -4,6 +4,7 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QLocale>
 #include <QTemporaryDir>
 #include <cstdio>
 #include <string_view>
@@ -13,6 +14,7 @@
 #include "demo/windowplayer.h"
 #include "dialogs/ask.h"
 #include "papers/makepaper.h"
+#include "render/language.h"
 
 namespace app {
 namespace {
@@ -102,6 +104,7 @@ int playVisitInWindows(int argc, char** argv) {
     }
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
+    render::speak(QLocale());
     const QDir out(QFile::decodeName(argv[3]));
     if (!out.mkpath(QStringLiteral("."))) {
         std::fprintf(stderr, "ninebark: %s can't be written\n", argv[3]);

@@ -107,9 +107,10 @@ void AskBackPage::sayStanding(const packs::Prompt&, const Standing& standing) {
                                         : (standing.isAll ? Role::Leaf : Role::QuietInk));
     if (standing.isAll) return m_state->say(QStringLiteral("✓  ") + tr("Said back"));
     if (standing.needsPlan)
-        return m_state->say(tr("%1 rounds, and not all was heard. It needs another plan: another "
-                               "day, another person, another way of showing it.")
-                                .arg(standing.most));
+        return m_state->say(
+            tr("%n rounds, and not all was heard. It needs another plan: another day, "
+               "another person, another way of showing it.",
+               nullptr, int(standing.most)));
     m_state->say(tr("Round %1 of %2")
                      .arg(standing.rounds - standing.most * standing.plans + 1)
                      .arg(standing.most));

@@ -124,6 +124,12 @@ QScreen* LearnerWindow::secondScreen() const {
     return nullptr;
 }
 
+void LearnerWindow::setOpensByItself(bool isWanted) {
+    if (m_isHiddenByHand == !isWanted) return;
+    m_isHiddenByHand = !isWanted;
+    place();
+}
+
 void LearnerWindow::turn() {
     if (secondScreen() != nullptr)
         m_isHiddenByHand = isVisible();

@@ -26,6 +26,8 @@ class LearnerWindow : public QWidget {
 
     /// Shows or hides it: on the second screen when there is one, else over the only one.
     void turn();
+    /// Whether it comes by itself when there is a second screen; F11 shows and hides it always.
+    void setOpensByItself(bool isWanted);
     /// The screen that the teacher's window is not on; null: there is only one.
     QScreen* secondScreen() const;
     bool canReadAloud() const { return !m_speaker.isEmpty(); }

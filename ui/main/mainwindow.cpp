@@ -12,7 +12,6 @@
 
 #include "askback/askbackpage.h"
 #include "learners/learnerspage.h"
-#include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "papers/paperspage.h"
 #include "parts/flowlayout.h"
@@ -21,13 +20,32 @@
 #include "people/patientform.h"
 #include "people/staffpage.h"
 #include "render/words.h"
+#include "settings/settingspage.h"
 #include "sign/helpform.h"
 #include "sign/signpage.h"
 #include "start/startpage.h"
-#include "visit/softtone.h"
 #include "visit/visitpage.h"
 
 namespace ui {
+namespace {
+
+QString placeWord(Place place) {
+    switch (place) {
+        case Place::Learners:
+            return QStringLiteral("learners");
+        case Place::Visit:
+            return QStringLiteral("visit");
+        case Place::AskBack:
+            return QStringLiteral("ask-back");
+        case Place::Sign:
+            return QStringLiteral("sign");
+        case Place::Papers:
+            return QStringLiteral("papers");
+    }
+    return {};
+}
+
+}  // namespace
 
 MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
     : QMainWindow(parent),
@@ -41,7 +59,7 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    if (desk.view().ward == desk::Ward::Demonstration) column->addWidget(wardBand());
+    if (QWidget* band = wardBand(desk.view())) column->addWidget(band);
     column->addWidget(makeBar());
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
@@ -51,7 +69,8 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
     restore();
     connect(&m_desk, &desk::Desk::changed, this, &MainWindow::refreshTeacher);
     refreshTeacher();
-    go(Place::Learners);
+    const bool wasInVisit = m_settings.words(Setting::LastPlace) == placeWord(Place::Visit);
+    go(wasInVisit && m_desk.view().openVisit ? Place::Visit : Place::Learners);
     if (!m_desk.view().teacher) showStaff();
 }
 
@@ -105,6 +124,7 @@ QWidget* MainWindow::makeTools() {
     QPushButton* larger = plainButton(QStringLiteral("A+"), QStringLiteral("textLarger"));
     QPushButton* scheme = plainButton(QStringLiteral("◐"), QStringLiteral("scheme"));
     m_teacher = plainButton({}, QStringLiteral("teacher"));
+    QPushButton* settings = plainButton(tr("Settings"), QStringLiteral("settings"));
     smaller->setAccessibleName(tr("Smaller text"));
     larger->setAccessibleName(tr("Larger text"));
     scheme->setAccessibleName(tr("Light, dark, high contrast"));
@@ -112,11 +132,17 @@ QWidget* MainWindow::makeTools() {
     onKey(QStringLiteral("Ctrl+-"), smaller);
     onKey(QStringLiteral("Ctrl++"), larger);
     onKey(QStringLiteral("Alt+6"), m_teacher);
-    for (QPushButton* one : {smaller, larger, scheme, m_teacher}) row->addWidget(one);
+    onKey(QStringLiteral("Alt+7"), settings);
+    settings->setToolTip(tr("Whom to call, colours, text, keys (Alt+7)"));
+    for (QPushButton* one : {smaller, larger, scheme, m_teacher, settings}) row->addWidget(one);
     connect(smaller, &QPushButton::clicked, this, [this] { changeText(-0.25); });
     connect(larger, &QPushButton::clicked, this, [this] { changeText(0.25); });
     connect(scheme, &QPushButton::clicked, this, &MainWindow::nextScheme);
     connect(m_teacher, &QPushButton::clicked, this, &MainWindow::showStaff);
+    connect(settings, &QPushButton::clicked, this, [this] {
+        m_settingsPage->begin();
+        showPage(m_settingsPage);
+    });
     return tools;
 }
 
@@ -127,8 +153,10 @@ void MainWindow::makePages() {
     m_lineForm = new LineForm(m_desk);
     m_learnerForm = new LearnerForm(m_desk);
     m_staff = new StaffPage(m_desk);
-    for (QWidget* page : std::initializer_list<QWidget*>{m_learners, m_person, m_patientForm,
-                                                         m_lineForm, m_learnerForm, m_staff})
+    m_settingsPage = new SettingsPage(m_desk, m_settings);
+    for (QWidget* page :
+         std::initializer_list<QWidget*>{m_learners, m_person, m_patientForm, m_lineForm,
+                                         m_learnerForm, m_staff, m_settingsPage})
         m_stack->addWidget(page);
 }
 
@@ -152,70 +180,6 @@ void MainWindow::makeLaterPages() {
     for (QWidget* page : std::initializer_list<QWidget*>{m_start, m_sign, m_help, m_correction,
                                                          m_papers, m_visit, m_askBack})
         if (page) m_stack->addWidget(page);
-}
-
-void MainWindow::connectLearnerWindow(VisitPage* visit) {
-    auto* learner = new LearnerWindow(m_desk, this);
-    connect(visit, &VisitPage::turnScreenWanted, learner, &LearnerWindow::turn);
-    connect(learner, &LearnerWindow::turnedBack, this, [this] {
-        activateWindow();
-        m_visit->setFocus();
-    });
-    Keys keys;
-    keys.read(m_settings.words(Setting::VisitKeys));
-    visit->setKeys(keys);
-    connect(visit, &VisitPage::keysChanged, this,
-            [this, visit] { m_settings.set(Setting::VisitKeys, visit->keys().stored()); });
-    visit->setTone(m_settings.isOn(Setting::PhaseTone));
-    connect(visit, &VisitPage::toneChanged, this,
-            [this](bool isOn) { m_settings.set(Setting::PhaseTone, isOn); });
-    connect(visit, &VisitPage::phaseRanOut, new SoftTone(this), &SoftTone::play);
-}
-
-void MainWindow::connectForms() {
-    const auto showPerson = [this] {
-        m_person->refresh();
-        showPage(m_person);
-    };
-    connect(m_learners, &LearnersPage::wantsPatient, this, [this] {
-        m_patientForm->begin();
-        showPage(m_patientForm);
-    });
-    connect(m_learners, &LearnersPage::chose, this, showPerson);
-    connect(m_person, &PersonPage::left, this, [this] { go(Place::Learners); });
-    connect(m_person, &PersonPage::wants, this, &MainWindow::goNext);
-    connect(m_person, &PersonPage::wantsAgain, this, [this](const base::LearnerId& learner) {
-        m_learnerForm->beginAgain(learner);
-        showPage(m_learnerForm);
-    });
-    connect(m_person, &PersonPage::wantsCorrection, this, [this] {
-        m_correction->begin();
-        showPage(m_correction);
-    });
-    connect(m_patientForm, &PatientForm::left, this, [this] { go(Place::Learners); });
-    connect(m_patientForm, &PatientForm::saved, this, [this] { goNext(Next::Line); });
-    connect(m_lineForm, &LineForm::saved, this, [this, showPerson] {
-        if (nextFor(m_desk) == Next::Learner) return goNext(Next::Learner);
-        showPerson();
-    });
-    connect(m_lineForm, &LineForm::left, this, showPerson);
-    for (const auto signal : {&LearnerForm::saved, &LearnerForm::left})
-        connect(m_learnerForm, signal, this, showPerson);
-    for (const auto signal : {&CorrectionForm::saved, &CorrectionForm::left})
-        connect(m_correction, signal, this, showPerson);
-    connect(m_start, &StartPage::left, this, showPerson);
-    connect(m_start, &StartPage::opened, this, &MainWindow::showVisit);
-    connect(m_staff, &StaffPage::chose, this, &MainWindow::refreshTeacher);
-    connect(m_sign, &SignPage::wentOn, this, [this] { go(Place::Papers); });
-    connect(m_sign, &SignPage::wantsPerson, this, [this] { go(Place::Learners); });
-    connect(m_papers, &PapersPage::wantsPerson, this, [this] { go(Place::Learners); });
-    connect(m_help, &HelpForm::left, this, [this] { go(Place::Sign); });
-    connect(m_help, &HelpForm::saved, this, [this] { go(Place::Papers); });
-    connect(m_sign, &SignPage::wantsHelpForm, this, [this] {
-        if (!m_desk.view().learnerInView()) return;
-        m_help->begin();
-        showPage(m_help);
-    });
 }
 
 void MainWindow::goNext(Next next) {
@@ -288,6 +252,7 @@ void MainWindow::showPage(QWidget* page) {
     if (page == m_sign || page == m_help) place = Place::Sign;
     if (page == m_papers) place = Place::Papers;
     m_tabs[place]->setChecked(true);
+    m_settings.set(Setting::LastPlace, placeWord(place));
     if (page != m_learners && !page->isAncestorOf(focusWidget())) page->setFocus();
 }
 

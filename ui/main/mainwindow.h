@@ -22,6 +22,7 @@ class LearnersPage;
 class LineForm;
 class PapersPage;
 class PatientForm;
+class SettingsPage;
 class SignPage;
 class StaffPage;
 class StartPage;
@@ -52,7 +53,6 @@ class MainWindow : public QMainWindow {
     void showVisit();
     void showStaff();
     void showPage(QWidget* page);
-    void markPlace(Place place);
     void refreshTeacher();
     void changeText(double step);
     void nextScheme();
@@ -70,6 +70,7 @@ class MainWindow : public QMainWindow {
     LineForm* m_lineForm = nullptr;
     LearnerForm* m_learnerForm = nullptr;
     StaffPage* m_staff = nullptr;
+    SettingsPage* m_settingsPage = nullptr;
     StartPage* m_start = nullptr;
     SignPage* m_sign = nullptr;
     HelpForm* m_help = nullptr;

@@ -10,6 +10,10 @@
 namespace ui {
 namespace {
 
+struct PaperTitle {
+    Q_DECLARE_TR_FUNCTIONS(PaperTitle)
+};
+
 std::optional<render::PaperData> dataFor(const desk::Desk& desk, record::PaperKind kind) {
     const desk::RecordView& view = desk.view();
     const record::Learner* learner = view.learnerInView();
@@ -54,18 +58,15 @@ base::Outcome issue(desk::Desk& desk, const MadePaper& paper) {
 }
 
 QString paperTitle(record::PaperKind kind) {
-    const auto says = [](const char* words) {
-        return QCoreApplication::translate("PaperTitle", words);
-    };
     switch (kind) {
         case record::PaperKind::Chart:
-            return says("Chart record");
+            return PaperTitle::tr("Chart record");
         case record::PaperKind::Certificate:
-            return says("Certificate");
+            return PaperTitle::tr("Certificate");
         case record::PaperKind::GoingHomeWithHelp:
-            return says("Going home with help");
+            return PaperTitle::tr("Going home with help");
         case record::PaperKind::ChartNote:
-            return says("Chart note");
+            return PaperTitle::tr("Chart note");
     }
     return {};
 }

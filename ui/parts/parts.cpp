@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <QVariant>
 
+#include "desk/recordview.h"
 #include "look.h"
 
 namespace ui {
@@ -131,13 +132,18 @@ void empty(QLayout* layout) {
     }
 }
 
-QWidget* wardBand() {
+QWidget* wardBand(const desk::RecordView& view) {
+    QStringList owned;
+    if (view.ward == desk::Ward::Demonstration)
+        owned << QCoreApplication::translate("Parts", "Invented people, not a chart");
+    if (view.simulatedClock) owned << QCoreApplication::translate("Parts", "Simulated clock");
+    if (owned.isEmpty()) return nullptr;
     QFrame* band = frame("ward");
     band->setObjectName(QStringLiteral("wardBand"));
     auto* row = new QHBoxLayout(band);
     row->setContentsMargins(16, 4, 16, 4);
-    auto* words = text(QCoreApplication::translate("Parts", "Invented people, not a chart"),
-                       Size::Note, Tone::Amber, Weight::Strong);
+    auto* words =
+        text(owned.join(QStringLiteral("  ·  ")), Size::Note, Tone::Amber, Weight::Strong);
     words->setAlignment(Qt::AlignCenter);
     row->addWidget(words);
     return band;

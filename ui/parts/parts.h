@@ -9,6 +9,10 @@
 
 class QVBoxLayout;
 
+namespace desk {
+struct RecordView;
+}
+
 /// The few parts every window is made of. What they look like is decided by the style sheet from
 /// the properties `part`, `textSize`, `tone` and `weight`, so they follow the look live.
 namespace ui {
@@ -42,8 +46,9 @@ QWidget* pageHeader(const QString& title, const QString& sentence = {});
 /// Takes everything out of a layout and deletes it, now or once the event in hand is over.
 void empty(QLayout* layout);
 
-/// "Invented people, not a chart": on every window of the demonstration ward.
-QWidget* wardBand();
+/// What every window has to own up to: "Invented people, not a chart" in the demonstration ward,
+/// "Simulated clock" where the time is made up. Null where there is nothing to own up to.
+QWidget* wardBand(const desk::RecordView& view);
 
 /// An empty list says what will be there and offers the one action that fills it.
 class EmptyState : public QFrame {

@@ -40,9 +40,9 @@ QString Band::words() const {
     const std::int64_t ran = m_reading.runMs / 1000;
     const std::int64_t asked = m_reading.targetMs / 1000;
     if (m_speech == Speech::Figures) return clockWords(m_reading.runMs);
-    if (m_reading.run == Run::Waiting) return tr("%1 seconds").arg(asked);
+    if (m_reading.run == Run::Waiting) return tr("%n seconds", nullptr, int(asked));
     //: How long a timed phase has run, and how long it is asked to run
-    return tr("%1 of %2 seconds").arg(ran).arg(asked);
+    return tr("%1 of %n seconds", nullptr, int(asked)).arg(ran);
 }
 
 QString Band::rightWords() const {

@@ -5,12 +5,15 @@
 #include <QCoreApplication>
 
 #include "pieces/visitwords.h"
+#include "render/words.h"
 
 namespace ui {
 
 namespace {
 
-QString lapseTalk(const char* text) { return QCoreApplication::translate("LapseWords", text); }
+struct LapseTalk {
+    Q_DECLARE_TR_FUNCTIONS(LapseWords)
+};
 
 QString inWords(const Moment& moment, const packs::Text& texts, Reader reader) {
     return utf(reader == Reader::Teacher ? moment.text(texts) : moment.learners(texts));
@@ -26,7 +29,7 @@ QString lapseTitle(const Moment& moment, const practice::LapseRecord& lapse) {
     if (!lapse.other.empty()) titles << utf(lapse.other);
     if (!lapse.leftOut.empty()) {
         const packs::Step* step = packs::findStep(moment.pack(), lapse.leftOut).step;
-        titles << lapseTalk("left out: %1")
+        titles << LapseTalk::tr("left out: %1")
                       .arg(step == nullptr ? utf(lapse.leftOut) : utf(moment.text(step->doText)));
     }
     return titles.join(QStringLiteral(", "));
@@ -43,15 +46,18 @@ QString lapseSays(const Moment& moment, const practice::LapseRecord& lapse, Read
 QString whomToCall(const Moment& moment, packs::Call call) {
     const auto& unit = moment.view().house.unit;
     const auto with = [](const QString& who, const std::string& number) {
-        return number.empty() ? who : who + QStringLiteral("  ") + utf(number);
+        // Never a blank: where no number was entered, the paper by the bed has to be looked at.
+        const QString dialled = number.empty() ? LapseTalk::tr("number not entered")
+                                               : render::isolated(render::plain(number));
+        return who + QStringLiteral("  ") + dialled;
     };
     switch (call) {
         case packs::Call::Emergency:
-            return with(lapseTalk("Emergency"), unit ? unit->emergency : "");
+            return with(LapseTalk::tr("Emergency"), unit ? unit->emergency : "");
         case packs::Call::TeamNow:
-            return with(lapseTalk("The team, day and night"), unit ? unit->teamNow : "");
+            return with(LapseTalk::tr("The team, day and night"), unit ? unit->teamNow : "");
         case packs::Call::TeamToday:
-            return with(lapseTalk("The team, today"), unit ? unit->teamToday : "");
+            return with(LapseTalk::tr("The team, today"), unit ? unit->teamToday : "");
     }
     return {};
 }

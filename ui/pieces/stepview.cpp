@@ -156,7 +156,7 @@ void StepView::show(const Moment& moment, const base::Instant& now) {
 }
 
 void StepView::sayEnd(const Moment& moment) {
-    m_number->say(tr("All %1 steps").arg(moment.stepCount()));
+    m_number->say(tr("All %n steps", nullptr, int(moment.stepCount())));
     const bool isOnPatient = moment.next() == NextThing::RecordChange;
     m_sentence->say(isOnPatient ? tr("Write down the dressing change.")
                                 : tr("All steps are done. Close the visit."));

@@ -9,27 +9,29 @@
 namespace ui {
 
 namespace {
-QString visitSays(const char* text) { return QCoreApplication::translate("VisitWords", text); }
+struct VisitSays {
+    Q_DECLARE_TR_FUNCTIONS(VisitWords)
+};
 }  // namespace
 
 QString wentWords(practice::Help help, int cues) {
     switch (help) {
         case practice::Help::NothingRecorded:
-            return visitSays("nothing recorded");
+            return VisitSays::tr("nothing recorded");
         case practice::Help::Unprompted:
-            return visitSays("unprompted");
+            return VisitSays::tr("unprompted");
         case practice::Help::Cued:
-            return cues > 1 ? visitSays("%1 cues").arg(cues) : visitSays("with a cue");
+            return cues > 1 ? VisitSays::tr("%n cues", nullptr, cues) : VisitSays::tr("with a cue");
         case practice::Help::HandsOn:
-            return visitSays("hands-on help");
+            return VisitSays::tr("hands-on help");
         case practice::Help::NotDone:
-            return visitSays("not done");
+            return VisitSays::tr("not done");
         case practice::Help::NotSeen:
-            return visitSays("not seen");
+            return VisitSays::tr("not seen");
         case practice::Help::DoesNotApply:
-            return visitSays("does not apply");
+            return VisitSays::tr("does not apply");
         case practice::Help::ByTeacher:
-            return visitSays("done by the teacher");
+            return VisitSays::tr("done by the teacher");
     }
     return {};
 }
@@ -67,8 +69,8 @@ QString timeWords(std::int64_t wallMs, int offsetMinutes) {
 }
 
 QString lengthWords(std::int64_t seconds) {
-    if (seconds < 90) return visitSays("%1 seconds").arg(seconds);
-    return visitSays("about %1 minutes").arg((seconds + 30) / 60);
+    if (seconds < 90) return VisitSays::tr("%n seconds", nullptr, int(seconds));
+    return VisitSays::tr("about %n minutes", nullptr, int((seconds + 30) / 60));
 }
 
 std::string teachersLanguage() {

@@ -37,7 +37,7 @@ QString helpWords(practice::Help help, int cues) {
         case practice::Help::Cued:
             // Cued without a cue: a lapse that the learner did not catch alone.
             if (cues == 0) return Papers::tr("lapse shown");
-            return cues == 1 ? Papers::tr("1 cue") : Papers::tr("%1 cues").arg(cues);
+            return Papers::tr("%n cues", nullptr, cues);
         case practice::Help::HandsOn:
             return Papers::tr("hands-on help");
         case practice::Help::NotDone:

@@ -163,8 +163,7 @@ void SignPage::addAct(const record::Learner& learner) {
     m_how->choose(QStringLiteral("signed"));
     followHow();
     primary()->setEnabled(true);
-    primary()->setText(count == 1 ? tr("Sign 1 competency")
-                                  : tr("Sign %1 competencies").arg(count));
+    primary()->setText(tr("Sign %n competencies", nullptr, int(count)));
 }
 
 void SignPage::followHow() {

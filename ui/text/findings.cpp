@@ -10,7 +10,9 @@
 namespace ui {
 namespace {
 
-QString findingSays(const char* words) { return QCoreApplication::translate("Findings", words); }
+struct FindingWords {
+    Q_DECLARE_TR_FUNCTIONS(Findings)
+};
 
 QString nameOf(const packs::Pack& pack, readiness::Rule rule, const std::string& id) {
     if (rule == readiness::Rule::TeachBack) {
@@ -59,9 +61,9 @@ QString findingSentence(const readiness::Finding& finding, const packs::Pack& pa
 
 QString evidenceSentence(const readiness::Evidence& evidence) {
     if (evidence.observed == 0)
-        return findingSays("No critical step has been seen in a return demonstration yet.");
+        return FindingWords::tr("No critical step has been seen in a return demonstration yet.");
     const QLocale locale;
-    return findingSays(
+    return FindingWords::tr(
                "Critical steps without a cue or a lapse: %1 of %2. With so few, the true share "
                "may lie anywhere from %3 % to %4 %. The figure informs; the nurse decides.")
         .arg(locale.toString(evidence.unprompted), locale.toString(evidence.observed),

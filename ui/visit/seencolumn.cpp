@@ -125,7 +125,7 @@ void SeenColumn::showWent(const Moment& moment, const Keys& keys) {
         m_state->say(QStringLiteral("■  ") + tr("Hands-on help"));
     else if (cues > 0)
         m_state->say(QStringLiteral("◐  ") +
-                     (cues == 1 ? tr("With a cue") : tr("%1 cues").arg(cues)));
+                     (cues == 1 ? tr("With a cue") : tr("%n cues", nullptr, cues)));
     else
         m_state->say(QStringLiteral("○  ") + tr("Unprompted so far"));
     m_cue->setText(cues == 0 ? tr("Cue") : tr("Cue %1").arg(cues + 1));

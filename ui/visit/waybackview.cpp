@@ -166,7 +166,7 @@ void WayBackView::showSteps(const Moment& moment) {
         std::int64_t seconds = 0;
         for (const packs::Phase& phase : step.phases) seconds += phase.targetSeconds;
         QString words = utf(moment.text(step.doText));
-        if (seconds > 0) words += QStringLiteral("  ") + tr("%1 seconds").arg(seconds);
+        if (seconds > 0) words += QStringLiteral("  ") + tr("%n seconds", nullptr, int(seconds));
         const QString sign = i < back.done
                                  ? QStringLiteral("✓  ")
                                  : (i == back.done ? QStringLiteral("●  ") : QStringLiteral("○  "));

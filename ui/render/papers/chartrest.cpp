@@ -276,7 +276,8 @@ void addGrounds(Blocks& blocks, const PaperData& data, const QLocale&) {
                              ? Papers::tr("; taught from a translation that is still a draft")
                              : QString()));
     addKeyValue(table, Papers::tr("Digest of the pack"), QString::fromStdString(data.pack.digest));
-    addKeyValue(table, Papers::tr("Ledger"), Papers::tr("%1 entries").arg(data.ledgerSize));
+    addKeyValue(table, Papers::tr("Ledger"),
+                Papers::tr("%n entries", nullptr, int(data.ledgerSize)));
     addKeyValue(table, Papers::tr("Root of the ledger"), QString::fromStdString(data.ledgerRoot));
     for (Row& row : table.rows)
         for (Text& cell : row.cells) cell.style = TextStyle::Fine;

@@ -27,14 +27,15 @@ QString validUntil(const PaperData& data, const QLocale& locale) {
 }
 
 void addCalls(Table& table, const PaperData& data) {
-    if (!data.unit) return;
+    const record::SetUnit unit = data.unit.value_or(record::SetUnit());
     const auto number = [](const std::string& dialled) {
         // As it is dialled, whatever direction the words around it have.
-        return dialled.empty() ? QString() : QChar(0x2066) + plain(dialled) + QChar(0x2069);
+        return dialled.empty() ? Papers::tr("number not entered, write it here: ____________")
+                               : QChar(0x2066) + plain(dialled) + QChar(0x2069);
     };
-    addKeyValue(table, Papers::tr("Ambulance"), number(data.unit->emergency));
-    addKeyValue(table, Papers::tr("Care team, day and night"), number(data.unit->teamNow));
-    addKeyValue(table, Papers::tr("Care team, the same day"), number(data.unit->teamToday));
+    addKeyValue(table, Papers::tr("Ambulance"), number(unit.emergency));
+    addKeyValue(table, Papers::tr("Care team, day and night"), number(unit.teamNow));
+    addKeyValue(table, Papers::tr("Care team, the same day"), number(unit.teamToday));
 }
 
 void addBlankSignatures(Blocks& blocks) {

@@ -1,0 +1,4334 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+<context>
+    <name>ErrorText</name>
+    <message>
+        <source>The program made a mistake of its own. What was saved is safe. Close this page, open it again, and tell whoever looks after the program: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program was given a name it can&apos;t find anything by. Nothing was changed. Go back to Learners and choose the person again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is broken at byte %1. Nothing of it was used and your records are as they were. Ask for a fresh copy of the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One entry does not fit its place (%1 %2). Nothing was saved from it. Correct it and press again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file %1 could not be read: %2. Nothing was changed. Check that it is there and that you may open it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file %1 could not be written: %2. The record itself is safe. Choose another place and save again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This program does not know what %1 means. Nothing was changed. A newer version of the program may.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A text holds signs that can&apos;t be kept: %1. Nothing was saved. Type it again instead of pasting it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number is too large or has a fraction: %1. Nothing was saved. Write a smaller whole number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was to be saved is nested too deep, more than %1 levels. Nothing was changed. Tell whoever looks after the program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One saved entry is not as this program writes them: %1 %2. Nothing was changed. Keep the file as it is and tell whoever looks after the program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One saved entry has been changed from outside. Nothing was written over it. Keep the file as it is and tell whoever looks after the program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One saved entry is sealed in a way this version can&apos;t open: %1. It is safe where it is. Use the version of the program that wrote it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same thing was said twice at once (%1). Nothing was saved from it. Press once more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entries of the kind %1, version %2, are too old to be shown. They are safe where they are. Use the version of the program that wrote them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit is open already. It is saved as it stands. Go on with it or stop it, then start this one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no open visit for this. Nothing was recorded. Start a visit first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This visit has ended and is saved. Nothing was added to it. Write an addendum for what is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit is paused. Nothing was recorded. Press P to go on, then mark it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit is not paused. Nothing was changed. Go on as you are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some steps are still open. All that was recorded is saved. Finish them, or stop the visit with its reason.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A clock is still running. It was not disturbed. Press Space when the learner has finished that part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This clock is not the one that comes now. Nothing was started. Follow the step in the middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This clock is not running. Nothing was recorded. Press Space when the learner begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The timed part of this step has not been done. The step was not marked. Start its clock with Space, or mark the step as not done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack has no such step. Nothing was recorded. Go back to the step in the middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another step comes now. Nothing was recorded. Mark the step in the middle first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something this step needs is not in place yet. The step was not marked. See the lanes below for what is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This step has not been done in this visit. Nothing was recorded. Choose a step with a mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This step can&apos;t be left out. Nothing was changed. Mark it as seen, or as not done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no step to mark now. All that was recorded is saved. Finish the visit, or stop it if no way back is left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rest of this part holds critical or timed steps. Nothing was marked. Mark them one by one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack does not list this lapse. Nothing was recorded. Choose Other and say what was touched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no lapse this could be about. Nothing was recorded. Mark the lapse first with L.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How this lapse was caught is already noted. Nothing was changed. Take it back first if it was wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This can&apos;t be taken back. What was recorded stays. Write a note, or an addendum after the visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You have taken over already. Nothing was changed. Go on with the step in the middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This person teaches the visit already. Nothing was changed. Choose another teacher.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack does not measure this. Nothing was saved. Choose one of the measures shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no figure yet. Nothing was saved. Write millimetres, or the number of marks in view.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This figure can&apos;t be right. Nothing was saved. Measure again and write it in millimetres.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This visit is not done on the patient, so no dressing was changed. Nothing was saved. Note it in the visit on the patient.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack&apos;s calendar does not know this dressing. Nothing was saved. Choose one of the dressings shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no record at %1. Nothing was made there. Check the folder, or begin a new record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder lies where the record should be: %1. It was left as it is. Move it, or choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file %1 is not a record of this program. It was left as it is. Choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A newer program wrote this record (version %1; this one reads up to %2). It is safe and was left as it is. Use the newer program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program is already open with this record. Nothing was changed. Use the window that is open, or close it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program holds the record&apos;s file. What was saved is safe; this last step was not saved. Close the other program and do the step again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record&apos;s file is cut short or damaged (%1). It was left as it is. Do not write over it: tell whoever looks after the computer, who can put a backup in its place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 of the record is not as it was written. Nothing is shown that can&apos;t be trusted. Tell whoever looks after the computer, and keep the file as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The end of the record does not fit what is in it. The entries were left as they are. Tell whoever looks after the computer; &quot;ninebark record rebuild&quot; can often mend it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This record can be read but not written. Nothing of this step was saved. Write it on paper, and ask for the right to write.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The disk is full. What was saved before is safe; this last step was not saved. Make room and do the step again, or write it on paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The disk did not take this step (%1). What was saved before is safe. Do the step again; when it fails once more, write it on paper and tell whoever looks after the computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This record is of the other kind: invented people and patients are never kept together. Nothing was changed. Open it the other way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record could not be brought to the new form (%1). It is as it was, and a copy lies beside it. Use the older program and tell whoever looks after the computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An older program wrote this record and it can only be read here. Nothing was changed. Open it once where it can be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stored file is not what it was when it was kept (%1). It is not used. Load the pack again, or tell whoever looks after the computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A text is too long or holds broken signs. Nothing was saved. Write it shorter, or type it instead of pasting it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A line that is needed is still empty. Nothing was saved. Fill it in and press again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no name yet. Nothing was saved. Write the name as it is written on papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no initials yet. Nothing was saved. Write them as they stand on a label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number is still empty. Nothing was saved. Write it and press again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not one clear day. Nothing was saved. Write the month as a word, for instance 3 May 1961.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day lies in the future. Nothing was saved. Check the day, the month and the year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A late entry is about something that has passed. Nothing was saved. Give the day and time when it happened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This person is on the staff list already. Nothing was changed. Choose them from the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen who works here. Nothing was saved. Press Who works here and choose your name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who only reads can&apos;t write. Nothing was saved. Choose somebody who teaches under Who works here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This patient is in the record already. Nothing was added. Go to Learners and search for the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No patient is open. Nothing was saved. Go to Learners and choose one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This line is not in the record. Nothing was saved. Choose a line, or add it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This learner is in the record already. Nothing was added. Choose them on the patient&apos;s page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This learner is not in the record. Nothing was saved. Choose one on the patient&apos;s page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no consent to teach this person. No visit was begun. Ask the patient, and tick it under Consent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer than two identifiers are ticked. No visit was begun. Ask the patient for name and date of birth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arm, line and kit are not yet checked with the patient. No visit was begun. Look together, then tick it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody else teaches this visit. Nothing was recorded. Let them hand over to you, or choose their name under Who works here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The teaching pack is not at hand. What was recorded with it is safe. Ask whoever looks after the program for this pack.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not made for this kind of line. Nothing was changed. Choose a pack that is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not made for what holds this line. Nothing was changed. Choose a pack or a kit that agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not made for this dressing. Nothing was changed. Choose a pack or a dressing that agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not made for this antiseptic. Nothing was changed. Choose a pack or an antiseptic that agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not made for this kind of learner. Nothing was changed. Choose a pack for a caregiver, or for the patient, as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not made for a patient of this age. Nothing was changed. Choose a pack that is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It uses something this patient reacts to. Nothing was begun. Choose a pack without it, and ask the clinician in charge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack does not ask this. Nothing was saved. Choose one of the questions shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack has no such drill. Nothing was saved. Choose one of those shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This was asked in %1 rounds. All answers are saved. Write another plan for it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was asked before. Nothing was saved yet. Write how it was said differently this time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No competency waits for a signature. Nothing was signed. See below what is still missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record holds something this version does not know. It is safe, and nothing was signed over it. Sign with the newer version of the program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody else saw one of these. Nothing was signed. Let them sign it; their name stands beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of these is not met yet. Nothing was signed. See below what is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rules say not yet, or a signature is missing. No certificate was made. Use Going home with help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pack breaks a rule of packs: %3 It was not used, and your records are as they were. Send it back to whoever wrote it (%1, byte %2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is no pack: %3 It was not used, and your records are as they were. Ask for a fresh copy (byte %2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is larger than packs may be: %3 It was not used, and your records are as they were. Ask for a smaller one (byte %2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pack was written for a newer version: %3 It was not used. Use a newer version of the program (%1).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way back from this could not be worked out, with more than %1 states. What was recorded is safe. Stop the visit and start with new supplies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack does not have this: %1 %2. Nothing was changed. Choose from what is shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was noticed before it happened (%1, %2). Nothing was recorded. Choose an earlier step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is not enough memory to check a passphrase. Nothing was changed. Close other programs and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stored key is not as this program writes it (%1). It was left as it is. Tell whoever looks after the computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The name or the passphrase is not right. Nothing was opened. Type both again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This does not open: %1. It was changed, or it belongs to another key. It was left as it is. Tell whoever looks after the computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key for this is not at hand. What was saved is safe. Sign in first, or ask someone who may read it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A signature does not hold (%1). It is not counted. Tell whoever looks after the computer, and keep the record as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code has %1 letters, and %2 are needed. Nothing was changed. Compare it with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 of the code holds a sign that no code has. Nothing was changed. Compare this line with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 of the code is not as it was printed. Nothing was changed. Compare this line with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This signature can&apos;t be kept: it is too large, or it was not drawn here. Nothing was signed. Clear it and draw it again, or type the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Findings</name>
+    <message>
+        <source>No critical step has been seen in a return demonstration yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical steps without a cue or a lapse: %1 of %2. With so few, the true share may lie anywhere from %3 % to %4 %. The figure informs; the nurse decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Keys</name>
+    <message>
+        <source>the next thing seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cue given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take one cue back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands-on help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done, not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caught it alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show the way back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rest of this part seen clean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take the last mark back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand over to a colleague</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pause, go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write a note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write down a measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn the screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tone on or off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything that has a key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lock the keys for wiping</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Lanes</name>
+    <message>
+        <source>held from %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost at %1 until %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>won back from %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured %1 at %2, shorter than asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured %1 at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapse %1 at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LapseWords</name>
+    <message>
+        <source>left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Emergency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The team, day and night</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The team, today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PaperTitle</name>
+    <message>
+        <source>Chart record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going home with help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart note</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Papers</name>
+    <message>
+        <source>No visit yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits: %1. Last: %2, %3, %4, taught by %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapses seen: %1, caught and put right alone: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach-back: %1 of %2 questions with every essential point heard. Drills recorded: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing change on the patient: none recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing changed %1; next due %2. Site: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready by the rules; every competency is signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready by the rules; not every competency is signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet ready. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented people, not a chart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach-back: %1. Patient %2, record number %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learner: %1, %2. Taught in %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going home with help: next change by %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pack %1, version %2. Ledger of %3 entries, root %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked, none known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between items</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inserted %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside length at insertion %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 marks in view</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arm girth %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name and a relationship</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may be taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may not be taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may be told about the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may not be told about the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2. Given by: %3. Asked by %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked, none found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>qualified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not qualified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed, none was there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, born %2, record number %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taught in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Interpreter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needs and barriers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fears, in own words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who else is at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every rule of the pack &quot;%1&quot; is met. The nurse decides and signs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some rules of the pack &quot;%1&quot; are not met. The reasons, and what is missing, stand below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>percent</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical steps without cue or lapse: %1 of %2 seen in return demonstrations; 95 % interval %3 to %4 (Wilson). Few demonstrations in one place say little about a change at home, alone, weeks from now. Figures inform; the nurse signs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no baseline to compare with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as at insertion (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 than at insertion (%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. At the limit of %1: do not use the line until told; call today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2; %3. Read by %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no point heard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+In own words: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+Said differently before: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it went</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach-back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still to be heard: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another plan: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not asked yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dressing change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No change on the patient is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, taught by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials on the label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it was borne</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; at once when damp, loose, lifted or soiled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing has been signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed off: %1. Signed on the ground of %2 entries.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, signed as what was seen. %2 (%3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Late entry. Happened: %1. Written: %2 (%3), by %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1
+Reason for being late: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note by %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not known to this program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes, addenda and late entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pack, sources, ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), version %3%4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; taught from a translation that is still a draft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Digest of the pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n entry</numerusform>
+            <numerusform>%n entries</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Root of the ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach-back record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>site covered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>site not covered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line not held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>checked with the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not checked with the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a clock in view, as at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the teacher took over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the machine slept while a phase ran</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pack is not at hand: no steps shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>watching: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>met, not signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a competency and its state</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>step numbers</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, void</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid: the condition held. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help, step by step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Timed phase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Times measured against times asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapses and the way back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (the visit was left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Touched: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+Seen at: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+Noticed late, happened after: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+%1, by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (not done to its end)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None was recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record number %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>born %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name and a second identifier</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented people, not a chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Simulated clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 (%3)</source>
+        <comment>who, when, offset</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the kit for home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not the kit for home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Local policy and the judgement of the licensed clinician come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Local policy (%1) and the judgement of the licensed clinician come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <comment>seconds, short</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ambulance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Care team, day and night</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Care team, the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teacher: name, role, date and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learner: name, date and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What ends it early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An infection of the line, or a fever that nobody has explained.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line has moved, was changed, or another kind of line is in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new kit: another dressing, securement or antiseptic than named here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A long gap without a dressing change, or a change in sight or hands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The care team says so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has shown what is asked for: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Competencies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With which kit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valid until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going home with help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is still learning: %2. Until then a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who does what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next change, when</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next change, by whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who was told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written down by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is still to be learned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every rule is met; the sign-off is still missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps in two languages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This translation is a draft: no qualified translator has signed it off yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a date and a time of day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consent to teach this learner was given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needs and barriers were asked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies were asked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every critical step was seen unprompted in the last demonstration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every essential point was heard in the learner&apos;s own words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every drill that is asked was done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen with the kit that will be used at home.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last demonstration is %1 days old; it counts for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing in the record is open or unknown to this program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no consent to teach this learner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needs and barriers have not been asked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies have not been asked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not seen unprompted in the last demonstration: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Essential points are still to be heard: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drills still to be done: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet seen with the kit that will be used at home.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit is open, or the record holds something that this program does not know.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask the patient, or whoever decides for the patient.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask about sight, hands, reading, language and fears.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask before supplies are chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch another return demonstration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch one on the patient.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch one on another day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach this step again and watch it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach these steps again and watch them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say it differently, then ask again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch one with the home kit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch a new return demonstration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the visit, or read the record with a newer program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Return demonstration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a practice arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>talked through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unprompted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lapse shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cues</source>
+        <translation>
+            <numerusform>%n cue</numerusform>
+            <numerusform>%n cues</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>hands-on help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done by the teacher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not caught by the learner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caught and put right alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the way back was shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put right and went on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finish the change, then call today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop and call now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the patient was unwell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the teacher was called away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was refused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by video</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>teacher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>educator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>auditor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with a cue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>said so aloud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>declined to sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was not permitted to sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was not able to sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>local policy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DANGER</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>WARNING</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CAUTION</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOTICE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number not entered, write it here: ____________</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed off, more was recorded since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, by the teacher&apos;s judgement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, lapse %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>visit %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>visits %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help, step by step: every competency %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Competency; steps not unprompted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted: steps done unprompted and without a lapse; every other step is named. A dash means that nothing was recorded; it never means well done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 (%3)</source>
+        <comment>who, day, offset</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>times</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round %1, %2: </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sources, %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heard by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all %1 competencies above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, least %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on a way back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped: %1; %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>why, and a note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2–%3</source>
+        <comment>day, begin, end</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, from %2</source>
+        <comment>day, begin</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>the kit, and whether it was checked</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1
+Taught by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit %1, %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When, and who taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unprompted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Times kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kit: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In every visit: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lanes: what held, and when</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printed %1 (%2). Ledger: %3 entries, root %4. Ninebark %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; and %n more</source>
+        <comment>after some items</comment>
+        <translation>
+            <numerusform>%1; and %n more</numerusform>
+            <numerusform>%1; and %n more</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Return demonstrations observed: %1; at least %2 asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of these on the patient: %1; at least %2 asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On different days: %1; at least %2 asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last in a row with every critical step unprompted: %1; at least %2 asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go through each: what to do, and whom to call.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum to an entry that is not in this record. Written by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum to what was recorded at %1 by %2. Written by %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The learner&apos;s acknowledgement, %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Parts</name>
+    <message>
+        <source>Invented people, not a chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Simulated clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitWords</name>
+    <message>
+        <source>nothing recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unprompted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cues</source>
+        <translation>
+            <numerusform>%n cue</numerusform>
+            <numerusform>%n cues</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>with a cue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands-on help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done by the teacher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n second</numerusform>
+            <numerusform>%n seconds</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n minutes</source>
+        <translation>
+            <numerusform>about %n minute</numerusform>
+            <numerusform>about %n minutes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ui::AskBackPage</name>
+    <message>
+        <source>Ask back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heard in the learner&apos;s own words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How was it said differently this time?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The learner&apos;s words, if you write them down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other plan for this question</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep what was heard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next question</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a learner first. Here the learner says it back in their own words, question by question.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pack with questions fits this learner yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>said back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not all heard yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do when…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (may be left out)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Said differently: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Said back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rounds, and not all was heard. It needs another plan: another day, another person, another way of showing it.</source>
+        <translation>
+            <numerusform>%n round, and not all was heard. It needs another plan: another day, another person, another way of showing it.</numerusform>
+            <numerusform>%n rounds, and not all was heard. It needs another plan: another day, another person, another way of showing it.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Round %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what has happened. The learner says or shows what to do, then whom to call.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unprompted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a cue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the plan in a few words first; what was heard is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::Band</name>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n second</numerusform>
+            <numerusform>%n seconds</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n seconds</source>
+        <extracomment>How long a timed phase has run, and how long it is asked to run</extracomment>
+        <translation>
+            <numerusform>%1 of %n second</numerusform>
+            <numerusform>%1 of %n seconds</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>paused, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped short, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::CorrectionForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient&apos;s own data</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum or late entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is written stays. This is put beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum to an entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Late entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To which entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It happened on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For instance 14:30</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is written now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No entry is chosen. Nothing was saved. Press the one this belongs to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not a time of day. Nothing was saved. Write it as 14:30.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::DateField</name>
+    <message>
+        <source>dddd, d MMMM yyyy</source>
+        <comment>date in full</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For instance 3 May 1961, or 1961-05-03</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date to type</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not one clear day. Nothing was saved. Write the month as a word, for instance 3 May 1961.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies in the future. Nothing was saved. Check the day, the month and the year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::ErrorStrip</name>
+    <message>
+        <source>Not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::HelpForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save and go to the papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going home with help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>While the rules say not yet: who does the next change, and whom to call.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decided by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who was told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next change is done by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom to call, with the number</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::KeyStrip</name>
+    <message>
+        <source>Writing: letters are letters. Enter keeps, Esc leaves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LanesView</name>
+    <message>
+        <source>%1 s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LearnerCard</name>
+    <message>
+        <source>A visit is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 competencies signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for %1, born %2, number %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change overdue since %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change due today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change due tomorrow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next change %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LearnerForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The earlier answers stay in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person who will do it at home: a caregiver, or the patient.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needs and barriers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing ticked means: asked, none found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A caregiver</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name, as it is written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Telephone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who learns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language to teach in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May be taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May be told about the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Given by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient, or who decides for the patient.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is done about it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who else is at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the learner is afraid of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the learner&apos;s own words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed, a qualified one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What makes learning harder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Interpreter</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LearnerWindow</name>
+    <message>
+        <source>For the learner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LearnersPage</name>
+    <message>
+        <source>Load more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is being taught, how far, and what is due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search by name or record number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is found by these letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The beginning of a name or of a record number is enough. Accents and capitals don&apos;t matter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show everybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is being taught yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here will be each learner with what is held, what is next and what is due. It begins with the patient whose line is to be cared for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add the first patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LineForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it measured at insertion is what later readings are held against.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inserted on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient&apos;s own left or right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At insertion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lies on it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length outside, from skin to hub, in millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 centimetres are 30 millimetres.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks in view</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it empty when the line has none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round the arm, in millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lumens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing last changed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What holds the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin antiseptic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The arm is not chosen. Nothing was saved. Look at the patient and press left or right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::MainWindow</name>
+    <message>
+        <source>Ninebark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smaller text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larger text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light, dark, high contrast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who works here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who works here: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom to call, colours, text, keys (Alt+7)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::NumberField</name>
+    <message>
+        <source>A whole number from %1 to %2 is needed here. Nothing was saved. Write it in figures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::PapersPage</name>
+    <message>
+        <source>Copy the chart note (F9)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look first. What leaves here is written into the record as issued.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No papers yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here will be the chart record, the certificate, and a note to copy, once a learner is chosen and has had a visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no certificate while the rules say not yet or a signature is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓  Printed and noted in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓  Saved and noted in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓  The chart note is copied and noted in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::PatientForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save and go on to the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person whose line is cared for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name, as it is written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Born</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The second thing the patient is known by.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask before supplies are chosen. Nothing ticked means: asked, none known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the patient&apos;s own words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reacts to</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::PersonPage</name>
+    <message>
+        <source>Add the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it measured at insertion is needed before a visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add who is taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A caregiver, or the patient.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for consent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without consent nobody is taught.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start a visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show it, guide, or watch a return demonstration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is open and saved as it stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions or drills are still open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See and sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Competencies are met and wait for your signature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All is signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>born %1, number %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pack fits yet. Starting a visit says why.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready by the rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Competencies: %1 of %2 signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked, none known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, inserted %3, %4 mm outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needs and barriers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked, none found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Afraid of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask needs again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum or late entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::Question</name>
+    <message>
+        <source>%1 already means “%2”. Choose another key.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is needed in every window. Choose another key.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press the key that is wanted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a line, press the key. A pedal is a key too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All as at first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The patient is unwell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Called away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Patient or learner does not want it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop, keep the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you leave the patient:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The site is covered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line is held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose why the visit stops.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take over now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From now on every step counts as done by you, not by the learner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To keep the patient safe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The learner asked for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not enough time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over to a colleague</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen until now stays yours; what is seen from now on is theirs. Nobody signs what another saw.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no other teacher on the list of staff.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose who goes on teaching.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dressing change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lies on the site now?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, changed every %2 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the site looked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the patient bore it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials on the label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write how the site looked; “no redness, dry” is enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What went wrong?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the way back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing that is clean now can be touched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was touched, or is no longer clean?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write in a few words what was seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It happened earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At which step?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What went wrong there?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the step, then what went wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm, %2 mm when the line was put in: changed by %3 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Finish the change. Never push the line in. Do not use it until you are told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tell the team.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write down a measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks in view, where the line has marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the millimetres, or count the marks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::RefusedWindow</name>
+    <message>
+        <source>Ninebark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record was not opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is looked for in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SeenColumn</name>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it went</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen going wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something else…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It happened earlier…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step in hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done by the teacher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands-on help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a cue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cues</source>
+        <translation>
+            <numerusform>%n cue</numerusform>
+            <numerusform>%n cues</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Unprompted so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cue %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands-on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does not apply: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 – withdraw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SettingsPage</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save whom to call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom to call is part of the record. The rest is kept on this computer and holds as soon as it is chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys of a visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every act of a visit has a key, and a pedal is a key too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stands on stop-and-call cards and on every paper that goes home. Try each number once before you save it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ambulance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it is dialled from a home.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The team, day and night</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody answers at any hour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The team, the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For what can wait until it opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Local policy that comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its name, as it is printed on papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓  Saved. Cards and papers say this from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it looks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>High contrast, in this computer&apos;s colours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size of the text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One soft tone when a timed phase is over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never in a return demonstration, and never repeated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The learner&apos;s window opens by itself on a second screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On one screen it is turned by its key, whatever is chosen here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SignPage</name>
+    <message>
+        <source>Going home with help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before signing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen, what the rules find, then one signature for all that is met.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to sign yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here will be every step and what was recorded for it, once a learner is chosen and has had a visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every step, every return demonstration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>◆ decides readiness. ▲ something was seen going wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No return demonstration yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓  Ready by the rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>○  Not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Competencies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>met, not signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed; seen again since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen by somebody else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody signs what another saw. These can sign:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I, %1 (%2), saw %3 do the following as the pack “%4”, version %5, asks, and I sign for it: %6. Local policy and the licensed clinician&apos;s judgement come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing waits for your signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Competencies that are met and that you saw yourself will stand here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You sign this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The learner&apos;s side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signs here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agrees by voice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Declines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is not permitted to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is not able to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acknowledges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear the drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or the learner types the name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Sign %n competencies</source>
+        <translation>
+            <numerusform>Sign %n competency</numerusform>
+            <numerusform>Sign %n competencies</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The learner has not signed yet. Nothing was signed. Draw or type the name above, or choose another answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said why. Nothing was signed. Write one line why the learner does not sign.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SignaturePad</name>
+    <message>
+        <source>Place to sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::StaffPage</name>
+    <message>
+        <source>Add to the staff</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who works here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything recorded from now on carries this name. Press yours when you take over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now at this desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody yet. Add yourself below; then you can begin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), %3</source>
+        <comment>name, initials, role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials, as they stand on a label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teaches and looks after packs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::StartPage</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start of a visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teaching %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The right patient, the right line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it is done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teaching pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Around it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>born %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, inserted %3</source>
+        <comment>arm, kind of line, date</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arm, line and kit checked with the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two identifiers, as the patient says them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guided, words in view</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Return demonstration, from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a practice arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Talked through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same kit that will be used at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What holds the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin antiseptic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who watches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No interpreter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Qualified, present</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Qualified, by telephone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Qualified, by video</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody not qualified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name or number of the interpreter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The learner sees the clock in a return demonstration, as at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes there are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Interpreter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer than two are ticked. Nothing has begun. Ask the patient for name and date of birth and tick what agrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not ticked. Nothing has begun. Look at arm, line and kit together with the patient, then tick it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pack is chosen that fits. Nothing has begun. See the reasons below, or choose the other kit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::StepList</name>
+    <message>
+        <source>Parts and steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with a lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, a lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press when it was seen before its turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::StepRow</name>
+    <message>
+        <source>now: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::StepStrip</name>
+    <message>
+        <source>ddd d MMM</source>
+        <comment>short day above a column</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::StepView</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped short at %1 of %2 seconds. It has to run again, whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was interrupted. It has to run again, whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n steps</source>
+        <translation>
+            <numerusform>All %n step</numerusform>
+            <numerusform>All %n steps</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write down the dressing change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All steps are done. Close the visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lies on the line now decides when the next change is due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was recorded is kept. After that comes asking back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::VisitHeader</name>
+    <message>
+        <source>, born %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taught: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> – the teacher has taken over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steps left: at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, the steps left take at least %1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no steps left</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::VisitPage</name>
+    <message>
+        <source>Everything that has a key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the keys…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write down the change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The keys are locked for wiping. %1 unlocks them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question is open on the right. Esc leaves it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one cue less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands-on help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caught it alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show the way back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rest of this seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand over to a colleague</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tone off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tone on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lock to wipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack of this visit is not on this computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record of the visit is safe. Put the pack back, or go on where the visit was opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No visit is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once a visit is started, this page shows the step in hand, its clock, and what was seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a learner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop and call: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way back is offered for this. Local policy comes first. Pressed by mistake: %1 takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way back was found after: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack knows no safe way on from here. Keep the site covered and the line held, and call.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going on from here is your judgement, by local policy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This visit was left at %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record is exactly as it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was clean was not watched, so it counts no longer: %1. The way back comes first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then it goes on with: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::WayBackView</name>
+    <message>
+        <source>The way back after being away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way back: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finish, then call: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caught alone. The learner finds the way back unaided.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The learner was shown the way back: that is a cue.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only you see this. Wait whether the learner catches it alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw away: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open new: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n second</numerusform>
+            <numerusform>%n seconds</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then all is done, in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then the visit goes on, in %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::WordsField</name>
+    <message>
+        <source>This is %1 letters long; up to %2 fit. Nothing was saved. Write it shorter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is still empty. Nothing was saved. Write it here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>
