@@ -23,13 +23,14 @@ record::AddPatient named(const std::string& name) {
     return {.name = name, .born = "1961-05-03", .number = "N-9", .language = "en"};
 }
 
-const std::string head = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 600 160\">";
+const std::string drawingHead =
+    "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 600 160\">";
 std::string pathOf(const std::string& path) {
-    return head + "<path fill=\"none\" stroke=\"#000\" stroke-width=\"2\" d=\"" + path +
+    return drawingHead + "<path fill=\"none\" stroke=\"#000\" stroke-width=\"2\" d=\"" + path +
            "\"/></svg>";
 }
 std::string typed(const std::string& name) {
-    return head + "<text x=\"24\" y=\"110\" font-size=\"48\">" + name + "</text></svg>";
+    return drawingHead + "<text x=\"24\" y=\"110\" font-size=\"48\">" + name + "</text></svg>";
 }
 
 TEST(Bounds, ThreeHundredLettersOfAnyScriptAreAName) {
