@@ -38,10 +38,16 @@ LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
     connect(add, &QPushButton::clicked, this, &LearnersPage::wantsPatient);
     connect(m_search, &QLineEdit::textChanged, this, &LearnersPage::lookFor);
     connect(m_more, &QPushButton::clicked, this, &LearnersPage::loadMore);
-    refresh();
 }
 
-void LearnersPage::refresh() { lookFor(m_search->text()); }
+void LearnersPage::refresh() {
+    const desk::RecordView& view = m_desk.view();
+    // What is in view is kept up to date by the desk.
+    if (view.search != m_search->text().toStdString() || view.cardOffset != 0)
+        return lookFor(m_search->text());
+    m_cards = view.cards;
+    fill();
+}
 
 void LearnersPage::lookFor(const QString& typed) {
     if (!errors()->took(m_desk.lookFor(typed.toStdString()))) return;

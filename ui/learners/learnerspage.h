@@ -13,6 +13,7 @@ namespace ui {
 class LearnersPage : public Page {
     Q_OBJECT
   public:
+    /// Shows nobody before refresh().
     explicit LearnersPage(desk::Desk& desk, QWidget* parent = nullptr);
     void refresh();
     QLineEdit* search() const { return m_search; }

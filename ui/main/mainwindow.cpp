@@ -10,7 +10,6 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
-#include "askback/askbackpage.h"
 #include "learners/learnerspage.h"
 #include "look.h"
 #include "papers/paperspage.h"
@@ -63,10 +62,8 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
     column->addWidget(makeBar());
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
-    makePages();
-    makeLaterPages();
-    connectForms();
     restore();
+    makeLearners();
     connect(&m_desk, &desk::Desk::changed, this, &MainWindow::refreshTeacher);
     refreshTeacher();
     const bool wasInVisit = m_settings.words(Setting::LastPlace) == placeWord(Place::Visit);
@@ -140,61 +137,25 @@ QWidget* MainWindow::makeTools() {
     connect(scheme, &QPushButton::clicked, this, &MainWindow::nextScheme);
     connect(m_teacher, &QPushButton::clicked, this, &MainWindow::showStaff);
     connect(settings, &QPushButton::clicked, this, [this] {
-        m_settingsPage->begin();
+        settingsPage().begin();
         showPage(m_settingsPage);
     });
     return tools;
 }
 
-void MainWindow::makePages() {
-    m_learners = new LearnersPage(m_desk);
-    m_person = new PersonPage(m_desk);
-    m_patientForm = new PatientForm(m_desk);
-    m_lineForm = new LineForm(m_desk);
-    m_learnerForm = new LearnerForm(m_desk);
-    m_staff = new StaffPage(m_desk);
-    m_settingsPage = new SettingsPage(m_desk, m_settings);
-    for (QWidget* page :
-         std::initializer_list<QWidget*>{m_learners, m_person, m_patientForm, m_lineForm,
-                                         m_learnerForm, m_staff, m_settingsPage})
-        m_stack->addWidget(page);
-}
-
-void MainWindow::makeLaterPages() {
-    m_start = new StartPage(m_desk);
-    m_sign = new SignPage(m_desk);
-    m_help = new HelpForm(m_desk);
-    m_correction = new CorrectionForm(m_desk);
-    m_papers = new PapersPage(m_desk, m_settings);
-    auto* visit = new VisitPage(m_desk, this);
-    m_visit = visit;
-    connect(visit, &VisitPage::visitEnded, this, [this] {
-        m_person->refresh();
-        showPage(m_person);
-    });
-    connect(visit, &VisitPage::askBackWanted, this, [this] { go(Place::AskBack); });
-    connectLearnerWindow(visit);
-    auto* askBack = new AskBackPage(m_desk, this);
-    m_askBack = askBack;
-    connect(askBack, &AskBackPage::signWanted, this, [this] { go(Place::Sign); });
-    for (QWidget* page : std::initializer_list<QWidget*>{m_start, m_sign, m_help, m_correction,
-                                                         m_papers, m_visit, m_askBack})
-        if (page) m_stack->addWidget(page);
-}
-
 void MainWindow::goNext(Next next) {
     switch (next) {
         case Next::Line:
-            m_lineForm->begin();
+            lineForm().begin();
             return showPage(m_lineForm);
         case Next::Learner:
-            m_learnerForm->beginNew();
+            learnerForm().beginNew();
             return showPage(m_learnerForm);
         case Next::Consent:
-            m_learnerForm->beginAgain(*m_desk.view().learner);
+            learnerForm().beginAgain(*m_desk.view().learner);
             return showPage(m_learnerForm);
         case Next::Start:
-            m_start->begin();
+            start().begin();
             return showPage(m_start);
         case Next::GoOn:
             return showVisit();
@@ -218,14 +179,14 @@ void MainWindow::go(Place place) {
             showVisit();
             break;
         case Place::AskBack:
-            if (m_askBack) showPage(m_askBack);
+            showPage(&askBack());
             break;
         case Place::Sign:
-            m_sign->refresh();
+            sign().refresh();
             showPage(m_sign);
             break;
         case Place::Papers:
-            m_papers->refresh();
+            papers().refresh();
             showPage(m_papers);
             break;
     }
@@ -236,11 +197,11 @@ void MainWindow::showVisit() {
     // An open visit of another record is opened with its record; its learner is the doer.
     if (view.openVisit && view.visitPatient && !view.visit())
         static_cast<void>(m_desk.openRecord(*view.visitPatient, std::nullopt).ok());
-    if (m_visit) showPage(m_visit);
+    showPage(&visit());
 }
 
 void MainWindow::showStaff() {
-    m_staff->begin();
+    staff().begin();
     showPage(m_staff);
 }
 
@@ -284,8 +245,11 @@ void MainWindow::nextScheme() {
 }
 
 void MainWindow::restore() {
-    Look::instance().apply(schemeFrom(m_settings.words(Setting::Scheme)),
-                           m_settings.number(Setting::TextFactor));
+    const SchemeChoice scheme = schemeFrom(m_settings.words(Setting::Scheme));
+    const double factor = m_settings.number(Setting::TextFactor);
+    // Dressing every widget anew takes longer than reading the record.
+    if (scheme != Look::instance().choice() || factor != theme().textFactor())
+        Look::instance().apply(scheme, factor);
     resize(1280, 800);
     const QByteArray geometry = m_settings.bytes(Setting::WindowGeometry);
     if (!geometry.isEmpty()) restoreGeometry(geometry);

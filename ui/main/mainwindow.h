@@ -15,10 +15,12 @@ class QStackedWidget;
 
 namespace ui {
 
+class AskBackPage;
 class CorrectionForm;
 class HelpForm;
 class LearnerForm;
 class LearnersPage;
+class LearnerWindow;
 class LineForm;
 class PapersPage;
 class PatientForm;
@@ -42,10 +44,25 @@ class MainWindow : public QMainWindow {
     void closeEvent(QCloseEvent* event) override;
 
   private:
-    void makePages();
-    void makeLaterPages();
-    void connectForms();
-    void connectLearnerWindow(VisitPage* visit);
+    void makeLearners();
+    // Each page is made when it is first wanted: the first window waits for none of them.
+    PersonPage& person();
+    PatientForm& patientForm();
+    LineForm& lineForm();
+    LearnerForm& learnerForm();
+    StaffPage& staff();
+    StartPage& start();
+    SignPage& sign();
+    HelpForm& help();
+    CorrectionForm& correction();
+    PapersPage& papers();
+    VisitPage& visit();
+    AskBackPage& askBack();
+    SettingsPage& settingsPage();
+    void makeLearnerWindow();
+    void followSettings();
+    void showPerson();
+    void showHelp();
     void onKey(const QString& key, QPushButton* button);
     QWidget* makeBar();
     QWidget* makeTools();
@@ -76,7 +93,9 @@ class MainWindow : public QMainWindow {
     HelpForm* m_help = nullptr;
     CorrectionForm* m_correction = nullptr;
     PapersPage* m_papers = nullptr;
-    QWidget *m_visit = nullptr, *m_askBack = nullptr;
+    VisitPage* m_visit = nullptr;
+    AskBackPage* m_askBack = nullptr;
+    LearnerWindow* m_learnerWindow = nullptr;
 };
 
 }  // namespace ui

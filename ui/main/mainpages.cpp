@@ -1,0 +1,210 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The pages of the main window, each made and wired when it is first wanted.
+#include <QStackedWidget>
+
+#include "askback/askbackpage.h"
+#include "learners/learnerspage.h"
+#include "learnerwindow/learnerwindow.h"
+#include "main/mainwindow.h"
+#include "papers/paperspage.h"
+#include "people/learnerform.h"
+#include "people/patientform.h"
+#include "people/staffpage.h"
+#include "settings/settingspage.h"
+#include "sign/helpform.h"
+#include "sign/signpage.h"
+#include "start/startpage.h"
+#include "visit/softtone.h"
+#include "visit/visitpage.h"
+
+namespace ui {
+namespace {
+
+/// The page in this slot; `make` puts one there when there is none.
+template <class P, class Make>
+P& madeOnce(P*& slot, QStackedWidget* stack, Make make) {
+    if (!slot) {
+        slot = make();
+        stack->addWidget(slot);
+    }
+    return *slot;
+}
+
+}  // namespace
+
+void MainWindow::makeLearners() {
+    m_learners = new LearnersPage(m_desk);
+    m_stack->addWidget(m_learners);
+    connect(m_learners, &LearnersPage::wantsPatient, this, [this] {
+        patientForm().begin();
+        showPage(m_patientForm);
+    });
+    connect(m_learners, &LearnersPage::chose, this, &MainWindow::showPerson);
+}
+
+PersonPage& MainWindow::person() {
+    return madeOnce(m_person, m_stack, [this] {
+        auto* page = new PersonPage(m_desk);
+        connect(page, &PersonPage::left, this, [this] { go(Place::Learners); });
+        connect(page, &PersonPage::wants, this, &MainWindow::goNext);
+        connect(page, &PersonPage::wantsAgain, this, [this](const base::LearnerId& learner) {
+            learnerForm().beginAgain(learner);
+            showPage(m_learnerForm);
+        });
+        connect(page, &PersonPage::wantsCorrection, this, [this] {
+            correction().begin();
+            showPage(m_correction);
+        });
+        return page;
+    });
+}
+
+void MainWindow::showPerson() {
+    person().refresh();
+    showPage(m_person);
+}
+
+PatientForm& MainWindow::patientForm() {
+    return madeOnce(m_patientForm, m_stack, [this] {
+        auto* form = new PatientForm(m_desk);
+        connect(form, &PatientForm::left, this, [this] { go(Place::Learners); });
+        connect(form, &PatientForm::saved, this, [this] { goNext(Next::Line); });
+        return form;
+    });
+}
+
+LineForm& MainWindow::lineForm() {
+    return madeOnce(m_lineForm, m_stack, [this] {
+        auto* form = new LineForm(m_desk);
+        connect(form, &LineForm::left, this, &MainWindow::showPerson);
+        connect(form, &LineForm::saved, this, [this] {
+            if (nextFor(m_desk) == Next::Learner) return goNext(Next::Learner);
+            showPerson();
+        });
+        return form;
+    });
+}
+
+LearnerForm& MainWindow::learnerForm() {
+    return madeOnce(m_learnerForm, m_stack, [this] {
+        auto* form = new LearnerForm(m_desk);
+        for (const auto signal : {&LearnerForm::saved, &LearnerForm::left})
+            connect(form, signal, this, &MainWindow::showPerson);
+        return form;
+    });
+}
+
+StaffPage& MainWindow::staff() {
+    return madeOnce(m_staff, m_stack, [this] {
+        auto* page = new StaffPage(m_desk);
+        connect(page, &StaffPage::chose, this, &MainWindow::refreshTeacher);
+        return page;
+    });
+}
+
+StartPage& MainWindow::start() {
+    return madeOnce(m_start, m_stack, [this] {
+        auto* page = new StartPage(m_desk);
+        connect(page, &StartPage::left, this, &MainWindow::showPerson);
+        connect(page, &StartPage::opened, this, &MainWindow::showVisit);
+        return page;
+    });
+}
+
+SignPage& MainWindow::sign() {
+    return madeOnce(m_sign, m_stack, [this] {
+        auto* page = new SignPage(m_desk);
+        connect(page, &SignPage::wentOn, this, [this] { go(Place::Papers); });
+        connect(page, &SignPage::wantsPerson, this, [this] { go(Place::Learners); });
+        connect(page, &SignPage::wantsHelpForm, this, &MainWindow::showHelp);
+        return page;
+    });
+}
+
+HelpForm& MainWindow::help() {
+    return madeOnce(m_help, m_stack, [this] {
+        auto* form = new HelpForm(m_desk);
+        connect(form, &HelpForm::left, this, [this] { go(Place::Sign); });
+        connect(form, &HelpForm::saved, this, [this] { go(Place::Papers); });
+        return form;
+    });
+}
+
+void MainWindow::showHelp() {
+    if (!m_desk.view().learnerInView()) return;
+    help().begin();
+    showPage(m_help);
+}
+
+CorrectionForm& MainWindow::correction() {
+    return madeOnce(m_correction, m_stack, [this] {
+        auto* form = new CorrectionForm(m_desk);
+        for (const auto signal : {&CorrectionForm::saved, &CorrectionForm::left})
+            connect(form, signal, this, &MainWindow::showPerson);
+        return form;
+    });
+}
+
+PapersPage& MainWindow::papers() {
+    return madeOnce(m_papers, m_stack, [this] {
+        auto* page = new PapersPage(m_desk, m_settings);
+        connect(page, &PapersPage::wantsPerson, this, [this] { go(Place::Learners); });
+        return page;
+    });
+}
+
+SettingsPage& MainWindow::settingsPage() {
+    return madeOnce(m_settingsPage, m_stack, [this] {
+        auto* page = new SettingsPage(m_desk, m_settings);
+        connect(page, &SettingsPage::left, this, [this] { go(Place::Learners); });
+        connect(page, &SettingsPage::visitSettingsChanged, this, &MainWindow::followSettings);
+        return page;
+    });
+}
+
+VisitPage& MainWindow::visit() {
+    if (m_visit) return *m_visit;
+    m_visit = new VisitPage(m_desk, this);
+    m_stack->addWidget(m_visit);
+    connect(m_visit, &VisitPage::visitEnded, this, &MainWindow::showPerson);
+    connect(m_visit, &VisitPage::askBackWanted, this, [this] { go(Place::AskBack); });
+    connect(m_visit, &VisitPage::keysChanged, this,
+            [this] { m_settings.set(Setting::VisitKeys, m_visit->keys().stored()); });
+    connect(m_visit, &VisitPage::toneChanged, this,
+            [this](bool isOn) { m_settings.set(Setting::PhaseTone, isOn); });
+    connect(m_visit, &VisitPage::phaseRanOut, new SoftTone(this), &SoftTone::play);
+    makeLearnerWindow();
+    followSettings();
+    return *m_visit;
+}
+
+// With the visit's page, as it may have to open by itself.
+void MainWindow::makeLearnerWindow() {
+    m_learnerWindow = new LearnerWindow(m_desk, this);
+    connect(m_visit, &VisitPage::turnScreenWanted, m_learnerWindow, &LearnerWindow::turn);
+    connect(m_learnerWindow, &LearnerWindow::turnedBack, this, [this] {
+        activateWindow();
+        m_visit->setFocus();
+    });
+}
+
+/// What is chosen in the settings, for the visit and what the learner sees of it.
+void MainWindow::followSettings() {
+    if (!m_visit) return;
+    Keys keys;
+    keys.read(m_settings.words(Setting::VisitKeys));
+    m_visit->setKeys(keys);
+    m_visit->setTone(m_settings.isOn(Setting::PhaseTone));
+    m_learnerWindow->setOpensByItself(m_settings.isOn(Setting::LearnerOpens));
+}
+
+AskBackPage& MainWindow::askBack() {
+    return madeOnce(m_askBack, m_stack, [this] {
+        auto* page = new AskBackPage(m_desk, this);
+        connect(page, &AskBackPage::signWanted, this, [this] { go(Place::Sign); });
+        return page;
+    });
+}
+
+}  // namespace ui
