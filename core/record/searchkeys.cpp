@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <unicode/locid.h>
 #include <unicode/translit.h>
 #include <unicode/unistr.h>
 
@@ -11,8 +12,20 @@
 namespace record {
 namespace {
 
-/// Any script to plain lower-case ASCII, as far as ICU can.
+bool isAscii(const icu::UnicodeString& text) {
+    for (std::int32_t i = 0; i < text.length(); ++i)
+        if (text.charAt(i) >= 0x80) return false;
+    return true;
+}
+
+/// Any script to plain lower-case ASCII, as far as ICU can. What is ASCII already, as is nothing
+/// at all, does not wait until ICU has read its rules.
 std::string folded(icu::UnicodeString text) {
+    if (isAscii(text)) {
+        std::string plain;
+        text.toLower(icu::Locale::getRoot()).toUTF8String(plain);
+        return plain;
+    }
     UErrorCode status = U_ZERO_ERROR;
     static const std::unique_ptr<icu::Transliterator> transliterator(
         icu::Transliterator::createInstance("Any-Latin; Latin-ASCII; Lower", UTRANS_FORWARD,
