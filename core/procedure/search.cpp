@@ -3,6 +3,7 @@
 #include "procedure/search.h"
 
 #include <algorithm>
+#include <bit>
 
 namespace procedure {
 namespace {
@@ -13,30 +14,37 @@ Cost sum(const Cost& a, const Cost& b) {
     return {a.strain + b.strain, a.seconds + b.seconds, a.count + b.count};
 }
 
+template <class Visit>
+void eachOf(Conditions all, Visit visit) {
+    for (std::uint64_t left = all.bits(); left != 0; left &= left - 1)
+        visit(std::countr_zero(left));
+}
+
+template <class Costs>
+auto& at(Costs& costs, int i) {
+    return costs[static_cast<std::size_t>(i)];
+}
+
 /// The bound knows nothing of the number of operators.
 Cost boundOf(const Operator& op) { return {op.strain, op.seconds, 0}; }
 
 }  // namespace
 
 Search::Search(const Model& model, const Question& question, std::size_t limit)
-    : m_model(model),
-      m_question(question),
-      m_remaining(model, question.remaining),
-      m_limit(limit),
-      m_toGive(Conditions::most),
-      m_toEnd(Conditions::most) {
+    : m_model(model), m_question(question), m_remaining(model, question.remaining), m_limit(limit) {
     findBounds();
 }
 
 void Search::findBounds() {
     for (const int index : m_question.operators) {
         const Operator& op = m_model.operators.at(static_cast<std::size_t>(index));
-        for (int i = 0; i < Conditions::most; ++i) {
-            if (op.gives.has(i) && (!m_givable.has(i) || boundOf(op) < m_toGive[i]))
-                m_toGive[i] = boundOf(op);
-            if (op.ends.has(i) && (!m_endable.has(i) || boundOf(op) < m_toEnd[i]))
-                m_toEnd[i] = boundOf(op);
-        }
+        const Cost cost = boundOf(op);
+        eachOf(op.gives, [&](int i) {
+            if (!m_givable.has(i) || cost < at(m_toGive, i)) at(m_toGive, i) = cost;
+        });
+        eachOf(op.ends, [&](int i) {
+            if (!m_endable.has(i) || cost < at(m_toEnd, i)) at(m_toEnd, i) = cost;
+        });
         m_givable = m_givable.with(op.gives);
         m_endable = m_endable.with(op.ends);
     }
@@ -44,12 +52,10 @@ void Search::findBounds() {
 
 Cost Search::boundFrom(Conditions state) const {
     Cost bound;
-    const Conditions missing = m_remaining.must().without(state);
-    const Conditions excess = m_remaining.mustNot().within(state);
-    for (int i = 0; i < Conditions::most; ++i) {
-        if (missing.has(i)) bound = std::max(bound, m_toGive[i]);
-        if (excess.has(i)) bound = std::max(bound, m_toEnd[i]);
-    }
+    eachOf(m_remaining.must().without(state),
+           [&](int i) { bound = std::max(bound, at(m_toGive, i)); });
+    eachOf(m_remaining.mustNot().within(state),
+           [&](int i) { bound = std::max(bound, at(m_toEnd, i)); });
     return bound;
 }
 
@@ -62,29 +68,35 @@ bool Search::isHopeless(Conditions state) const {
            !m_endable.contains(m_remaining.mustNot().within(state));
 }
 
-void Search::reach(Conditions state, const Cost& cost) {
-    if (isHopeless(state)) return;
+std::optional<std::size_t> Search::reach(Conditions state, const Cost& cost) {
+    if (isHopeless(state)) return std::nullopt;
     const auto [found, isNew] = m_index.try_emplace(state.bits(), m_places.size());
+    const std::size_t at = found->second;
     if (isNew) {
         Place place{state, cost, boundFrom(state)};
         place.isEnd = m_remaining.isOpenFrom(state);
         m_places.push_back(place);
-    } else if (cost < m_places[found->second].cost) {
-        m_places[found->second].cost = cost;
+    } else if (cost < m_places[at].cost) {
+        m_places[at].cost = cost;
     } else {
-        return;
+        return at;
     }
-    m_queue.push_back({sum(cost, m_places[found->second].bound), found->second});
+    m_queue.push_back({sum(cost, m_places[at].bound), at});
     std::push_heap(m_queue.begin(), m_queue.end());
+    return at;
 }
 
 void Search::expand(std::size_t from) {
+    const Conditions state = m_places[from].state;
+    const Cost cost = m_places[from].cost;
+    m_places[from].edges = m_edges.size();
     for (const int index : m_question.operators) {
-        const Operator& op = m_model.operators[static_cast<std::size_t>(index)];
-        const Conditions state = m_places[from].state;
+        const Operator& op = operatorAt(index);
         const Conditions next = apply(op, state);
-        if (isAllowed(op, state, next)) reach(next, sum(m_places[from].cost, costOf(op)));
+        if (!isAllowed(op, state, next)) continue;
+        if (const auto to = reach(next, sum(cost, costOf(op)))) m_edges.push_back({index, *to});
     }
+    m_places[from].edgesEnd = m_edges.size();
 }
 
 bool Search::settleUntilEnd() {
@@ -101,24 +113,20 @@ bool Search::settleUntilEnd() {
     return false;
 }
 
-std::optional<std::size_t> Search::leastEdge(const Place& from, const Operator& op) const {
-    const Conditions next = apply(op, from.state);
-    if (!isAllowed(op, from.state, next)) return std::nullopt;
-    const auto found = m_index.find(next.bits());
-    if (found == m_index.end()) return std::nullopt;
-    if (m_places[found->second].cost != sum(from.cost, costOf(op))) return std::nullopt;
-    return found->second;
+const Search::Edge* Search::leastEdge(const Place& from) const {
+    for (std::size_t i = from.edges; i < from.edgesEnd; ++i) {
+        const Place& to = m_places[m_edges[i].to];
+        if (to.leadsToEnd && to.cost == sum(from.cost, costOf(operatorAt(m_edges[i].op))))
+            return &m_edges[i];
+    }
+    return nullptr;
 }
 
 void Search::markWayBack(const Cost& least) {
     for (Place& place : m_places) place.leadsToEnd = place.isEnd && place.cost == least;
     for (auto at = m_settled.rbegin(); at != m_settled.rend(); ++at) {
         Place& place = m_places[*at];
-        for (const int index : m_question.operators) {
-            if (place.leadsToEnd) break;
-            const auto next = leastEdge(place, m_model.operators[static_cast<std::size_t>(index)]);
-            place.leadsToEnd = next && m_places[*next].leadsToEnd;
-        }
+        if (!place.leadsToEnd) place.leadsToEnd = leastEdge(place) != nullptr;
     }
 }
 
@@ -127,14 +135,9 @@ Plan Search::walk(const Cost& least) const {
     plan.seconds = least.seconds;
     plan.strain = static_cast<int>(least.strain);
     for (std::size_t at = 0; !m_places[at].isEnd;) {
-        for (const int index : m_question.operators) {
-            const auto next =
-                leastEdge(m_places[at], m_model.operators[static_cast<std::size_t>(index)]);
-            if (!next || !m_places[*next].leadsToEnd) continue;
-            plan.operators.push_back(index);
-            at = *next;
-            break;
-        }
+        const Edge& edge = *leastEdge(m_places[at]);
+        plan.operators.push_back(edge.op);
+        at = edge.to;
     }
     return plan;
 }

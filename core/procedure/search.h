@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <unordered_map>
 #include <vector>
@@ -35,21 +36,32 @@ class Search {
         Conditions state;
         Cost cost;
         Cost bound;
+        std::size_t edges = 0, edgesEnd = 0;  ///< those from here in m_edges, once settled
         bool isSettled = false;
         bool isEnd = false;       ///< the remaining steps can be done from here
         bool leadsToEnd = false;  ///< lies on a least plan
     };
 
+    /// One operator done from a place, in the order of the question.
+    struct Edge {
+        int op;
+        std::size_t to;
+    };
+
     Cost boundFrom(Conditions state) const;
     void findBounds();
+    const Operator& operatorAt(int index) const {
+        return m_model.operators[static_cast<std::size_t>(index)];
+    }
     bool isAllowed(const Operator& op, Conditions state, Conditions next) const;
     /// Whether something is missing that no operator gives, or in the way that none ends.
     bool isHopeless(Conditions state) const;
-    void reach(Conditions state, const Cost& cost);
+    /// Index of the place of this state, none when it is hopeless.
+    std::optional<std::size_t> reach(Conditions state, const Cost& cost);
     void expand(std::size_t from);
     bool settleUntilEnd();
-    /// Index of the place that the operator leads to from there, at exactly the least cost.
-    std::optional<std::size_t> leastEdge(const Place& from, const Operator& op) const;
+    /// The first edge from there that leads to an end at exactly the least cost; null: none does.
+    const Edge* leastEdge(const Place& from) const;
     void markWayBack(const Cost& least);
     Plan walk(const Cost& least) const;
 
@@ -63,10 +75,11 @@ class Search {
     const Question& m_question;
     Remaining m_remaining;
     std::size_t m_limit;
-    std::vector<Cost> m_toGive,
-        m_toEnd;  ///< least cost of one operator that gives, ends condition i
+    /// Least cost of one operator that gives, ends condition i.
+    std::array<Cost, Conditions::most> m_toGive, m_toEnd;
     Conditions m_givable, m_endable;
     std::vector<Place> m_places;
+    std::vector<Edge> m_edges;
     std::unordered_map<std::uint64_t, std::size_t> m_index;
     std::vector<Waiting> m_queue;  ///< a heap
     std::vector<std::size_t> m_settled;
