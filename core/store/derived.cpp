@@ -55,12 +55,13 @@ struct CardFilter {
             all += (all.empty() ? before : between) + (start + range) + end;
         return all;
     }
-    /// All cards, those found among the keys, or those asked one by one.
-    std::string counted() const {
-        if (ranges.empty()) return "card";
-        return "(" + sql("", " INTERSECT ", "SELECT DISTINCT learner FROM search_key WHERE ", "") +
-               ")";
+    /// How many match; of all cards the number is kept, so that no start counts them.
+    std::string count() const {
+        if (ranges.empty()) return "SELECT cards FROM card_count";
+        return "SELECT count(*) FROM (" +
+               sql("", " INTERSECT ", "SELECT DISTINCT learner FROM search_key WHERE ", "") + ")";
     }
+    /// Those found among the keys, or those asked one by one.
     std::string found() const {
         return sql(" WHERE ", " AND ", "learner IN (SELECT learner FROM search_key WHERE ", ")");
     }
@@ -146,8 +147,10 @@ base::Outcome putDerived(Database& database, const ledger::Derived& derived) {
 }
 
 base::Outcome clearDerived(Database& database) {
-    return runAll(database, {"DELETE FROM search_key", "DELETE FROM card", "DELETE FROM open_visit",
-                             "DELETE FROM fold"});
+    // The count is set to none whatever it was; card's triggers count from there.
+    return runAll(database, {"DELETE FROM search_key", "DELETE FROM card", "DELETE FROM card_count",
+                             "INSERT INTO card_count (one, cards) VALUES (1, 0)",
+                             "DELETE FROM open_visit", "DELETE FROM fold"});
 }
 
 base::Outcome clearIndex(Database& database) {
@@ -157,8 +160,9 @@ base::Outcome clearIndex(Database& database) {
 
 base::Result<ledger::CardPage> findCards(Database& database, const ledger::CardQuery& query) {
     CardFilter filter = filterFor(query.words);
-    const auto count = database.rows("SELECT count(*) FROM " + filter.counted(), filter.values);
+    const auto count = database.rows(filter.count(), filter.values);
     if (!count) return count.error();
+    if (count->empty()) return base::Error{base::Code::StoreEdgeWrong};
     ledger::CardPage page{.total = countOf(count->front().front())};
     const std::string which = page.total < manyMatches ? filter.found() : filter.asked();
     filter.values.push_back(query.limit);
@@ -182,6 +186,7 @@ base::Result<std::string> derivedText(Database& database) {
           "SELECT 'subject', patient, seq FROM subject ORDER BY patient, seq",
           "SELECT 'edge', edge, previous, tick FROM right_edge",
           "SELECT 'card', learner, patient, hex(sort_key), json FROM card ORDER BY learner",
+          "SELECT 'cards', cards FROM card_count",
           "SELECT 'key', hex(key), learner FROM search_key ORDER BY key, learner",
           "SELECT 'visit', visit, patient FROM open_visit", "SELECT 'fold', version FROM fold"}) {
         const auto rows = database.rows(sql);
