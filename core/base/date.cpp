@@ -16,7 +16,10 @@ std::string write(const QDate& date) { return date.toString(Qt::ISODate).toStdSt
 
 }  // namespace
 
-bool isDate(const std::string& text) { return text.size() == 10 && read(text).isValid(); }
+bool isDate(const std::string& text) {
+    const QDate date = read(text);  // reads other spellings too, such as 2026/11/25
+    return date.isValid() && write(date) == text;
+}
 
 std::string dateAt(std::int64_t wallMs, int offsetMinutes) {
     return write(

@@ -84,6 +84,8 @@ class Reader {
         } else if constexpr (std::is_arithmetic_v<T>) {
             if (!json.is_number_integer()) return fail(path, "should be a whole number");
             constexpr std::int64_t most = 9007199254740991;  // 2^53 - 1, RFC 8785
+            if (json.is_number_unsigned() && json.get<std::uint64_t>() > std::uint64_t{most})
+                return fail(path, "is too large");
             const auto value = json.get<std::int64_t>();
             if (value > most || value < -most) return fail(path, "is too large");
             if (sizeof(T) < 8 && (value > INT32_MAX || value < INT32_MIN))

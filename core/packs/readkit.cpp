@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "base/date.h"
 #include "packs/readparts.h"
 
 namespace packs {
@@ -32,18 +33,6 @@ void readInstead(Fields& fields, Instead& instead) {
     instead.id = pack ? *pack : supply.value_or("");
 }
 
-/// Four digits, two and two, with hyphens between them.
-bool isDate(const std::string& words) {
-    if (words.size() != 10) return false;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const bool isHyphen = i == 4 || i == 7;
-        if (isHyphen ? words[i] != '-' : words[i] < '0' || words[i] > '9') return false;
-    }
-    const std::string month = words.substr(5, 2);
-    const std::string day = words.substr(8, 2);
-    return month >= "01" && month <= "12" && day >= "01" && day <= "31";
-}
-
 }  // namespace
 
 void readSource(Fields& fields, Source& source) {
@@ -57,7 +46,7 @@ void readTranslation(Fields& fields, Translation& translation) {
     fields.choice("state", translation.state);
     fields.words("by", translation.by);
     fields.words("on", translation.on);
-    if (translation.on && !isDate(*translation.on))
+    if (translation.on && !base::isDate(*translation.on))
         fields.fault("on", "A date as YYYY-MM-DD belongs here.");
 }
 

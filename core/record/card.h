@@ -12,7 +12,7 @@
 namespace record {
 
 /// The version of everything derived: raised when cards or keys would come out differently.
-constexpr int foldVersion = 1;
+constexpr int foldVersion = 2;
 
 /// One learner in the list of learners.
 struct Card {
@@ -42,7 +42,8 @@ struct Card {
 /// The rows derived from one record: a card for each learner, and whether a visit is open.
 ledger::Derived derive(const Record& record);
 /// Words of a name or number as they are searched for: accents, case and punctuation folded, by
-/// ICU "Any-Latin; Latin-ASCII; Lower"; also the form with ue for ü and its like.
+/// ICU "Any-Latin; Latin-ASCII; Lower"; also the form with ue for ü and its like. What is invisible
+/// (control and direction characters, joiners) is left out.
 std::vector<std::string> searchKeys(const std::string& text);
 /// What a person typed, as words to look for.
 std::vector<std::string> searchWords(const std::string& typed);

@@ -1,5 +1,8 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <tuple>
+
 #include "base/oneof.h"
 #include "record/record.h"
 
@@ -161,6 +164,16 @@ class Placer {
     Origin m_origin;
 };
 
+/// By tick, then ledger, then seq: the same for all who have the same entries. Never by a clock.
+std::vector<const ledger::Entry*> inOrder(const std::vector<ledger::Entry>& entries) {
+    std::vector<const ledger::Entry*> order;
+    for (const ledger::Entry& entry : entries) order.push_back(&entry);
+    std::sort(order.begin(), order.end(), [](const ledger::Entry* a, const ledger::Entry* b) {
+        return std::tie(a->tick, a->ledger, a->seq) < std::tie(b->tick, b->ledger, b->seq);
+    });
+    return order;
+}
+
 }  // namespace
 
 void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf) {
@@ -183,13 +196,13 @@ void fold(House& house, const ledger::Entry& entry) {
 
 Record foldRecord(const std::vector<ledger::Entry>& entries, const procedure::Shelf& shelf) {
     Record record;
-    for (const ledger::Entry& entry : entries) fold(record, entry, shelf);
+    for (const ledger::Entry* entry : inOrder(entries)) fold(record, *entry, shelf);
     return record;
 }
 
 House foldHouse(const std::vector<ledger::Entry>& entries) {
     House house;
-    for (const ledger::Entry& entry : entries) fold(house, entry);
+    for (const ledger::Entry* entry : inOrder(entries)) fold(house, *entry);
     return house;
 }
 

@@ -110,6 +110,7 @@ struct House {
 /// One more entry. Both are total: what can't be placed is kept among `unknown`.
 void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf);
 void fold(House& house, const ledger::Entry& entry);
+/// All entries of one subject, handed in in any order.
 Record foldRecord(const std::vector<ledger::Entry>& entries, const procedure::Shelf& shelf);
 House foldHouse(const std::vector<ledger::Entry>& entries);
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <unicode/locid.h>
 #include <unicode/translit.h>
+#include <unicode/uchar.h>
 #include <unicode/unistr.h>
 
 #include <algorithm>
@@ -18,36 +19,43 @@ bool isAscii(const icu::UnicodeString& text) {
     return true;
 }
 
-/// Any script to plain lower-case ASCII, as far as ICU can. What is ASCII already, as is nothing
-/// at all, does not wait until ICU has read its rules.
-std::string folded(icu::UnicodeString text) {
-    if (isAscii(text)) {
-        std::string plain;
-        text.toLower(icu::Locale::getRoot()).toUTF8String(plain);
-        return plain;
-    }
+/// Any script to plain lower-case ASCII, as far as ICU can. The vowel signs and the stretching of
+/// Arabic and the points of Hebrew go first: names are written with and without them. What is ASCII
+/// already, as is nothing at all, does not wait until ICU has read its rules.
+icu::UnicodeString folded(icu::UnicodeString text) {
+    if (isAscii(text)) return text.toLower(icu::Locale::getRoot());
     UErrorCode status = U_ZERO_ERROR;
     static const std::unique_ptr<icu::Transliterator> transliterator(
-        icu::Transliterator::createInstance("Any-Latin; Latin-ASCII; Lower", UTRANS_FORWARD,
-                                            status));
+        icu::Transliterator::createInstance(
+            "Any-NFC; [\\u00AD\\u0591-\\u05BD\\u05BF-\\u05C7\\u0640\\u064B-\\u0652\\u0670] Remove; "
+            "Any-Latin; Latin-ASCII; Lower",
+            UTRANS_FORWARD, status));
     if (transliterator) transliterator->transliterate(text);
-    std::string out;
-    return text.toUTF8String(out);
+    return text;
+}
+
+/// What may stand within a word and is no part of it: apostrophes and the letters like them that
+/// stand for a throat sound, accents on their own, and all that is invisible.
+bool joins(UChar32 letter) {
+    constexpr std::uint32_t within = U_GC_LM_MASK | U_GC_MN_MASK | U_GC_CF_MASK | U_GC_CC_MASK;
+    if (letter == '\'') return true;
+    return (U_GET_GC_MASK(letter) & within) != 0 && !u_isspace(letter);
 }
 
 /// Words are letters and digits; an apostrophe joins ("o'brien" is obrien), all else parts.
-std::vector<std::string> wordsOf(const std::string& text) {
+std::vector<std::string> wordsOf(const icu::UnicodeString& text) {
     std::vector<std::string> words;
-    std::string word;
+    icu::UnicodeString word;
     const auto flush = [&] {
-        if (!word.empty()) words.push_back(std::move(word));
-        word.clear();
+        if (!word.isEmpty()) word.toUTF8String(words.emplace_back());
+        word.remove();
     };
-    for (const char letter : text) {
-        const auto byte = static_cast<unsigned char>(letter);
-        if (byte >= 0x80 || std::isalnum(byte))
-            word += letter;
-        else if (letter != '\'')
+    for (std::int32_t at = 0; at < text.length(); at = text.moveIndex32(at, 1)) {
+        const UChar32 letter = text.char32At(at);
+        if (joins(letter)) continue;
+        if (u_isalnum(letter))
+            word.append(letter);
+        else
             flush();
     }
     flush();
@@ -64,7 +72,7 @@ icu::UnicodeString spelledOut(const icu::UnicodeString& text) {
     return out;
 }
 
-void addWords(std::vector<std::string>& keys, const std::string& text) {
+void addWords(std::vector<std::string>& keys, const icu::UnicodeString& text) {
     for (std::string& word : wordsOf(text))
         if (std::find(keys.begin(), keys.end(), word) == keys.end())
             keys.push_back(std::move(word));

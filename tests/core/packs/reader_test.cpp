@@ -55,6 +55,16 @@ TEST(PackReader, ReadsEveryKey) {
     EXPECT_EQ(packs::text(pack, pack.title, "fr"), "Every key");
 }
 
+// Days of the Gregorian calendar, which the schema's pattern can't tell.
+TEST(PackReader, ATranslationIsReviewedOnADayThatExists) {
+    for (const char* day : {"2026-02-30", "2026-11-31", "2025-02-29", "2026-1-1", "2026/01/01"})
+        EXPECT_EQ(packs::read(everykey::with("/translations/es/on", day)).outcome,
+                  ReadOutcome::Refused)
+            << day;
+    EXPECT_EQ(packs::read(everykey::with("/translations/es/on", "2024-02-29")).outcome,
+              ReadOutcome::Read);
+}
+
 TEST(PackReader, RefusesWhatIsNoPackOfFormatOne) {
     EXPECT_EQ(packs::read("{}").outcome, ReadOutcome::Refused);
     EXPECT_EQ(packs::read("[]").outcome, ReadOutcome::Refused);

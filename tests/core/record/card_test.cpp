@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the list of learners is told of a record. Rules of our own, no source.
+#include "record/card.h"
+
+#include <gtest/gtest.h>
+
+#include "core/record/book.h"
+#include "ledger/jcs.h"
+
+namespace record {
+namespace {
+
+class Cards : public testing::Test {
+  protected:
+    Cards() {
+        book.say(AddPatient{
+            .name = "Teodor Okonjo", .born = "1961-05-03", .number = "N-1042", .language = "en"});
+    }
+    Card card(std::size_t index = 0) const {
+        const auto derived = derive(book.fold());
+        return *base::fromJson<Card>(nlohmann::json::parse(derived.cards.at(index).json));
+    }
+    void change(const base::VisitId& visit, std::optional<std::string> due) {
+        practice::RecordChange change;
+        change.dressing = "transparent";
+        change.due = std::move(due);
+        book.say(change, visit);
+    }
+    void sign(const std::vector<std::string>& competencies, const std::string& digest) {
+        SignOff signOff{.learner = learner};
+        signOff.pack.digest = digest;
+        signOff.competencies = competencies;
+        book.say(signOff);
+    }
+    book::Book book;
+    base::LearnerId learner = book.addLearner("Amara");
+};
+
+TEST_F(Cards, ANewLearnerHasNothingYet) {
+    const Card bare = card();
+    EXPECT_EQ(bare.learner, learner);
+    EXPECT_EQ(bare.patient, book.patient);
+    EXPECT_EQ(bare.patientName, "Teodor Okonjo");
+    EXPECT_EQ(bare.number, "N-1042");
+    EXPECT_EQ(bare.learnerName, "Amara");
+    EXPECT_EQ(bare.relationship, "wife");
+    EXPECT_EQ(bare.arm, "");
+    EXPECT_EQ(bare.visits, 0);
+    EXPECT_EQ(bare.competencies, 0);
+    EXPECT_EQ(bare.packTitle, std::nullopt);
+    EXPECT_EQ(bare.due, std::nullopt);
+    EXPECT_EQ(bare.lastVisit, std::nullopt);
+    EXPECT_FALSE(bare.visitOpen);
+    EXPECT_FALSE(derive(book.fold()).setsOpenVisit);
+}
+
+TEST_F(Cards, ThereIsOneForEachLearnerAndThePatientGoesByTheirOwnName) {
+    const auto self = base::LearnerId::random();
+    book.say(AddLearner{.learner = self, .isPatient = true, .name = "", .relationship = ""});
+    const auto derived = derive(book.fold());
+    ASSERT_EQ(derived.cards.size(), 2U);
+    EXPECT_EQ(derived.foldVersion, foldVersion);
+    EXPECT_EQ(card(1).learnerName, "Teodor Okonjo");
+    EXPECT_EQ(card(1).relationship, "patient");
+    EXPECT_EQ(derived.cards[1].searchKeys,
+              (std::vector<std::string>{"teodor", "okonjo", "n", "1042"}));
+    EXPECT_EQ(derived.cards[1].sortKey, "teodor okonjo " + self.text());
+    EXPECT_EQ(derived.cards[0].searchKeys.front(), "amara");
+}
+
+TEST_F(Cards, TheArmIsThatOfTheNewestLine) {
+    book.say(AddLine{.line = base::LineId::random(), .kind = "picc", .arm = Arm::Left});
+    EXPECT_EQ(card().arm, "left");
+    book.say(AddLine{.line = base::LineId::random(), .kind = "picc", .arm = Arm::Right});
+    EXPECT_EQ(card().arm, "right");
+}
+
+TEST_F(Cards, VisitsAreCountedAndTheLastIsDatedWhereItWas) {
+    const auto first = book.openVisit(learner);
+    book.say(practice::CloseVisit{}, first);
+    book.openVisit(learner);
+    ledger::Entry& opened = book.entries.back();
+    opened.body.atMs = *base::parseIsoUtc("2026-11-24T23:30:00.000Z");
+    opened.body.offsetMinutes = 60;
+    EXPECT_EQ(card().visits, 2);
+    EXPECT_EQ(card().lastVisit, "2026-11-25");
+    EXPECT_TRUE(card().visitOpen);
+    const auto other = book.addLearner("Kofi");
+    EXPECT_EQ(card(1).learner, other);
+    EXPECT_EQ(card(1).visits, 0) << "of another";
+    EXPECT_FALSE(card(1).visitOpen);
+}
+
+TEST_F(Cards, TheOpenVisitIsTold) {
+    const auto visit = book.openVisit(learner);
+    const auto derived = derive(book.fold());
+    EXPECT_TRUE(derived.setsOpenVisit);
+    EXPECT_EQ(derived.openVisit, (ledger::OpenVisitRow{visit, book.patient}));
+    book.say(practice::StopVisit{}, visit);
+    EXPECT_EQ(derive(book.fold()).openVisit, std::nullopt);
+}
+
+TEST_F(Cards, TheNextChangeIsDueByTheNewestThatSaysSo) {
+    const auto visit = book.openVisit(learner);
+    change(visit, "2026-12-01");
+    EXPECT_EQ(card().due, "2026-12-01");
+    book.say(practice::CloseVisit{}, visit);
+    const auto next = book.openVisit(learner);
+    change(next, std::nullopt);
+    EXPECT_EQ(card().due, "2026-12-01");
+    change(next, "2026-11-28");
+    EXPECT_EQ(card().due, "2026-11-28") << "sooner, because it came loose";
+    book.addLearner("Kofi");
+    EXPECT_EQ(card(1).due, "2026-11-28") << "it is the patient's line, whoever is taught";
+}
+
+TEST_F(Cards, CompetenciesCountOnceAndOnlyOfThePackTaught) {
+    book.say(practice::CloseVisit{}, book.openVisit(learner));
+    EXPECT_EQ(card().signedCompetencies, 0);
+    EXPECT_EQ(card().competencies, 2);
+    EXPECT_EQ(card().packTitle, book.taught->pack.title.at("en"));
+    sign({"wash-hands"}, book.taught->digest);
+    sign({"wash-hands"}, book.taught->digest);
+    EXPECT_EQ(card().signedCompetencies, 1);
+    sign({"wash-hands", "rub-hands"}, std::string(64, '0'));
+    EXPECT_EQ(card().signedCompetencies, 1) << "another pack's words were signed";
+    sign({"rub-hands"}, book.taught->digest);
+    EXPECT_EQ(card().signedCompetencies, 2);
+}
+
+// RFC 8785: the bytes of a derived row are those of its canonical form.
+TEST_F(Cards, AreWrittenInCanonicalForm) {
+    const std::string json = derive(book.fold()).cards.at(0).json;
+    EXPECT_EQ(ledger::jcs(nlohmann::json::parse(json)).value(), json);
+}
+
+}  // namespace
+}  // namespace record
