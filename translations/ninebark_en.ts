@@ -3546,6 +3546,10 @@ Taught by %2</source>
         <source>Set the keys</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Text at %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::SignPage</name>

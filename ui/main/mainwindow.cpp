@@ -15,6 +15,7 @@
 #include "papers/paperspage.h"
 #include "parts/flowlayout.h"
 #include "parts/parts.h"
+#include "parts/taborder.h"
 #include "people/learnerform.h"
 #include "people/patientform.h"
 #include "people/staffpage.h"
@@ -69,6 +70,11 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
     const bool wasInVisit = m_settings.words(Setting::LastPlace) == placeWord(Place::Visit);
     go(wasInVisit && m_desk.view().openVisit ? Place::Visit : Place::Learners);
     if (!m_desk.view().teacher) showStaff();
+}
+
+bool MainWindow::focusNextPrevChild(bool isNext) {
+    tabInReadingOrder(centralWidget());
+    return QMainWindow::focusNextPrevChild(isNext);
 }
 
 QWidget* MainWindow::page() const { return m_stack->currentWidget(); }

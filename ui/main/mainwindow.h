@@ -42,6 +42,7 @@ class MainWindow : public QMainWindow {
 
   protected:
     void closeEvent(QCloseEvent* event) override;
+    bool focusNextPrevChild(bool isNext) override;
 
   private:
     void makeLearners();

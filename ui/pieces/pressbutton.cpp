@@ -87,7 +87,9 @@ int PressButton::extrasWidth() const {
 
 QSize PressButton::sizeHint() const {
     const QFontMetrics metrics(widestFont());
-    const int width = metrics.horizontalAdvance(text()) + 2 + extrasWidth() + 2 * sidePadding();
+    const int width = std::max(
+        Theme::handTarget,
+        metrics.horizontalAdvance(text()) + 2 + extrasWidth() + 2 * sidePadding());
     return {width, heightForWidth(width)};
 }
 
@@ -97,7 +99,7 @@ QSize PressButton::minimumSizeHint() const {
     for (const QString& word : text().split(QLatin1Char(' ')))
         longest = std::max(longest, metrics.horizontalAdvance(word));
     const int width = longest + 2 + extrasWidth() + 2 * sidePadding();
-    return {width, Theme::handTarget};
+    return {std::max(width, Theme::handTarget), Theme::handTarget};
 }
 
 int PressButton::heightForWidth(int width) const {

@@ -104,6 +104,8 @@ void SettingsPage::addLook() {
     for (const int percent : {100, 125, 150, 175, 200})
         sizes.push_back({QString::number(percent), tr("%1 %").arg(percent)});
     auto* size = new Choice(QStringLiteral("lookText"), Pick::One, sizes);
+    for (const Option& one : sizes)
+        size->button(one.word)->setAccessibleName(tr("Text at %1 %").arg(one.word));
     size->choose(QString::number(qRound(theme().textFactor() * 100)));
     card->addWidget(new Field(tr("Colours"), scheme));
     card->addWidget(new Field(tr("Size of the text"), size));

@@ -13,6 +13,17 @@
 #include "look.h"
 #include "support/paths.h"
 
+namespace {
+
+ledger::MemoryLedger filledLedger(procedure::Shelf& shelf, const base::Instant& now) {
+    ledger::MemoryLedger made;
+    const auto filled = app::fillDemoWard(made, shelf, now);
+    EXPECT_TRUE(filled.ok()) << base::english(filled.error());
+    return made;
+}
+
+}  // namespace
+
 void Shell::begin(Begin how) {
     ui::ask::stayOffScreen();
     auto shelf = app::compiledShelf();
@@ -20,8 +31,9 @@ void Shell::begin(Begin how) {
     m_shelf = std::move(*shelf);
     m_ledger = std::make_unique<ledger::MemoryLedger>();
     if (how == Begin::DemoWard) {
-        const auto filled = app::fillDemoWard(*m_ledger, *m_shelf, m_clock.now());
-        ASSERT_TRUE(filled.ok()) << base::english(filled.error());
+        // Filled once, each test begins with a copy.
+        static const ledger::MemoryLedger demo = filledLedger(*m_shelf, m_clock.now());
+        m_ledger = std::make_unique<ledger::MemoryLedger>(demo);
     }
     auto desk = desk::Desk::open(*m_ledger, *m_shelf, m_clock, desk::Ward::Demonstration);
     ASSERT_TRUE(desk.ok()) << base::english(desk.error());

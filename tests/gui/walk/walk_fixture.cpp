@@ -1,0 +1,268 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/walk/walk_fixture.h"
+
+#include <QAbstractButton>
+#include <QButtonGroup>
+#include <QtTest/QTest>
+
+#include "learnerwindow/learnerwindow.h"
+#include "look.h"
+#include "main/refusedwindow.h"
+#include "visit/visitpage.h"
+
+const std::vector<Walk::Place>& Walk::places() {
+    static const std::vector<Place> all{
+        {"learners", &Walk::learners},
+        {"learners, nobody yet", &Walk::learnersEmpty},
+        {"learners, nobody found", &Walk::learnersNobodyFound},
+        {"person", &Walk::person},
+        {"patient form", &Walk::patientForm},
+        {"patient form, refused", &Walk::patientFormRefused},
+        {"line form", &Walk::lineForm},
+        {"learner form", &Walk::learnerForm},
+        {"learner form, again", &Walk::learnerFormAgain},
+        {"correction form", &Walk::correctionForm},
+        {"staff", &Walk::staff},
+        {"staff, nobody yet", &Walk::staffEmpty},
+        {"settings", &Walk::settings},
+        {"start", &Walk::start},
+        {"start, refused", &Walk::startRefused},
+        {"visit, none", &Walk::visitNone},
+        {"visit", &Walk::visit},
+        {"visit, phase", &Walk::visitPhase},
+        {"visit, paused", &Walk::visitPaused},
+        {"visit, way back", &Walk::visitWayBack},
+        {"visit, call", &Walk::visitCall},
+        {"question, other", &Walk::askOther},
+        {"question, earlier", &Walk::askEarlier},
+        {"question, stop", &Walk::askStop},
+        {"question, take over", &Walk::askTakeOver},
+        {"question, hand over", &Walk::askHandOver},
+        {"question, measures", &Walk::askMeasures},
+        {"question, more", &Walk::askMore},
+        {"question, keys", &Walk::askKeys},
+        {"ask back, nobody", &Walk::askBackNone},
+        {"ask back", &Walk::askBack},
+        {"sign, nobody", &Walk::signNone},
+        {"sign", &Walk::sign},
+        {"help form", &Walk::helpForm},
+        {"papers, nobody", &Walk::papersNone},
+        {"papers", &Walk::papers},
+        {"refused window", &Walk::refused},
+        {"learner's window", &Walk::learnersWindow},
+    };
+    return all;
+}
+
+void Walk::goTo(const Place& place) {
+    m_shown.reset();
+    m_window.reset();
+    m_desk.reset();
+    (this->*place.reach)();
+    shown()->resize(1280, 800);
+    if (m_shown) {
+        m_shown->show();
+        m_shown->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(m_shown.get()));
+    }
+    for (int i = 0; i < 3; ++i) {  // what wraps settles its height in the second round
+        QCoreApplication::sendPostedEvents();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+    }
+}
+
+std::vector<QWidget*> Walk::focusable() const {
+    std::vector<QWidget*> found;
+    for (QWidget* widget : shown()->findChildren<QWidget*>()) {
+        if (widget->window() != shown()->window() || !widget->isVisible()) continue;
+        if (!widget->isEnabled() || widget->focusProxy()) continue;
+        const auto* button = qobject_cast<const QAbstractButton*>(widget);
+        const QButtonGroup* group = button ? button->group() : nullptr;
+        // Of choices that exclude each other Tab comes to the chosen one, arrows to the others.
+        if (group && group->exclusive() && group->checkedButton() && !button->isChecked()) continue;
+        if ((widget->focusPolicy() & Qt::TabFocus) != 0) found.push_back(widget);
+    }
+    return found;
+}
+
+std::string Walk::nameOf(const QWidget* widget) {
+    return widget->objectName().toStdString() + " (" + widget->metaObject()->className() + ")";
+}
+
+void Walk::openRecordOf(const char* name) {
+    begin(Begin::DemoWard);
+    ASSERT_TRUE(m_desk->lookFor(name).ok());
+    ASSERT_FALSE(m_desk->view().cards.empty()) << name;
+    const auto card = m_desk->view().cards.front();
+    ASSERT_TRUE(m_desk->openRecord(card.patient, card.learner).ok());
+}
+
+void Walk::showPerson() {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("lindq"));
+    const auto card = "card." + m_desk->view().cards.front().learner.text();
+    press(card.c_str());
+}
+
+void Walk::openVisit() {
+    start();
+    for (const char* name :
+         {"identifiers.name", "identifiers.born", "checked.yes", "start.primary"})
+        press(name);
+    ASSERT_TRUE(m_desk->view().openVisit);
+}
+
+void Walk::act(ui::Act what) {
+    m_clock.advanceMs(1000);
+    m_window->findChild<ui::VisitPage*>()->act(what);
+}
+
+void Walk::learners() { begin(Begin::DemoWard); }
+void Walk::learnersEmpty() {
+    begin(Begin::Empty);
+    m_window->go(ui::Place::Learners);
+}
+void Walk::learnersNobodyFound() {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("zzz"));
+}
+void Walk::person() { showPerson(); }
+void Walk::patientForm() {
+    begin(Begin::DemoWard);
+    press("addPatient");
+}
+void Walk::patientFormRefused() {
+    patientForm();
+    type("born", QStringLiteral("3 May 2061"));
+    press("patientForm.primary");
+}
+void Walk::lineForm() {
+    showPerson();
+    press("person.line");
+}
+void Walk::learnerForm() {
+    showPerson();
+    press("person.addLearner");
+}
+void Walk::learnerFormAgain() {
+    showPerson();
+    press("person.again");
+}
+void Walk::correctionForm() {
+    showPerson();
+    press("person.correct");
+}
+void Walk::staff() {
+    begin(Begin::DemoWard);
+    press("teacher");
+}
+void Walk::staffEmpty() { begin(Begin::Empty); }
+void Walk::settings() {
+    begin(Begin::DemoWard);
+    press("settings");
+}
+void Walk::start() {
+    showPerson();
+    press("person.start");
+}
+void Walk::startRefused() {
+    start();
+    press("start.primary");
+}
+void Walk::visitNone() {
+    begin(Begin::DemoWard);
+    m_window->go(ui::Place::Visit);
+}
+void Walk::visit() { openVisit(); }
+void Walk::visitPhase() {
+    openVisit();
+    for (int i = 0; i < 60 && !practice::runningPhase(m_desk->view().visit()->state); ++i)
+        act(ui::Act::Next);
+    m_clock.advanceMs(4000);
+}
+void Walk::visitPaused() {
+    openVisit();
+    act(ui::Act::Pause);
+}
+void Walk::visitWayBack() {
+    openVisit();
+    ASSERT_TRUE(m_desk->say(practice::SeeLapse{.lapses = {"line-moved"}}).ok());
+}
+void Walk::visitCall() {
+    openVisit();
+    ASSERT_TRUE(m_desk->say(practice::SeeLapse{.lapses = {"breathless"}}).ok());
+}
+void Walk::askOther() {
+    openVisit();
+    press("otherLapse");
+}
+void Walk::askEarlier() {
+    openVisit();
+    act(ui::Act::Next);
+    press("earlierLapse");
+}
+void Walk::askStop() {
+    openVisit();
+    act(ui::Act::Stop);
+}
+void Walk::askTakeOver() {
+    openVisit();
+    act(ui::Act::TakeOver);
+}
+void Walk::askHandOver() {
+    openVisit();
+    act(ui::Act::HandOver);
+}
+void Walk::askMeasures() {
+    openVisit();
+    act(ui::Act::Measures);
+}
+void Walk::askMore() {
+    openVisit();
+    act(ui::Act::More);
+}
+void Walk::askKeys() {
+    askMore();
+    press("setKeys");
+}
+void Walk::askBackNone() {
+    begin(Begin::DemoWard);
+    m_window->go(ui::Place::AskBack);
+}
+void Walk::askBack() {
+    openRecordOf("okonjo");
+    m_window->go(ui::Place::AskBack);
+}
+void Walk::signNone() {
+    begin(Begin::DemoWard);
+    m_window->go(ui::Place::Sign);
+}
+void Walk::sign() {
+    openRecordOf("okonjo");
+    m_window->go(ui::Place::Sign);
+}
+void Walk::helpForm() {
+    sign();
+    press("sign.help");
+}
+void Walk::papersNone() {
+    begin(Begin::DemoWard);
+    m_window->go(ui::Place::Papers);
+}
+void Walk::papers() {
+    openRecordOf("okonjo");
+    m_window->go(ui::Place::Papers);
+}
+void Walk::refused() {
+    m_shown = std::make_unique<ui::RefusedWindow>(base::Error{base::Code::StoreReadOnly},
+                                                  QStringLiteral("/home/ward/records"));
+}
+void Walk::learnersWindow() {
+    openVisit();
+    auto window = std::make_unique<ui::LearnerWindow>(*m_desk);
+    window->turn();
+    window->tick();
+    m_shown = std::move(window);
+}

@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "gui/main/shell_fixture.h"
+#include "keys/keys.h"
+
+/// Takes the program to each of its windows, pages and questions, over the demonstration ward, so
+/// that one check can be held against all of them.
+class Walk : public Shell {
+  protected:
+    struct Place {
+        const char* name;
+        void (Walk::*reach)();
+    };
+    /// Every window, page and question there is. A new one is added here.
+    static const std::vector<Place>& places();
+    /// Goes there at 1280 by 800; `shown()` is what is then on the screen.
+    void goTo(const Place& place);
+    QWidget* shown() const { return m_shown ? m_shown.get() : m_window.get(); }
+    /// What Tab has to reach, as far as it is seen.
+    std::vector<QWidget*> focusable() const;
+    static std::string nameOf(const QWidget* widget);
+    void patientFormRefused();
+
+  private:
+    void openRecordOf(const char* name);
+    void showPerson();
+    void openVisit();
+    void act(ui::Act what);
+
+    void learners();
+    void learnersEmpty();
+    void learnersNobodyFound();
+    void person();
+    void patientForm();
+    void lineForm();
+    void learnerForm();
+    void learnerFormAgain();
+    void correctionForm();
+    void staff();
+    void staffEmpty();
+    void settings();
+    void start();
+    void startRefused();
+    void visitNone();
+    void visit();
+    void visitPhase();
+    void visitPaused();
+    void visitWayBack();
+    void visitCall();
+    void askOther();
+    void askEarlier();
+    void askStop();
+    void askTakeOver();
+    void askHandOver();
+    void askMeasures();
+    void askMore();
+    void askKeys();
+    void askBackNone();
+    void askBack();
+    void signNone();
+    void sign();
+    void helpForm();
+    void papersNone();
+    void papers();
+    void refused();
+    void learnersWindow();
+
+    std::unique_ptr<QWidget> m_shown;  ///< a window of its own, beside the main one
+};

@@ -1,0 +1,146 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What takes focus, in every window: it has a name in words, Tab and Shift+Tab come to it in the
+// order in which one reads, and a finger meets it.
+#include <QAbstractButton>
+#include <QAbstractScrollArea>
+#include <QAccessible>
+#include <QApplication>
+#include <QButtonGroup>
+#include <QLineEdit>
+#include <QRegularExpression>
+#include <QScrollArea>
+#include <QtTest/QTest>
+#include <algorithm>
+#include <set>
+
+#include "gui/walk/walk_fixture.h"
+#include "render/theme.h"
+
+class WalkFocus : public Walk {
+  protected:
+    /// Where it stands in the window; what a scrolled page hides counts as at the edge of it.
+    QRect placeOf(const QWidget* widget) const;
+    static const QScrollArea* scrollOf(const QWidget* widget);
+    bool comesBefore(const QWidget* first, const QWidget* second) const;
+    std::vector<QWidget*> walked(Qt::Key key) const;
+    static bool isReached(QWidget* widget, const std::vector<QWidget*>& way);
+    std::vector<QWidget*>::iterator topmost(std::vector<QWidget*>& way) const;
+};
+
+const QScrollArea* WalkFocus::scrollOf(const QWidget* widget) {
+    for (const QWidget* up = widget->parentWidget(); up; up = up->parentWidget())
+        if (const auto* area = qobject_cast<const QScrollArea*>(up)) return area;
+    return nullptr;
+}
+
+QRect WalkFocus::placeOf(const QWidget* widget) const {
+    QRect place(widget->mapTo(shown(), QPoint(0, 0)), widget->size());
+    if (const QScrollArea* area = scrollOf(widget)) {
+        const QRect seen(area->mapTo(shown(), QPoint(0, 0)), area->size());
+        if (place.top() > seen.bottom()) place.moveTop(seen.bottom());
+        if (place.bottom() < seen.top()) place.moveTop(seen.top());
+    }
+    return place;
+}
+
+/// Top to bottom, in one row from the start to the end; columns side by side one after the other.
+bool WalkFocus::comesBefore(const QWidget* first, const QWidget* second) const {
+    QRect a = placeOf(first), b = placeOf(second);
+    const QScrollArea* area = scrollOf(first);
+    if (area && area == scrollOf(second)) {
+        a = QRect(first->mapTo(area->widget(), QPoint(0, 0)), first->size());
+        b = QRect(second->mapTo(area->widget(), QPoint(0, 0)), second->size());
+    }
+    const bool isMirrored = shown()->layoutDirection() == Qt::RightToLeft;
+    const bool isFurtherOn = isMirrored ? b.right() <= a.left() + 8 : b.left() >= a.right() - 8;
+    if (b.center().y() > a.center().y() + 8) return true;  // a row further down
+    return isFurtherOn || a.contains(b) || b.contains(a);
+}
+
+/// Of a group of buttons Tab comes to one, and arrows to the others.
+bool WalkFocus::isReached(QWidget* widget, const std::vector<QWidget*>& way) {
+    const auto* button = qobject_cast<QAbstractButton*>(widget);
+    const QButtonGroup* group = button ? button->group() : nullptr;
+    return std::any_of(way.begin(), way.end(), [&](QWidget* one) {
+        const auto* other = qobject_cast<QAbstractButton*>(one);
+        return one == widget || (group && other && other->group() == group);
+    });
+}
+
+std::vector<QWidget*>::iterator WalkFocus::topmost(std::vector<QWidget*>& way) const {
+    return std::min_element(way.begin(), way.end(), [this](auto* one, auto* other) {
+        const QPoint a = placeOf(one).center(), b = placeOf(other).center();
+        return std::abs(a.y() - b.y()) > 8 ? a.y() < b.y() : comesBefore(one, other);
+    });
+}
+
+/// What has the focus after each press, once round.
+std::vector<QWidget*> WalkFocus::walked(Qt::Key key) const {
+    std::vector<QWidget*> way;
+    QWidget* now = QApplication::focusWidget();
+    while (now && std::find(way.begin(), way.end(), now) == way.end()) {
+        way.push_back(now);
+        QTest::keyClick(now, key, key == Qt::Key_Backtab ? Qt::ShiftModifier : Qt::NoModifier);
+        now = QApplication::focusWidget();
+    }
+    // What was clicked may have had the focus at first, and not be a place of Tab.
+    way.erase(way.begin(), std::find(way.begin(), way.end(), now));
+    return way;
+}
+
+TEST_F(WalkFocus, EveryNameIsWords) {
+    // "lineEdit", "QPushButton", "card.7f3a": names for programmers, not for ears.
+    const QRegularExpression forPrograms(QStringLiteral("^(Q|ui::)[A-Z]|^[a-z]+[A-Z.][A-Za-z0-9]"));
+    for (const Place& place : places()) {
+        goTo(place);
+        int seen = 0;
+        for (QWidget* widget : focusable()) {
+            QAccessibleInterface* face = QAccessible::queryAccessibleInterface(widget);
+            ASSERT_NE(face, nullptr) << place.name << ": " << nameOf(widget);
+            const QString name = face->text(QAccessible::Name);
+            EXPECT_TRUE(std::any_of(name.begin(), name.end(), [](QChar c) { return c.isLetter(); }))
+                << place.name << ": " << nameOf(widget) << " is called " << name.toStdString();
+            EXPECT_FALSE(forPrograms.match(name).hasMatch() || name == widget->objectName())
+                << place.name << ": " << nameOf(widget) << " is called " << name.toStdString();
+            ++seen;
+        }
+        EXPECT_GE(seen, 1) << place.name;
+        if (HasFatalFailure()) return;
+    }
+}
+
+TEST_F(WalkFocus, TabReachesAllInReadingOrderAndShiftTabGoesBack) {
+    for (const Place& place : places()) {
+        goTo(place);
+        const auto all = focusable();
+        ASSERT_FALSE(all.empty()) << place.name;
+        if (!QApplication::focusWidget()) all.front()->setFocus();
+        auto way = walked(Qt::Key_Tab);
+        for (QWidget* widget : all)
+            EXPECT_TRUE(isReached(widget, way)) << place.name << ": " << nameOf(widget);
+        auto back = walked(Qt::Key_Backtab);
+        std::reverse(back.begin() + 1, back.end());
+        EXPECT_EQ(back, way) << place.name << ": Shift+Tab is not the way back";
+        std::rotate(way.begin(), topmost(way), way.end());
+        for (std::size_t i = 1; i < way.size(); ++i)
+            EXPECT_TRUE(comesBefore(way[i - 1], way[i]))
+                << place.name << ": from " << nameOf(way[i - 1]) << " to " << nameOf(way[i]);
+        if (HasFatalFailure()) return;
+    }
+}
+
+TEST_F(WalkFocus, EverythingIsHighEnoughForAFinger) {
+    for (const Place& place : places()) {
+        goTo(place);
+        for (QWidget* widget : focusable()) {
+            if (!qobject_cast<QAbstractButton*>(widget) && !qobject_cast<QLineEdit*>(widget))
+                continue;
+            EXPECT_GE(widget->height(), render::Theme::handTarget)
+                << place.name << ": " << nameOf(widget);
+            EXPECT_GE(widget->width(), render::Theme::handTarget)
+                << place.name << ": " << nameOf(widget);
+        }
+        if (HasFatalFailure()) return;
+    }
+}

@@ -1,0 +1,13 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+class QWidget;
+
+namespace ui {
+
+/// Makes Tab follow the layouts below `root`, which is the order one reads in, whatever was made
+/// first. A window does it when Tab is pressed: by then everything is in its place.
+void tabInReadingOrder(QWidget* root);
+
+}  // namespace ui
