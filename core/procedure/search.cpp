@@ -59,10 +59,6 @@ Cost Search::boundFrom(Conditions state) const {
     return bound;
 }
 
-bool Search::isAllowed(const Operator& op, Conditions state, Conditions next) const {
-    return fits(op, state) && next != state && !breaksAGuard(m_model, state, next);
-}
-
 bool Search::isHopeless(Conditions state) const {
     return !m_givable.contains(m_remaining.must().without(state)) ||
            !m_endable.contains(m_remaining.mustNot().within(state));
@@ -92,8 +88,9 @@ void Search::expand(std::size_t from) {
     m_places[from].edges = m_edges.size();
     for (const int index : m_question.operators) {
         const Operator& op = operatorAt(index);
+        if (!fits(op, state)) continue;
         const Conditions next = apply(op, state);
-        if (!isAllowed(op, state, next)) continue;
+        if (next == state || breaksAGuard(m_model, state, next)) continue;
         if (const auto to = reach(next, sum(cost, costOf(op)))) m_edges.push_back({index, *to});
     }
     m_places[from].edgesEnd = m_edges.size();

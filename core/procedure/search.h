@@ -53,7 +53,6 @@ class Search {
     const Operator& operatorAt(int index) const {
         return m_model.operators[static_cast<std::size_t>(index)];
     }
-    bool isAllowed(const Operator& op, Conditions state, Conditions next) const;
     /// Whether something is missing that no operator gives, or in the way that none ends.
     bool isHopeless(Conditions state) const;
     /// Index of the place of this state, none when it is hopeless.

@@ -39,49 +39,20 @@ std::string afterPrefix(std::string word) {
     return word;
 }
 
-/// From so many matches on it takes less to walk the cards in their order and ask each whether it
-/// matches than to sort all that match. Measured among 100,000 learners by tests/bench.
-constexpr std::uint64_t manyMatches = 2000;
+/// One range of search_key's keys for each word, with what goes around it and between two of them.
+std::string around(const std::vector<std::string>& ranges, const char* between, const char* start,
+                   const char* end) {
+    std::string all;
+    for (const std::string& range : ranges)
+        all += (all.empty() ? "" : between) + (start + range) + end;
+    return all;
+}
 
-/// What is asked of search_key for each word, with what goes around it and between two of them.
-struct CardFilter {
-    std::vector<std::string> ranges;
-    Values values;
-
-    std::string sql(const char* before, const char* between, const char* start,
-                    const char* end) const {
-        std::string all;
-        for (const std::string& range : ranges)
-            all += (all.empty() ? before : between) + (start + range) + end;
-        return all;
-    }
-    /// How many match; of all cards the number is kept, so that no start counts them.
-    std::string count() const {
-        if (ranges.empty()) return "SELECT cards FROM card_count";
-        return "SELECT count(*) FROM (" +
-               sql("", " INTERSECT ", "SELECT DISTINCT learner FROM search_key WHERE ", "") + ")";
-    }
-    /// Those found among the keys, or those asked one by one.
-    std::string found() const {
-        return sql(" WHERE ", " AND ", "learner IN (SELECT learner FROM search_key WHERE ", ")");
-    }
-    std::string asked() const {
-        return sql(" WHERE ", " AND ",
-                   "EXISTS (SELECT 1 FROM search_key WHERE search_key.learner = card.learner AND ",
-                   ")");
-    }
-};
-
-CardFilter filterFor(const std::vector<std::string>& words) {
-    CardFilter filter;
-    for (const std::string& word : words) {
-        if (word.empty() || filter.ranges.size() >= mostWords) continue;
-        const std::string after = afterPrefix(word);
-        filter.ranges.push_back(after.empty() ? "key >= ? AND key >= ?" : "key >= ? AND key < ?");
-        filter.values.push_back(bytesValue(word));
-        filter.values.push_back(bytesValue(after.empty() ? word : after));
-    }
-    return filter;
+/// A page of the cards that are `which`.
+std::string pageOf(const std::string& which) {
+    return "SELECT learner, patient, sort_key, json FROM card" +
+           (which.empty() ? which : " WHERE " + which) +
+           " ORDER BY sort_key, learner LIMIT ? OFFSET ?";
 }
 
 base::Result<ledger::CardRow> cardRow(const Row& row) {
@@ -158,18 +129,42 @@ base::Outcome clearIndex(Database& database) {
                              "DELETE FROM subject", "DELETE FROM right_edge"});
 }
 
+CardSearch cardSearch(const std::vector<std::string>& words) {
+    CardSearch search;
+    std::vector<std::string> ranges;
+    for (const std::string& word : words) {
+        if (word.empty() || ranges.size() >= mostWords) continue;
+        const std::string after = afterPrefix(word);
+        ranges.push_back(after.empty() ? "key >= ? AND key >= ?" : "key >= ? AND key < ?");
+        search.words.push_back(bytesValue(word));
+        search.words.push_back(bytesValue(after.empty() ? word : after));
+    }
+    // Of all cards the number is kept, so that no start counts them.
+    search.count = ranges.empty()
+                       ? "SELECT cards FROM card_count"
+                       : "SELECT count(*) FROM (" +
+                             around(ranges, " INTERSECT ",
+                                    "SELECT DISTINCT learner FROM search_key WHERE ", "") +
+                             ")";
+    search.fewPage =
+        pageOf(around(ranges, " AND ", "learner IN (SELECT learner FROM search_key WHERE ", ")"));
+    search.manyPage = pageOf(around(
+        ranges, " AND ",
+        "EXISTS (SELECT 1 FROM search_key WHERE search_key.learner = card.learner AND ", ")"));
+    return search;
+}
+
 base::Result<ledger::CardPage> findCards(Database& database, const ledger::CardQuery& query) {
-    CardFilter filter = filterFor(query.words);
-    const auto count = database.rows(filter.count(), filter.values);
+    const CardSearch search = cardSearch(query.words);
+    const auto count = database.rows(search.count, search.words);
     if (!count) return count.error();
     if (count->empty()) return base::Error{base::Code::StoreEdgeWrong};
     ledger::CardPage page{.total = countOf(count->front().front())};
-    const std::string which = page.total < manyMatches ? filter.found() : filter.asked();
-    filter.values.push_back(query.limit);
-    filter.values.push_back(query.offset);
-    const auto rows = database.rows("SELECT learner, patient, sort_key, json FROM card" + which +
-                                        " ORDER BY sort_key, learner LIMIT ? OFFSET ?",
-                                    filter.values);
+    Values values = search.words;
+    values.push_back(query.limit);
+    values.push_back(query.offset);
+    const auto rows =
+        database.rows(page.total < manyMatches ? search.fewPage : search.manyPage, values);
     if (!rows) return rows.error();
     for (const Row& row : *rows) {
         auto card = cardRow(row);

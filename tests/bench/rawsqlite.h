@@ -38,6 +38,9 @@ class RawStatement {
         const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column));
         return bytes ? std::string(static_cast<const char*>(bytes), size) : std::string();
     }
+    std::uint64_t countAt(int column) {
+        return static_cast<std::uint64_t>(sqlite3_column_int64(m_statement, column));
+    }
     void reset() { sqlite3_reset(m_statement); }
     /// Runs it to its end.
     bool run() {
@@ -59,7 +62,7 @@ class RawDatabase {
         m_isGood = sqlite3_open(path.c_str(), &m_database) == SQLITE_OK;
         for (const char* pragma : {"PRAGMA foreign_keys = ON", "PRAGMA trusted_schema = OFF",
                                    "PRAGMA cell_size_check = ON", "PRAGMA journal_mode = WAL",
-                                   "PRAGMA synchronous = FULL"})
+                                   "PRAGMA synchronous = FULL", "PRAGMA secure_delete = ON"})
             m_isGood = sqlite3_exec(m_database, pragma, nullptr, nullptr, nullptr) == SQLITE_OK &&
                        m_isGood;
     }

@@ -15,7 +15,8 @@
 namespace {
 
 struct Measured {
-    std::vector<double> ns;  ///< one for each repetition
+    std::vector<double> ns;     ///< one for each repetition
+    std::vector<double> cpuNs;  ///< likewise, of the processor
     std::map<std::string, double> counters;
 };
 using All = std::map<std::string, Measured>;
@@ -38,6 +39,7 @@ bool readInto(All& all, const char* path) {
         // The name of a benchmark ends where the library's own remarks begin.
         Measured& measured = all[name.substr(0, name.find("/iterations:"))];
         measured.ns.push_back(inNs(run.value("real_time", 0.0), run.value("time_unit", "ns")));
+        measured.cpuNs.push_back(run.value("cpu_ns", 0.0));
         for (const auto& [key, value] : run.items())
             if (key == "widgets" || key == "rows" || key == "bytes")
                 measured.counters[key] = value.get<double>();
@@ -104,7 +106,7 @@ std::vector<Row> rows() {
     for (const char* typed : {"o", "oko", "okonjo"}) {
         const std::string name = std::string("search/") + typed;
         all.push_back({"first page for \"" + std::string(typed) +
-                           "\" among 100000 learners; over the same rows by SQLite",
+                           "\" among 100000 learners; over the same statements by SQLite",
                        name + "/desk", name + "/raw"});
     }
     return all;
@@ -114,10 +116,16 @@ void print(const Row& row, const All& all) {
     const auto ours = all.find(row.ours), baseline = all.find(row.baseline);
     if (ours == all.end() || baseline == all.end()) return;
     double above = quantile(ours->second.ns, 0.5);
-    if (row.floor) above -= quantile(all.at(*row.floor).ns, 0.5);
-    std::printf("| %s | %.2f | %s | %s | %zu |\n", row.what.c_str(),
-                above / quantile(baseline->second.ns, 0.5), spreadWords(ours->second).c_str(),
-                spreadWords(baseline->second).c_str(), ours->second.ns.size());
+    if (row.floor) {
+        const auto floor = all.find(*row.floor);
+        if (floor == all.end()) return;
+        above -= quantile(floor->second.ns, 0.5);
+    }
+    std::printf("| %s | %.2f | %.2f | %s | %s | %zu |\n", row.what.c_str(),
+                above / quantile(baseline->second.ns, 0.5),
+                quantile(ours->second.cpuNs, 0.5) / quantile(baseline->second.cpuNs, 0.5),
+                spreadWords(ours->second).c_str(), spreadWords(baseline->second).c_str(),
+                ours->second.ns.size());
 }
 
 }  // namespace
@@ -126,8 +134,9 @@ int main(int argc, char** argv) {
     All all;
     for (int i = 1; i < argc; ++i)
         if (!readInto(all, argv[i])) return 1;
-    std::printf("| what, and over what | ratio | ours: median (quarters) | baseline | n |\n");
-    std::printf("|---|---|---|---|---|\n");
+    std::printf(
+        "| what, and over what | ratio | of CPU | ours: median (quarters) | baseline | n |\n");
+    std::printf("|---|---|---|---|---|---|\n");
     for (const Row& row : rows()) print(row, all);
     return 0;
 }

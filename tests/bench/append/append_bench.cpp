@@ -6,10 +6,9 @@
 #include <fcntl.h>
 #include <unistd.h>
 
-#include <QElapsedTimer>
-
 #include "bench/append/rawappend.h"
 #include "bench/people/fillledger.h"
+#include "bench/watch.h"
 #include "bench/work.h"
 
 namespace bench {
@@ -40,10 +39,9 @@ void appendByLedger(benchmark::State& state) {
     static int number = peopleBefore;
     for (auto _ : state) {
         const PersonDrafts person = oneEntry(**ledger, number++);
-        QElapsedTimer watch;
-        watch.start();
+        const Watch watch;
         const auto written = (*ledger)->append(person.drafts, noon(), person.derived);
-        state.SetIterationTime(double(watch.nsecsElapsed()) / 1e9);
+        addTo(state, watch.took());
         if (!written) return state.SkipWithError("the ledger refused");
     }
 }
@@ -55,10 +53,9 @@ void appendRaw(benchmark::State& state) {
     if (!raw.isGood()) return state.SkipWithError("the file did not open");
     for (auto _ : state) {
         const RawRows rows = raw.rowsFor(number++);
-        QElapsedTimer watch;
-        watch.start();
+        const Watch watch;
         const bool isWritten = raw.write(rows);
-        state.SetIterationTime(double(watch.nsecsElapsed()) / 1e9);
+        addTo(state, watch.took());
         if (!isWritten) return state.SkipWithError("SQLite refused");
         state.counters["bytes"] = double(rows.bytes());
     }
@@ -75,12 +72,11 @@ void appendBytes(benchmark::State& state) {
         return state.SkipWithError("no file to write into");
     off_t at = 0;
     for (auto _ : state) {
-        QElapsedTimer watch;
-        watch.start();
+        const Watch watch;
         const bool isWritten =
             pwrite(file, payload.data(), payload.size(), at) == ssize_t(payload.size()) &&
             fdatasync(file) == 0;
-        state.SetIterationTime(double(watch.nsecsElapsed()) / 1e9);
+        addTo(state, watch.took());
         if (!isWritten) return state.SkipWithError("the disk refused");
         at = (at + 4096) % off_t(fileSize - 65536);
     }

@@ -58,7 +58,8 @@ RawRows RawAppend::rowsFor(int number) {
     person.drafts.erase(person.drafts.begin(), person.drafts.end() - 1);
     RawRows rows;
     rows.previous = m_tail.edge.text();
-    const auto written = ledger::extend(m_tail, m_name->id(), person.drafts, noon());
+    const auto written =
+        ledger::extend(m_tail, m_name->id(), person.drafts, noon(), *ledger::plainCodec());
     if (!written) return rows;
     const ledger::WrittenEntry& one = written->front();
     rows.command = one.entry.body.id.text();

@@ -5,11 +5,11 @@
 #include <benchmark/benchmark.h>
 
 #include <QApplication>
-#include <QElapsedTimer>
 #include <QKeyEvent>
 #include <QPointer>
 
 #include "bench/people/fillledger.h"
+#include "bench/watch.h"
 #include "bench/work.h"
 #include "compose.h"
 #include "main/mainwindow.h"
@@ -122,10 +122,9 @@ void keyToPaint(benchmark::State& state) {
         for (QWidget* one : visit.page()->findChildren<QWidget*>())
             one->installEventFilter(&paints);
         const auto before = visit.desk().view().head.size;
-        QElapsedTimer watch;
-        watch.start();
+        const Watch watch;
         visit.press();
-        state.SetIterationTime(double(watch.nsecsElapsed()) / 1e9);
+        addTo(state, watch.took());
         if (visit.desk().view().head.size != before + 1)
             return state.SkipWithError("a press wrote no entry");
         if (paints.count == 0) return state.SkipWithError("nothing was painted");
@@ -136,10 +135,9 @@ void repaintPage(benchmark::State& state) {
     PlayedVisit& visit = playedVisit();
     for (auto _ : state) {
         if (!visit.makeReady()) return state.SkipWithError("no visit could be opened");
-        QElapsedTimer watch;
-        watch.start();
+        const Watch watch;
         visit.repaint();
-        state.SetIterationTime(double(watch.nsecsElapsed()) / 1e9);
+        addTo(state, watch.took());
     }
 }
 

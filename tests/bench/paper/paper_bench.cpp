@@ -5,6 +5,7 @@
 #include <benchmark/benchmark.h>
 
 #include "bench/people/fillledger.h"
+#include "bench/watch.h"
 #include "bench/work.h"
 #include "compose.h"
 #include "papers/makepaper.h"
@@ -32,9 +33,11 @@ std::optional<ui::MadePaper> chart(desk::Desk* desk) {
 void wholePaper(benchmark::State& state) {
     desk::Desk* desk = deskWithRecord();
     for (auto _ : state) {
+        const Watch watch;
         const auto made = chart(desk);
         if (!made || !made->pages) return state.SkipWithError("no chart record");
         const QByteArray bytes = made->pages->pdf();
+        addTo(state, watch.took());
         benchmark::DoNotOptimize(bytes.data());
         state.counters["bytes"] = double(bytes.size());
     }
@@ -44,7 +47,9 @@ void drawnPaper(benchmark::State& state) {
     const auto made = chart(deskWithRecord());
     if (!made || !made->pages) return state.SkipWithError("no chart record");
     for (auto _ : state) {
+        const Watch watch;
         const QByteArray bytes = made->pages->pdf();
+        addTo(state, watch.took());
         benchmark::DoNotOptimize(bytes.data());
         state.counters["bytes"] = double(bytes.size());
     }
@@ -54,9 +59,11 @@ void drawnPaper(benchmark::State& state) {
 
 void addPapers() {
     benchmark::RegisterBenchmark("paper/whole", wholePaper)
+        ->UseManualTime()
         ->Iterations(3)
         ->Unit(benchmark::kMillisecond);
     benchmark::RegisterBenchmark("paper/drawn", drawnPaper)
+        ->UseManualTime()
         ->Iterations(3)
         ->Unit(benchmark::kMillisecond);
 }

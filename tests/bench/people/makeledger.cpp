@@ -4,6 +4,7 @@
 // Makes DIR/record.sqlite with so many learners, and DIR/config for a nurse who has been here.
 #include <QCoreApplication>
 #include <QDir>
+#include <QFile>
 #include <cstdio>
 
 #include "bench/people/fillledger.h"
@@ -24,16 +25,25 @@ base::Outcome make(const QString& folder, int learners) {
     return bench::addPeople(**ledger, learners, now);
 }
 
+/// Whether a whole record of today's schema is there.
+bool isMadeAlready(const QString& folder) {
+    const std::string path = (folder + QStringLiteral("/record.sqlite")).toStdString();
+    return QFile::exists(folder + QStringLiteral("/whole")) &&
+           store::SqlLedger::openToRead(path, store::OpenMode::Demonstration).ok();
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
     const QCoreApplication application(argc, argv);
     if (argc != 3) return 64;
     const QString folder = QString::fromLocal8Bit(argv[1]);
-    if (QFile::exists(folder + QStringLiteral("/record.sqlite"))) return 0;
+    if (isMadeAlready(folder)) return 0;
+    QDir(folder).removeRecursively();
     QDir().mkpath(folder);
     const auto made = make(folder, QString::fromLocal8Bit(argv[2]).toInt());
-    if (made) return 0;
+    if (made && QFile(folder + QStringLiteral("/whole")).open(QIODevice::WriteOnly)) return 0;
+    if (made) return 1;
     std::fprintf(stderr, "%s\n", base::english(made.error()).c_str());
     return 1;
 }

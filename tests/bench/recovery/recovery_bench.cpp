@@ -4,9 +4,8 @@
 // and without a helper, in the pack for the weekly change.
 #include <benchmark/benchmark.h>
 
-#include <QElapsedTimer>
-
 #include "bench/recovery/dijkstra.h"
+#include "bench/watch.h"
 #include "bench/work.h"
 #include "compose.h"
 
@@ -66,11 +65,10 @@ void answerAll(benchmark::State& state, Answer answer) {
                    dijkstra(asked.taught->model, question)))
             return state.SkipWithError("the two do not agree");
     for (auto _ : state) {
-        QElapsedTimer watch;
-        watch.start();
+        const Watch watch;
         for (const auto& question : asked.questions)
             benchmark::DoNotOptimize(answer(asked.taught->model, question));
-        state.SetIterationTime(double(watch.nsecsElapsed()) / 1e9 / double(asked.questions.size()));
+        addTo(state, watch.took(), double(asked.questions.size()));
     }
     state.counters["rows"] = double(asked.questions.size());
 }

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A whole process, from before it is started to its first painted window.
+// A whole process, from before it is started to its first painted window; the processor's time is
+// that of the whole process, its end included.
 #include <benchmark/benchmark.h>
 #include <fcntl.h>
 #include <spawn.h>
@@ -12,6 +13,7 @@
 #include <vector>
 
 #include "bench/start/report.h"
+#include "bench/watch.h"
 #include "bench/work.h"
 
 extern char** environ;
@@ -20,7 +22,7 @@ namespace bench {
 namespace {
 
 struct Started {
-    double seconds = 0;
+    Took took;
     std::int64_t widgets = 0;
 };
 
@@ -64,9 +66,11 @@ std::optional<Started> start(const std::string& program, const std::string& fold
     const bool isReported = !failed && read(ends[0], &report, sizeof report) == sizeof report;
     close(ends[0]);
     int status = 1;
-    if (!failed) waitpid(child, &status, 0);
+    rusage usage{};
+    if (!failed) wait4(child, &status, 0, &usage);
     if (!isReported || status != 0) return std::nullopt;
-    return Started{double(report.paintedNs - before) / 1e9, report.widgets};
+    const Took took{double(report.paintedNs - before) / 1e9, cpuSecondsOf(usage)};
+    return Started{took, report.widgets};
 }
 
 enum class Window { Program, Bare };
@@ -82,7 +86,7 @@ void startOnce(benchmark::State& state, Window window, const std::string& platfo
         const auto started =
             start(program, folder, platform, isBare ? "NINEBARK_BENCH_BARE=" + tree : "NONE=");
         if (!started) return state.SkipWithError((program + " did not show a window").c_str());
-        state.SetIterationTime(started->seconds);
+        addTo(state, started->took);
         state.counters["widgets"] = double(started->widgets);
     }
 }
