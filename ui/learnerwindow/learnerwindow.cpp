@@ -97,7 +97,7 @@ void LearnerWindow::tick() {
     reading.until.clear();
     m_band->show(reading);
     if (sayNow(*moment) != Say::Step) return;
-    const render::SceneState scene = sceneOf(*moment);
+    const render::SceneState scene = sceneOf(*moment, now);
     if (scene.focus.empty() || !PictureView::has(scene.focus)) return m_picture->showNothing();
     m_picture->show(scene, moment->state().isPaused() ? 0 : now.bootMs);
 }

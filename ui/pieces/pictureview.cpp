@@ -28,7 +28,8 @@ void PictureView::show(const render::SceneState& state, std::int64_t elapsedMs) 
     render::SceneState next = state;
     next.phase = next.motion ? render::strokePhase(*next.motion, elapsedMs) : 0;
     const bool isSame = next.focus == m_state.focus && next.phase == m_state.phase &&
-                        next.conditions == m_state.conditions && next.motion == m_state.motion;
+                        next.conditions == m_state.conditions && next.motion == m_state.motion &&
+                        next.dried == m_state.dried;
     m_state = std::move(next);
     setVisible(has(m_state.focus));
     if (!isSame) update();

@@ -4,6 +4,7 @@
 
 #include <QBoxLayout>
 #include <QResizeEvent>
+#include <algorithm>
 
 #include "pieces/inuse.h"
 #include "pieces/lapsewords.h"
@@ -38,9 +39,31 @@ std::optional<render::Motion> motionOf(std::optional<packs::Motion> motion) {
     return std::nullopt;
 }
 
+/// Where there is no dried blood, none has to be wiped off, and none is drawn: what a step would
+/// give that does not apply is so already.
+void settleWhatDoesNotApply(const Moment& moment, render::SceneState& scene) {
+    const procedure::Model& model = moment.taught().model;
+    for (const practice::StepRecord& record : moment.state().steps) {
+        if (record.mark != practice::Mark::DoesNotApply) continue;
+        const procedure::Operator& op = model.operators[static_cast<std::size_t>(record.op)];
+        for (std::size_t i = 0; i < model.conditionIds.size(); ++i)
+            if (op.gives.has(static_cast<int>(i))) scene.conditions.insert(model.conditionIds[i]);
+    }
+}
+
+/// While something dries no hand moves: vapour rises, and the shine goes with the time asked.
+void showDrying(const Moment& moment, const base::Instant& now, render::SceneState& scene) {
+    const packs::Phase* phase = moment.phaseInHand();
+    if (phase == nullptr || phase->kind != packs::PhaseKind::Wait) return;
+    const Band::Reading clock = moment.clock(now);
+    if (clock.run == Band::Run::Running) scene.motion = render::Motion::Rise;
+    scene.dried = static_cast<double>(clock.runMs) /
+                  static_cast<double>(std::max<std::int64_t>(clock.targetMs, 1));
+}
+
 }  // namespace
 
-render::SceneState sceneOf(const Moment& moment) {
+render::SceneState sceneOf(const Moment& moment, const base::Instant& now) {
     render::SceneState scene;
     const packs::Step* step = moment.inHand();
     if (step == nullptr || !step->picture) return scene;
@@ -52,6 +75,8 @@ render::SceneState sceneOf(const Moment& moment) {
         if (moment.state().holds.has(i))
             scene.conditions.insert(
                 moment.taught().model.conditionIds[static_cast<std::size_t>(i)]);
+    settleWhatDoesNotApply(moment, scene);
+    showDrying(moment, now, scene);
     return scene;
 }
 
@@ -185,7 +210,7 @@ void StepView::tick(const Moment& moment, const base::Instant& now) {
 }
 
 void StepView::showPicture(const Moment& moment, const base::Instant& now) {
-    const render::SceneState scene = sceneOf(moment);
+    const render::SceneState scene = sceneOf(moment, now);
     if (scene.focus.empty() || !PictureView::has(scene.focus)) return m_picture->showNothing();
     m_picture->show(scene, moment.state().isPaused() ? 0 : now.bootMs);
 }

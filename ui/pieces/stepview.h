@@ -46,6 +46,6 @@ class StepView : public QWidget {
 };
 
 /// What the picture has to agree with now.
-render::SceneState sceneOf(const Moment& moment);
+render::SceneState sceneOf(const Moment& moment, const base::Instant& now);
 
 }  // namespace ui

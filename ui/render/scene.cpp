@@ -76,6 +76,8 @@ QPointF strokeOffset(Motion motion, double phase, const QPointF& along, double r
             return along * (reach * phase);
         case Motion::Press:
             return across * (reach * 0.3 * (1 - std::cos(angle)));
+        case Motion::Rise:
+            return QPointF(0, -reach * phase);
     }
     return {};
 }
@@ -91,6 +93,24 @@ std::optional<Motion> motionFromWord(const std::string& word) {
     return std::nullopt;
 }
 
+std::string wordOf(Motion motion) {
+    switch (motion) {
+        case Motion::Across:
+            return "across";
+        case Motion::Along:
+            return "along";
+        case Motion::Circles:
+            return "circles";
+        case Motion::Peel:
+            return "peel";
+        case Motion::Press:
+            return "press";
+        case Motion::Rise:
+            return "rise";
+    }
+    return {};
+}
+
 double strokePhase(Motion motion, std::int64_t elapsedMs) {
     const auto period = [&]() -> std::int64_t {
         switch (motion) {
@@ -103,6 +123,8 @@ double strokePhase(Motion motion, std::int64_t elapsedMs) {
                 return 6000;  // slowly
             case Motion::Press:
                 return 2000;
+            case Motion::Rise:
+                return 4000;
         }
         return 1000;
     }();
@@ -154,7 +176,10 @@ void Scene::Parts::paintLayer(QPainter& painter, const LayerSpec& layer, const S
         const double reach = data.focuses.at(state.focus).reach * layer.moves;
         painter.translate(strokeOffset(*state.motion, state.phase, data.along, reach));
     }
-    if (layer.fades) painter.setOpacity(1 - 0.8 * state.phase);
+    if (layer.fades) painter.setOpacity(1 - std::clamp(state.dried, 0.0, 1.0));
+    if (state.motion == Motion::Rise && layer.moves != 0) {
+        painter.setOpacity(std::sin(std::numbers::pi * state.phase));
+    }
     drawing(layer, glove, theme).render(&painter, data.size);
     painter.restore();
 }
@@ -197,7 +222,7 @@ void Scene::paint(QPainter& painter, const QRectF& area, const SceneState& state
     frame.addRoundedRect(view, corner, corner);
     painter.setClipPath(frame, Qt::IntersectClip);
     for (const LayerSpec& layer : m_parts->data.layers) {
-        if (m_parts->data.shows(layer, state.conditions, state.focus, state.phase)) {
+        if (m_parts->data.shows(layer, state)) {
             m_parts->paintLayer(painter, layer, state, theme);
         }
     }
@@ -207,7 +232,7 @@ void Scene::paint(QPainter& painter, const QRectF& area, const SceneState& state
 std::vector<std::string> Scene::shownLayers(const SceneState& state) const {
     std::vector<std::string> files;
     for (const LayerSpec& layer : m_parts->data.layers) {
-        if (m_parts->data.shows(layer, state.conditions, state.focus, state.phase)) {
+        if (m_parts->data.shows(layer, state)) {
             files.push_back(layer.file);
         }
     }

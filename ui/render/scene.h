@@ -17,10 +17,12 @@ class QPainter;
 
 namespace render {
 
-/// How the hand moves; the words of the pack language.
-enum class Motion { Across, Along, Circles, Peel, Press };
+/// How the hand moves, in the words of the pack language; Rise, which no pack says, is what leaves
+/// the skin while it dries.
+enum class Motion { Across, Along, Circles, Peel, Press, Rise };
 
 std::optional<Motion> motionFromWord(const std::string& word);
+std::string wordOf(Motion motion);
 
 /// Where within one stroke, 0 to 1, a hand is after `elapsedMs` of moving. Deterministic: who
 /// paints brings the time. One back-and-forth stroke a second: common practice, no source.
@@ -32,6 +34,7 @@ struct SceneState {
     std::string focus;                 ///< the step's picture.focus
     std::optional<Motion> motion;      ///< none: the hand rests
     double phase = 0;                  ///< 0 to 1 within one stroke
+    double dried = 0;                  ///< 0 to 1 of the time asked for drying
 };
 
 /// The one picture of the program: an arm, what lies on it, and the hands, as layers that the

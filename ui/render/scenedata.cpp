@@ -7,6 +7,8 @@
 #include <QJsonObject>
 #include <algorithm>
 
+#include "render/scene.h"
+
 namespace render {
 namespace {
 
@@ -39,6 +41,7 @@ LayerSpec layerOf(const QJsonObject& object) {
     layer.when = anyOf(object[QStringLiteral("when")]);
     layer.focus = wordsOf(object[QStringLiteral("focus")]);
     layer.notFocus = wordsOf(object[QStringLiteral("not_focus")]);
+    layer.motion = wordsOf(object[QStringLiteral("motion")]);
     layer.moves = object[QStringLiteral("moves")].toDouble();
     layer.fades = object[QStringLiteral("fades")].toBool();
     layer.isHand = object[QStringLiteral("hand")].toBool();
@@ -94,12 +97,15 @@ bool AnyOf::holdIn(const std::set<std::string>& conditions) const {
                                           [&](const AllOf& all) { return all.holdIn(conditions); });
 }
 
-bool SceneData::shows(const LayerSpec& layer, const std::set<std::string>& conditions,
-                      const std::string& focus, double phase) const {
-    const auto spec = focuses.find(focus);
-    return spec != focuses.end() && layer.stage == spec->second.stage &&
-           (layer.focus.empty() || has(layer.focus, focus)) && !has(layer.notFocus, focus) &&
-           phase >= layer.phaseFrom && phase < layer.phaseTo && layer.when.holdIn(conditions);
+bool SceneData::shows(const LayerSpec& layer, const SceneState& state) const {
+    const auto spec = focuses.find(state.focus);
+    if (spec == focuses.end() || layer.stage != spec->second.stage) return false;
+    const bool isInFocus =
+        (layer.focus.empty() || has(layer.focus, state.focus)) && !has(layer.notFocus, state.focus);
+    const bool isInMotion =
+        layer.motion.empty() || has(layer.motion, state.motion ? wordOf(*state.motion) : "rest");
+    return isInFocus && isInMotion && state.phase >= layer.phaseFrom &&
+           state.phase < layer.phaseTo && layer.when.holdIn(state.conditions);
 }
 
 std::string SceneData::gloveFor(const std::set<std::string>& conditions) const {

@@ -13,6 +13,8 @@
 
 namespace render {
 
+struct SceneState;
+
 using Words = std::vector<std::string>;
 /// A colour of the drawings, as written there, to the colour painted in its place.
 using Recolor = std::map<std::string, std::string>;
@@ -35,8 +37,9 @@ struct LayerSpec {
     AnyOf when;
     Words focus;          ///< shown with these alone; empty: with all of its stage
     Words notFocus;       ///< never shown with these
+    Words motion;         ///< shown while it moves so, or is at "rest"; empty: always
     double moves = 0;     ///< share of the motion it takes part in; negative: the other way
-    bool fades = false;   ///< grows fainter through a stroke
+    bool fades = false;   ///< grows fainter as it dries
     bool isHand = false;  ///< the learner's hand: wears what the gloves rule says
     double phaseFrom = 0;
     double phaseTo = 1;  ///< shown while the phase is in [from, to)
@@ -63,8 +66,7 @@ struct SceneData {
     std::map<std::string, Recolor> variants;  ///< by glove
     std::map<std::string, Recolor> schemes;   ///< by colour scheme
 
-    bool shows(const LayerSpec& layer, const std::set<std::string>& conditions,
-               const std::string& focus, double phase) const;
+    bool shows(const LayerSpec& layer, const SceneState& state) const;
     /// The glove the hands wear; empty: bare.
     std::string gloveFor(const std::set<std::string>& conditions) const;
 };
