@@ -12,12 +12,13 @@ usage: tests/long.sh NAME
   asan   builds with the address and undefined-behaviour sanitizers and runs every test
   bare   starts and tests the program on a Debian 12 that has nothing yet (root, some 15 minutes)
   kill   kills the ledger's writer, 400 times or NINEBARK_ROUNDS, by a seed or NINEBARK_SEED
+  pictures   makes pictures of every window, page and step, with sheets of them, to look at
   tidy   clang-tidy over every source
 TEXT
 }
 
 case ${1:-} in
-    asan | bare | kill | tidy) run=$1 ;;
+    asan | bare | kill | pictures | tidy) run=$1 ;;
     *) usage >&2 && exit 64 ;;
 esac
 shift

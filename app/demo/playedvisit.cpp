@@ -65,9 +65,27 @@ bool savePaper(WindowPlayer& nurse, desk::Desk& desk, const QDir& out, const cha
     return true;
 }
 
-int play(Composed& ward, base::ManualClock& clock, const QDir& out) {
+/// What the visit is played with: where pictures go, and how the windows look.
+struct Playing {
+    QDir out;
+    QString settings;  ///< a file to begin with; it is only read. Empty: the defaults
+};
+
+std::optional<Playing> playingFrom(const QStringList& words) {
+    if (words.size() != 4 && words.size() != 6) return std::nullopt;
+    if (words[2] != QLatin1String("--out")) return std::nullopt;
+    if (words.size() == 4) return Playing{QDir(words[3]), {}};
+    if (words[4] != QLatin1String("--settings") || !QFile::exists(words[5])) return std::nullopt;
+    return Playing{QDir(words[3]), words[5]};
+}
+
+int play(Composed& ward, base::ManualClock& clock, const Playing& playing) {
+    const QDir& out = playing.out;
     QTemporaryDir own;
-    ui::Settings settings(own.filePath(QStringLiteral("settings.ini")));
+    const QString file = own.filePath(QStringLiteral("settings.ini"));
+    if (!playing.settings.isEmpty() && !QFile::copy(playing.settings, file))
+        return saidTrouble(QStringLiteral("the settings can't be read"));
+    ui::Settings settings(file);
     ward.desk->workAs(ward.desk->view().house.staff.front().said.staff);
     if (auto found = ward.desk->lookFor("okonjo"); !found || ward.desk->view().cards.empty())
         return saidTrouble(QStringLiteral("nobody to teach"));
@@ -98,16 +116,17 @@ bool isPlayedVisit(int argc, char** argv) {
 }
 
 int playVisitInWindows(int argc, char** argv) {
-    if (argc != 4 || std::string_view(argv[2]) != "--out") {
-        std::fprintf(stderr, "usage: ninebark visit --out DIR\n");
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(argc, argv);  // takes -reverse, for right to left, out of the words
+    const auto playing = playingFrom(QApplication::arguments());
+    if (!playing) {
+        std::fprintf(stderr, "usage: ninebark visit --out DIR [--settings FILE] [-reverse]\n");
         return 64;
     }
-    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    QApplication application(argc, argv);
     render::speak(QLocale());
-    const QDir out(QFile::decodeName(argv[3]));
-    if (!out.mkpath(QStringLiteral("."))) {
-        std::fprintf(stderr, "ninebark: %s can't be written\n", argv[3]);
+    if (!playing->out.mkpath(QStringLiteral("."))) {
+        std::fprintf(stderr, "ninebark: %s can't be written\n",
+                     qUtf8Printable(playing->out.path()));
         return 2;
     }
     ui::ask::stayOffScreen();
@@ -115,7 +134,7 @@ int playVisitInWindows(int argc, char** argv) {
     base::ManualClock clock(playedAt());
     auto ward = composeWard(folder.path(), clock);
     if (!ward) return saidTrouble(QString::fromStdString(base::english(ward.error())));
-    return play(*ward, clock, out);
+    return play(*ward, clock, *playing);
 }
 
 }  // namespace app
