@@ -9,6 +9,7 @@
 
 #include "demo/demoward.h"
 #include "procedure/taught.h"
+#include "store/recordfile.h"
 #include "store/sqlledger.h"
 
 namespace app {
@@ -42,9 +43,8 @@ base::Result<Composed> composeWard(const QString& folder, const base::Clock& clo
     auto shelf = compiledShelf();
     if (!shelf) return shelf.error();
     made.shelf = std::move(*shelf);
-    auto ledger =
-        store::SqlLedger::open(QDir(folder).filePath(QStringLiteral("record.sqlite")).toStdString(),
-                               store::OpenMode::Demonstration);
+    auto ledger = store::SqlLedger::open(store::recordFileIn(folder.toStdString()),
+                                         store::OpenMode::Demonstration);
     if (!ledger) return ledger.error();
     if ((*ledger)->isReadOnly()) return base::Error{base::Code::StoreReadOnly};
     made.ledger = std::move(*ledger);

@@ -52,8 +52,7 @@ play_visit() {
         complain "the visit wrote no file"
         return $((code ? code : 1))
     fi
-    say "files written:"
-    printf '  %s\n' "${written[@]}"
+    say "files written: ${#written[@]}, in $out"
     return "$code"
 }
 

@@ -11,7 +11,8 @@ usage() {
 usage: tests/long.sh NAME
   asan   builds with the address and undefined-behaviour sanitizers and runs every test
   bare   starts and tests the program on a Debian 12 that has nothing yet (root, some 15 minutes)
-  kill   kills the ledger's writer, 400 times or NINEBARK_ROUNDS, by a seed or NINEBARK_SEED
+  kill   kills the ledger's writer and `ninebark desk`, 400 times each or NINEBARK_ROUNDS, by a
+         seed or NINEBARK_SEED
   pictures   makes pictures of every window, page and step, with sheets of them, to look at
   tidy   clang-tidy over every source
 TEXT

@@ -5,8 +5,10 @@
 #include <iostream>
 #include <sstream>
 
+#include "cli/deskcommand.h"
 #include "cli/packcommands.h"
 #include "cli/papercommand.h"
+#include "cli/recordcommands.h"
 
 namespace app {
 namespace {
@@ -35,6 +37,10 @@ CommandList allCommands() {
     CommandList commands;
     addPackCommands(commands);
     commands.push_back(std::make_unique<PaperCommand>());
+    commands.push_back(std::make_unique<DeskCommand>(std::cin));
+    commands.push_back(std::make_unique<RecordShowCommand>());
+    commands.push_back(std::make_unique<RecordVerifyCommand>());
+    commands.push_back(std::make_unique<RecordRebuildCommand>());
     return commands;
 }
 

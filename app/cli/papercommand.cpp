@@ -15,6 +15,7 @@
 #include "render/language.h"
 #include "render/papers/paper.h"
 #include "render/papers/papers.h"
+#include "store/recordfile.h"
 #include "store/sqlledger.h"
 
 namespace app {
@@ -125,8 +126,6 @@ ExitCode write(const PaperArguments& asked, const render::PaperData& data, std::
 
 }  // namespace
 
-std::string recordFileIn(const std::string& folder) { return folder + "/ward.record"; }
-
 ExitCode PaperCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
                            std::ostream& err) const {
     const auto asked = parse(arguments);
@@ -140,8 +139,8 @@ ExitCode PaperCommand::run(const std::vector<std::string>& arguments, std::ostre
         application.emplace(count, words);
         render::speak(QLocale());
     }
-    const auto ledger =
-        store::SqlLedger::openToRead(recordFileIn(asked->data), store::OpenMode::Demonstration);
+    const auto ledger = store::SqlLedger::openToRead(store::recordFileIn(asked->data),
+                                                     store::OpenMode::Demonstration);
     if (!ledger) {
         err << base::english(ledger.error()) << '\n';
         return ExitCode::Unreadable;

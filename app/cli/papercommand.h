@@ -17,7 +17,4 @@ class PaperCommand : public Command {
                  std::ostream& err) const override;
 };
 
-/// The file of the record in a data folder.
-std::string recordFileIn(const std::string& folder);
-
 }  // namespace app

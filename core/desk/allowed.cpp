@@ -83,8 +83,8 @@ class Guard {
         const procedure::TaughtPtr taught = m_shelf.byDigest(said.pack.digest);
         if (!taught) return Error{Code::PackUnknown};
         if (said.competencies.empty()) return Error{Code::NothingToSign};
-        for (const auto& unknown : m_view.record->unknown)
-            if (unknown.must) return Error{Code::UnknownEntries, {unknown.type}};
+        const auto blocking = m_view.record->blocking(said.learner);
+        if (!blocking.empty()) return Error{Code::UnknownEntries, {blocking.front()->type}};
         return maySign(said, *taught);
     }
     Outcome may(const record::DecideHelp& said) const {

@@ -8,7 +8,7 @@
 #include "desk/allowed.h"
 #include "desk/bounds.h"
 #include "desk/fit.h"
-#include "procedure/taught.h"
+#include "record/derivation.h"
 
 namespace desk {
 namespace {
@@ -156,6 +156,8 @@ ledger::Draft Desk::draftOf(const Command& command, const base::Instant& now) co
     ledger::Body& body = draft.body;
     body.id = command.id;
     body.type = record::typeOf(command.payload);
+    body.tv = record::versionOf(command.payload);
+    body.about = record::learnersIn(command.payload);
     body.atMs = command.atMs.value_or(now.wallMs);
     body.offsetMinutes = now.offsetMinutes;
     body.zone = now.zone;
@@ -165,7 +167,7 @@ ledger::Draft Desk::draftOf(const Command& command, const base::Instant& now) co
     body.visit = command.visit;
     if (std::holds_alternative<record::SignOff>(command.payload) ||
         std::holds_alternative<record::IssuePaper>(command.payload))
-        body.basis = m_ledger.head();
+        body.basis[m_ledger.id()] = m_ledger.head().size;
     body.data = record::dataOf(command.payload);
     return draft;
 }
@@ -244,26 +246,12 @@ base::Outcome Desk::openRecord(const base::PatientId& patient,
     auto entries = m_ledger.ofSubject(patient);
     if (!entries) return entries.error();
     if (entries->empty()) return Error{Code::PatientUnknown};
-    if (auto packs = fetchPacks(*entries); !packs) return packs;
+    if (auto packs = record::fetchPacks(m_ledger, m_shelf, *entries); !packs) return packs;
     m_view.record = record::foldRecord(*entries, m_shelf);
     m_view.learner = learner;
     if (!m_view.learnerInView() && !m_view.record->learners.empty())
         m_view.learner = m_view.record->learners.front().said.learner;
     Q_EMIT changed();
-    return Done{};
-}
-
-/// Packs of old visits that are on the shelf no more are read from the ledger's blobs.
-base::Outcome Desk::fetchPacks(const std::vector<ledger::Entry>& entries) {
-    for (const ledger::Entry& entry : entries) {
-        if (entry.body.type != practice::OpenVisit::type) continue;
-        const auto opened = base::fromJson<practice::OpenVisit>(entry.body.data);
-        if (!opened || m_shelf.byDigest(opened->pack.digest)) continue;
-        auto bytes = m_ledger.blob(opened->pack.digest);
-        if (!bytes) return bytes.error();
-        if (!*bytes) continue;
-        if (auto taught = procedure::readTaught(**bytes)) m_shelf.keep(*taught);
-    }
     return Done{};
 }
 

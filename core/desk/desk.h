@@ -63,7 +63,6 @@ class Desk : public QObject {
     base::Outcome keepPack(const Command& command);
     base::Result<Reply> write(const Command& command, const base::Instant& now);
     ledger::Entry provisional(const ledger::Draft& draft, const base::Instant& now) const;
-    base::Outcome fetchPacks(const std::vector<ledger::Entry>& entries);
     ledger::Draft draftOf(const Command& command, const base::Instant& now) const;
     void takeIn(const ledger::Entry& entry);
     base::Outcome readCards();

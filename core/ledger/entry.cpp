@@ -26,7 +26,7 @@ json idOrNull(const std::optional<Id>& id) {
     return id ? json(id->text()) : json(nullptr);
 }
 
-json bodyJson(const Body& body, const base::LedgerId& ledger) {
+json bodyJson(const Body& body) {
     json out = {{"id", body.id.text()},
                 {"type", body.type},
                 {"tv", body.tv},
@@ -41,8 +41,7 @@ json bodyJson(const Body& body, const base::LedgerId& ledger) {
                 {"sigs", body.sigs}};
     if (body.visit) out["visit"] = body.visit->text();
     if (!body.about.empty()) out["about"] = body.about;
-    if (body.basis)
-        out["basis"] = {{ledger.text(), {{"size", body.basis->size}, {"root", body.basis->root}}}};
+    for (const auto& [ledger, size] : body.basis) out["basis"][ledger.text()] = size;
     return out;
 }
 
@@ -55,27 +54,25 @@ base::Outcome checkBody(const Body& body) {
     if (!body.sigs.is_array()) return badEntry("/body/sigs", "is no list");
     for (const std::string& id : body.about)
         if (!base::isIdText(id)) return badEntry("/body/about", "holds what is no id");
-    if (body.basis && !digestOf(body.basis->root)) return badEntry("/body/basis", "has no root");
     return base::Done{};
 }
 
-std::optional<Head> readBasis(MemberReader& body, const base::LedgerId& ledger) {
-    if (!body.has("basis")) return std::nullopt;
-    const json* basis = body.member("basis", json::value_t::object);
-    if (!basis) return std::nullopt;
-    MemberReader heads(*basis, "/body/basis");
-    heads.only({ledger.text()});
-    const json* own = heads.member(ledger.text().c_str(), json::value_t::object);
-    if (!own) {
-        body.refuse("/basis", "names another ledger");
-        return std::nullopt;
+Basis readBasis(MemberReader& body) {
+    Basis basis;
+    if (!body.has("basis")) return basis;
+    const json* sizes = body.member("basis", json::value_t::object);
+    if (!sizes) return basis;
+    if (sizes->empty()) body.refuse("/basis", "is empty");
+    MemberReader in(*sizes, "/body/basis");
+    for (const auto& item : sizes->items()) {
+        const auto ledger = base::LedgerId::parse(item.key());
+        const auto size = in.integer(item.key().c_str(), 0, largestInteger);
+        if (!ledger || in.error())
+            body.refuse("/basis", "holds what is no ledger's size");
+        else
+            basis[*ledger] = static_cast<std::uint64_t>(size);
     }
-    MemberReader head(*own, "/body/basis");
-    head.only({"size", "root"});
-    const Head read{static_cast<std::uint64_t>(head.integer("size", 0, largestInteger)),
-                    head.text("root")};
-    if (heads.error() || head.error()) body.refuse("/basis", "is no head");
-    return read;
+    return basis;
 }
 
 std::vector<std::string> readAbout(MemberReader& body) {
@@ -91,7 +88,7 @@ std::vector<std::string> readAbout(MemberReader& body) {
     return about;
 }
 
-base::Result<Body> readBody(const json& parsed, const base::LedgerId& ledger) {
+base::Result<Body> readBody(const json& parsed) {
     MemberReader in(parsed, "/body");
     in.only({"id", "type", "tv", "must", "at", "offset", "zone", "by", "role", "app", "visit",
              "about", "basis", "data", "sigs"});
@@ -110,7 +107,7 @@ base::Result<Body> readBody(const json& parsed, const base::LedgerId& ledger) {
     body.app = in.text("app");
     if (in.has("visit")) body.visit = in.id<base::VisitId>("visit");
     body.about = readAbout(in);
-    body.basis = readBasis(in, ledger);
+    body.basis = readBasis(in);
     if (const json* data = in.member("data", json::value_t::object)) body.data = *data;
     if (const json* sigs = in.member("sigs", json::value_t::array)) body.sigs = *sigs;
     if (in.error()) return *in.error();
@@ -127,7 +124,7 @@ Envelope envelopeOf(const Entry& entry) {
 
 base::Result<std::string> entryBytes(const Entry& entry, Codec& codec) {
     if (const auto checked = checkBody(entry.body); !checked) return checked.error();
-    const auto body = entryJcs(bodyJson(entry.body, entry.ledger));
+    const auto body = entryJcs(bodyJson(entry.body));
     if (!body) return body.error();
     Envelope envelope = envelopeOf(entry);
     auto closed = codec.close(headOf(envelope), *body);
@@ -152,7 +149,7 @@ base::Result<Entry> readEntry(const std::string& bytes, Codec& codec) {
     if (!entry.isOpen) return entry;
     const auto parsed = parseCanonical(**opened);
     if (!parsed) return parsed.error();
-    auto body = readBody(*parsed, entry.ledger);
+    auto body = readBody(*parsed);
     if (!body) return body.error();
     entry.body = std::move(*body);
     return entry;

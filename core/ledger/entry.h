@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
@@ -23,6 +24,11 @@ struct Head {
     bool operator==(const Head&) const = default;
 };
 
+/// What an entry rests on: from the id of each ledger that was read, how many of its entries had
+/// been. Their root is not repeated here, as the log proves it for any size; several ledgers may be
+/// named, since one record can come to rest on the entries of several workstations.
+using Basis = std::map<base::LedgerId, std::uint64_t>;
+
 /// What an entry says. Everything that could name a person or tell what happened is in here; the
 /// envelope around it stays readable when bodies are sealed.
 struct Body {
@@ -38,7 +44,7 @@ struct Body {
     std::string app = {};                  ///< program and version that wrote it
     std::optional<base::VisitId> visit = {};
     std::vector<std::string> about = {};  ///< ids of the things it concerns
-    std::optional<Head> basis = {};       ///< the record it was said on the ground of
+    Basis basis = {};  ///< what it was said on the ground of; empty: nothing said
     nlohmann::json data = nlohmann::json::object();
     nlohmann::json sigs = nlohmann::json::array();
 

@@ -86,8 +86,7 @@ Finding stillValid(const Case& c) {
 }
 
 Finding nothingUnsettled(const Case& c) {
-    const auto unknown = std::count_if(c.record.unknown.begin(), c.record.unknown.end(),
-                                       [](const auto& one) { return one.must; });
+    const auto unknown = c.record.blocking(c.learner.said.learner).size();
     const bool open = c.record.openVisit() != nullptr;
     return {Rule::Unsettled, unknown == 0 && !open, {std::to_string(unknown + (open ? 1 : 0))}};
 }

@@ -174,20 +174,31 @@ std::vector<const ledger::Entry*> inOrder(const std::vector<ledger::Entry>& entr
     return order;
 }
 
+Unknown unknownOf(const ledger::Entry& entry) {
+    return {.type = entry.body.type,
+            .version = entry.body.tv,
+            .must = entry.body.must,
+            .origin = originOf(entry),
+            .about = entry.body.about,
+            .visit = entry.body.visit,
+            .data = entry.body.data.dump()};
+}
+
 }  // namespace
 
-void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf) {
+void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf,
+          const ledger::Shapes& known) {
     ++record.entries;
     if (entry.subject) record.id = *entry.subject;
-    const auto payload = readPayload(entry.body.type, entry.body.data);
+    const auto payload = lifted(entry.body, known).payload;
     Placer placer(record, entry, shelf);
     const bool placed =
         payload && std::visit([&](const auto& said) { return placer.on(said); }, *payload);
-    if (!placed) record.unknown.push_back({entry.body.type, entry.body.must, originOf(entry)});
+    if (!placed) record.unknown.push_back(unknownOf(entry));
 }
 
 void fold(House& house, const ledger::Entry& entry) {
-    const auto payload = readPayload(entry.body.type, entry.body.data);
+    const auto payload = lifted(entry.body).payload;
     if (!payload) return;
     if (const auto* staff = std::get_if<AddStaff>(&*payload))
         house.staff.push_back({*staff, originOf(entry)});

@@ -36,6 +36,23 @@ base::Result<Payload> readPayload(const std::string& type, const nlohmann::json&
     return result;
 }
 
+std::vector<std::string> learnersIn(const Payload& payload) {
+    std::vector<std::string> ids;
+    std::visit(
+        [&](const auto& said) {
+            using T = std::decay_t<decltype(said)>;
+            if constexpr (std::is_same_v<T, AddLateEntry>) {
+                if (said.learner) ids.push_back(said.learner->text());
+            } else if constexpr (requires { said.learner; }) {
+                ids.push_back(said.learner.text());
+            }
+            if constexpr (std::is_same_v<T, practice::OpenVisit>)
+                for (const base::LearnerId& watcher : said.watchers) ids.push_back(watcher.text());
+        },
+        payload);
+    return ids;
+}
+
 std::vector<std::string> allTypes() {
     std::vector<std::string> types;
     eachType([&]<class T>() { types.emplace_back(T::type); });

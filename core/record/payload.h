@@ -35,6 +35,9 @@ std::string typeOf(const Payload& payload);
 nlohmann::json dataOf(const Payload& payload);
 /// Errors: UnknownType, BadField.
 base::Result<Payload> readPayload(const std::string& type, const nlohmann::json& data);
+/// The learners it names, for the `about` of its entry: one day a program that does not know the
+/// type still has to see whom it concerns.
+std::vector<std::string> learnersIn(const Payload& payload);
 /// Every type there is, in the order of the variant; for tests.
 std::vector<std::string> allTypes();
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/record.h"
 
+#include <algorithm>
+
 namespace record {
 
 const Learner* Record::learner(const base::LearnerId& learnerId) const {
@@ -26,6 +28,30 @@ std::vector<const Visit*> Record::visitsOf(const base::LearnerId& learnerId) con
     std::vector<const Visit*> found;
     for (const Visit& one : visits)
         if (one.opened.learner == learnerId) found.push_back(&one);
+    return found;
+}
+
+std::vector<const Unknown*> Record::blocking(const base::LearnerId& learnerId) const {
+    const auto isAt = [&](const Unknown& one) {
+        const Visit* at = one.visit ? visit(*one.visit) : nullptr;
+        if (!at) return true;
+        const auto& watchers = at->opened.watchers;
+        return at->opened.learner == learnerId ||
+               std::find(watchers.begin(), watchers.end(), learnerId) != watchers.end();
+    };
+    const auto concerns = [&](const Unknown& one) {
+        bool namesSomebody = false;
+        for (const Learner& other : learners) {
+            const std::string& named = other.said.learner.text();
+            if (std::find(one.about.begin(), one.about.end(), named) == one.about.end()) continue;
+            if (other.said.learner == learnerId) return true;
+            namesSomebody = true;
+        }
+        return !namesSomebody && isAt(one);
+    };
+    std::vector<const Unknown*> found;
+    for (const Unknown& one : unknown)
+        if (one.must && concerns(one)) found.push_back(&one);
     return found;
 }
 

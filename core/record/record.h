@@ -11,6 +11,7 @@
 #include "practice/practice.h"
 #include "procedure/shelf.h"
 #include "record/payload.h"
+#include "record/shapes.h"
 
 /// A patient's record: the fold of the entries about one person, made when it is opened.
 namespace record {
@@ -23,7 +24,7 @@ struct Origin {
     std::int64_t wallMs = 0;  ///< when it was written
     int offsetMinutes = 0;    ///< local time minus UTC
     std::uint64_t seq = 0;
-    std::optional<ledger::Head> basis;
+    ledger::Basis basis;
     bool operator==(const Origin&) const = default;
 };
 
@@ -66,11 +67,15 @@ struct Learner {
     std::vector<Stated<IssuePaper>> papers;
 };
 
-/// An entry this program does not know the type of; kept and shown.
+/// An entry this program can't read or has no place for; kept and shown as it is.
 struct Unknown {
     std::string type;
-    bool must = false;
+    int version = 1;
+    bool must = false;  ///< nothing is signed over it, see Record::blocking
     Origin origin;
+    std::vector<std::string> about;  ///< ids of whom and what it concerns
+    std::optional<base::VisitId> visit;
+    std::string data;  ///< the JSON as it stands in the entry
 };
 
 struct Record {
@@ -91,6 +96,9 @@ struct Record {
     const Visit* visit(const base::VisitId& visitId) const;
     /// The visits in which this learner was the doer or (way Show) was shown, in order.
     std::vector<const Visit*> visitsOf(const base::LearnerId& learnerId) const;
+    /// The unknown `must` entries that concern this learner: those that name her, that are part
+    /// of a visit she was at, or that name no learner of this record at all.
+    std::vector<const Unknown*> blocking(const base::LearnerId& learnerId) const;
     /// The visit that is open, if one is.
     const Visit* openVisit() const;
 };
@@ -107,8 +115,10 @@ struct House {
     const Staff* person(const base::StaffId& id) const;
 };
 
-/// One more entry. Both are total: what can't be placed is kept among `unknown`.
-void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf);
+/// One more entry, lifted to its newest shape. Both are total: what can't be read or placed is kept
+/// among `unknown`.
+void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& shelf,
+          const ledger::Shapes& known = shapes());
 void fold(House& house, const ledger::Entry& entry);
 /// All entries of one subject, handed in in any order.
 Record foldRecord(const std::vector<ledger::Entry>& entries, const procedure::Shelf& shelf);

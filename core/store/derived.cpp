@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/derived.h"
 
+#include <map>
+#include <set>
+
 #include "store/values.h"
 
 namespace store {
@@ -174,16 +177,22 @@ base::Result<ledger::CardPage> findCards(Database& database, const ledger::CardQ
     return page;
 }
 
-base::Result<std::string> derivedText(Database& database) {
-    std::string text;
-    for (const char* sql :
-         {"SELECT 'command', id, seq FROM command ORDER BY id",
-          "SELECT 'subject', patient, seq FROM subject ORDER BY patient, seq",
-          "SELECT 'edge', edge, previous, tick FROM right_edge",
-          "SELECT 'card', learner, patient, hex(sort_key), json FROM card ORDER BY learner",
-          "SELECT 'cards', cards FROM card_count",
-          "SELECT 'key', hex(key), learner FROM search_key ORDER BY key, learner",
-          "SELECT 'visit', visit, patient FROM open_visit", "SELECT 'fold', version FROM fold"}) {
+namespace {
+
+// Texts are ordered by their bytes, as std::string is.
+const std::initializer_list<const char*> indexRows = {
+    "SELECT 'command', id, seq FROM command ORDER BY id",
+    "SELECT 'subject', patient, seq FROM subject ORDER BY patient, seq",
+    "SELECT 'edge', edge, previous, tick FROM right_edge"};
+const std::initializer_list<const char*> shownRows = {
+    "SELECT 'card', learner, patient, hex(sort_key), json FROM card ORDER BY learner",
+    "SELECT 'cards', cards FROM card_count",
+    "SELECT 'key', hex(key), learner FROM search_key ORDER BY key, learner",
+    "SELECT 'visit', visit, patient FROM open_visit", "SELECT 'fold', version FROM fold"};
+
+base::Outcome addRows(Database& database, std::initializer_list<const char*> queries,
+                      std::string& text) {
+    for (const char* sql : queries) {
         const auto rows = database.rows(sql);
         if (!rows) return rows.error();
         for (const Row& row : *rows) {
@@ -191,7 +200,46 @@ base::Result<std::string> derivedText(Database& database) {
             text.back() = '\n';
         }
     }
+    return base::Done{};
+}
+
+std::string hexOf(const std::string& bytes) {
+    return QByteArray::fromStdString(bytes).toHex().toUpper().toStdString();
+}
+
+/// The text addRows() gives for shownRows when these are the rows.
+std::string shownText(const ledger::Derived& all) {
+    std::map<std::string, std::string> cards;
+    std::set<std::pair<std::string, std::string>> keys;
+    for (const ledger::CardRow& card : all.cards) {
+        const std::string& learner = card.learner.text();
+        cards[learner] = "card\t" + learner + '\t' + card.patient.text() + '\t' +
+                         hexOf(card.sortKey) + '\t' + card.json + '\n';
+        for (const std::string& key : card.searchKeys) keys.insert({key, learner});
+    }
+    std::string text;
+    for (const auto& [learner, line] : cards) text += line;
+    text += "cards\t" + std::to_string(cards.size()) + '\n';
+    for (const auto& [key, learner] : keys) text += "key\t" + hexOf(key) + '\t' + learner + '\n';
+    if (all.openVisit)
+        text +=
+            "visit\t" + all.openVisit->visit.text() + '\t' + all.openVisit->patient.text() + '\n';
+    return text + "fold\t" + std::to_string(all.foldVersion) + '\n';
+}
+
+}  // namespace
+
+base::Result<std::string> derivedText(Database& database) {
+    std::string text;
+    for (const auto& queries : {indexRows, shownRows})
+        if (const auto read = addRows(database, queries, text); !read) return read.error();
     return text;
+}
+
+base::Result<bool> areDerived(Database& database, const ledger::Derived& all) {
+    std::string text;
+    if (const auto read = addRows(database, shownRows, text); !read) return read.error();
+    return text == shownText(all);
 }
 
 }  // namespace store

@@ -45,4 +45,7 @@ base::Result<ledger::CardPage> findCards(Database& database, const ledger::CardQ
 /// All derived rows as text, in a fixed order: equal texts, equal rows.
 base::Result<std::string> derivedText(Database& database);
 
+/// Whether exactly these are the derived rows, the index and the right edge left aside.
+base::Result<bool> areDerived(Database& database, const ledger::Derived& all);
+
 }  // namespace store

@@ -65,6 +65,9 @@ class EntryChecker {
 base::Outcome checkTail(Database& database, const ledger::Tail& tail, CheckReport& report) {
     const auto edge = database.rows("SELECT edge, tick FROM right_edge");
     if (!edge) return edge.error();
+    if (edge->size() == 1)
+        if (const auto stored = ledger::RightEdge::parse(textOf(edge->front()[0])))
+            report.edgeSize = stored->size();
     const bool fits = edge->size() == 1 && textOf(edge->front()[0]) == tail.edge.text() &&
                       countOf(edge->front()[1]) == tail.tick;
     if (!fits) report.findings.push_back({Damage::RightEdge, tail.edge.size()});

@@ -30,7 +30,8 @@ struct Finding {
 };
 
 struct CheckReport {
-    ledger::Head head;  ///< over the entries that were read
+    ledger::Head head;           ///< over the entries that were read
+    std::uint64_t edgeSize = 0;  ///< so many entries the stored edge speaks of; 0: unreadable
     std::vector<Finding> findings;
     std::uint64_t closed = 0;  ///< entries whose bodies could not be read
     bool isIntact() const { return findings.empty(); }

@@ -75,6 +75,10 @@ bool canWrite(const std::string& path) { return ::access(path.c_str(), W_OK) == 
 
 }  // namespace
 
+std::string recordFileIn(const std::string& folder) {
+    return (std::filesystem::path(folder) / "ward.record").string();
+}
+
 bool hasJournal(const std::string& path) {
     struct stat info {};
     return ::stat((path + "-wal").c_str(), &info) == 0 && info.st_size > 0;

@@ -13,6 +13,9 @@ namespace store {
 /// Written in SQLite's header as application_id: "Nbrk".
 inline constexpr int applicationId = 0x4e62726b;
 
+/// The file of the record in a data folder: the windows and every command use this one name.
+std::string recordFileIn(const std::string& folder);
+
 enum class FileState {
     Missing,   ///< nothing is there, and nothing of an earlier record
     Writable,  ///< ours, as far as its header says

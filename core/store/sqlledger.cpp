@@ -91,13 +91,27 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToWrite(const std::strin
 
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRead(const std::string& path,
                                                                OpenMode mode) {
+    auto database = openDatabaseToRead(path);
+    if (!database) return database.error();
+    return load(std::nullopt, std::move(*database), mode, Edge::Verify);
+}
+
+base::Result<std::unique_ptr<Database>> SqlLedger::openDatabaseToRead(const std::string& path) {
     const auto state = inspect(path);
     if (!state) return state.error();
     if (*state == FileState::Missing) return Error{Code::StoreMissing, {path}};
     auto database = Database::open(path, Access::ReadOnly);
     if (!database) return database.error();
     if (const auto ready = bringUpToDate(**database, builtInSteps()); !ready) return ready.error();
-    return load(std::nullopt, std::move(*database), mode, Edge::Verify);
+    return database;
+}
+
+base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode mode) {
+    const auto database = openDatabaseToRead(path);
+    if (!database) return database.error();
+    const auto id = identify(**database, mode);
+    if (!id) return id.error();
+    return checkRecord(**database, *id);
 }
 
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRebuild(const std::string& path,
@@ -115,19 +129,25 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRebuild(const std::str
     return openToWrite(path, mode, Edge::Rebuild);
 }
 
-base::Result<std::unique_ptr<SqlLedger>> SqlLedger::load(std::optional<FileLock> lock,
-                                                         std::unique_ptr<Database> database,
-                                                         OpenMode mode, Edge edge) {
+base::Result<base::LedgerId> SqlLedger::identify(Database& database, OpenMode mode) {
     const char* const meta = "SELECT value FROM meta WHERE key = ?";
-    const auto kind = database->value(meta, {textValue("kind")});
+    const auto kind = database.value(meta, {textValue("kind")});
     if (!kind) return kind.error();
     if (textOf(*kind) != kindOf(mode)) return Error{Code::StoreOtherKind};
-    const auto id = database->value(meta, {textValue("ledger")});
+    const auto id = database.value(meta, {textValue("ledger")});
     if (!id) return id.error();
     auto parsed = base::LedgerId::parse(textOf(*id));
     if (!parsed) return Error{Code::StoreEdgeWrong};
+    return parsed;
+}
+
+base::Result<std::unique_ptr<SqlLedger>> SqlLedger::load(std::optional<FileLock> lock,
+                                                         std::unique_ptr<Database> database,
+                                                         OpenMode mode, Edge edge) {
+    auto id = identify(*database, mode);
+    if (!id) return id.error();
     std::unique_ptr<SqlLedger> ledger(
-        new SqlLedger(std::move(lock), std::move(database), std::move(*parsed)));
+        new SqlLedger(std::move(lock), std::move(database), std::move(*id)));
     if (edge == Edge::Rebuild) {
         auto transaction = Transaction::begin(*ledger->m_database);
         if (!transaction) return transaction.error();

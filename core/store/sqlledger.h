@@ -37,6 +37,10 @@ class SqlLedger : public ledger::Ledger {
     static base::Result<std::unique_ptr<SqlLedger>> openToRebuild(const std::string& path,
                                                                   OpenMode mode);
 
+    /// check() of a record at this path, also of one that open() refuses as damaged. Errors: those
+    /// of inspect() and bringUpToDate(), StoreMissing, StoreOtherKind.
+    static base::Result<CheckReport> checkFile(const std::string& path, OpenMode mode);
+
     bool isReadOnly() const { return m_database->access() == Access::ReadOnly; }
 
     const base::LedgerId& id() const override { return m_id; }
@@ -64,6 +68,8 @@ class SqlLedger : public ledger::Ledger {
     /// The root over the first `size` entries, to hold against the head on a paper; nothing when
     /// there are not so many.
     base::Result<std::optional<ledger::Head>> headAt(std::uint64_t size) const;
+    /// Whether cards, search keys, open visit and fold version are exactly these.
+    base::Result<bool> areDerived(const ledger::Derived& all) const;
     /// All derived rows as text; equal texts, equal rows.
     base::Result<std::string> derivedRows() const;
 
@@ -72,6 +78,8 @@ class SqlLedger : public ledger::Ledger {
 
   private:
     enum class Edge { Verify, Rebuild };
+    static base::Result<base::LedgerId> identify(Database& database, OpenMode mode);
+    static base::Result<std::unique_ptr<Database>> openDatabaseToRead(const std::string& path);
     static base::Result<std::unique_ptr<SqlLedger>> load(std::optional<FileLock> lock,
                                                          std::unique_ptr<Database> database,
                                                          OpenMode mode, Edge edge);

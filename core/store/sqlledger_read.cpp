@@ -124,6 +124,10 @@ base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) 
     return std::optional<ledger::Head>({edge.size(), ledger::toHex(edge.root())});
 }
 
+base::Result<bool> SqlLedger::areDerived(const ledger::Derived& all) const {
+    return store::areDerived(*m_database, all);
+}
+
 base::Result<std::string> SqlLedger::derivedRows() const { return derivedText(*m_database); }
 
 }  // namespace store

@@ -6,6 +6,7 @@
 #include <QProcess>
 #include <QTemporaryDir>
 
+#include "store/recordfile.h"
 #include "store/sqlledger.h"
 #include "support/paths.h"
 #include "support/ward.h"
@@ -21,7 +22,8 @@ void writeRecord(support::Ward& ward, const std::string& folder) {
     ASSERT_TRUE(entries.ok());
     std::vector<ledger::Draft> drafts;
     for (const ledger::Entry& entry : *entries) drafts.push_back({entry.subject, entry.body});
-    const auto file = store::SqlLedger::open(recordFileIn(folder), store::OpenMode::Demonstration);
+    const auto file =
+        store::SqlLedger::open(store::recordFileIn(folder), store::OpenMode::Demonstration);
     ASSERT_TRUE(file.ok());
     const auto written =
         (*file)->append(drafts, ward.clock().now(), record::derive(*ward.desk().view().record));

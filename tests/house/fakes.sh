@@ -44,6 +44,6 @@ mkdir -p "$2"; echo "CMAKE_HOME_DIRECTORY:INTERNAL=$PWD" >"$2/CMakeCache.txt"; :
     fake ctest 'echo "100% tests passed"; exit "$(cat "$yard/ctest-code" 2>/dev/null || echo 0)"'
     fake ninebark 'echo "home ${HOME:-none} runtime ${XDG_RUNTIME_DIR:-none}" >>"$yard/calls"
 [[ ${1:-} == --probe-display ]] && exit "$(cat "$yard/display")"
-[[ ${1:-} == visit && -e $yard/visit-writes ]] && echo paper >"$3/record.pdf"
+[[ ${1:-} == visit && -e $yard/visit-writes ]] && echo paper >"$3/record.pdf" && echo "$3/record.pdf"
 exit "$(cat "$yard/program-code" 2>/dev/null || echo 0)"'
 }

@@ -44,6 +44,9 @@ start app/run.sh
 ends_with 0
 called "^ninebark \\[visit\\] \\[--out\\] \\[$project/out\\]\$"
 says "$project/out/record.pdf"
+says "files written: 1, in $project/out"
+checks=$((checks + 1))
+(($(grep -c record.pdf <<<"$said") == 1)) || wrong 'named a file twice'
 
 a_case 'no display at all'
 : >"$yard/visit-writes"
@@ -58,7 +61,7 @@ mkdir -p -- "$project/out"
 touch -d 2001-01-01 -- "$project/out/old.pdf"
 start app/run.sh
 checks=$((checks + 1))
-[[ $said != *old.pdf* ]] || wrong 'named a file of an earlier visit'
+[[ $said != *old.pdf* && $said == *'written: 1,'* ]] || wrong 'named a file of an earlier visit'
 
 a_case 'a visit that writes nothing'
 start app/run.sh

@@ -134,7 +134,7 @@ std::vector<PaperSignature> gatherSignatures(const Gathering& from,
                              .learner = act.said.acknowledgement};
         if (act.said.acknowledgement.drawing && from.context.drawing)
             shown.drawing = from.context.drawing(*act.said.acknowledgement.drawing);
-        if (act.origin.basis) shown.basisSize = act.origin.basis->size;
+        for (const auto& [ledger, size] : act.origin.basis) shown.basisSize += size;
         for (const std::string& id : act.said.competencies) {
             const packs::Competency* part = packs::findCompetency(from.taught.pack, id);
             shown.parts.push_back(part ? from.words(part->title) : id);

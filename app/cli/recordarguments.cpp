@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/recordarguments.h"
+
+#include <charconv>
+#include <map>
+
+namespace app {
+namespace {
+
+constexpr std::size_t rootLetters = 64;
+constexpr std::size_t shortLetters = 8;
+
+bool isHex(const std::string& text, std::size_t letters) {
+    return text.size() == letters &&
+           text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+}  // namespace
+
+std::optional<PaperHead> PaperHead::parse(const std::string& text) {
+    PaperHead head;
+    const std::size_t colon = text.find(':');
+    if (colon == std::string::npos) return std::nullopt;
+    const char* const end = text.data() + colon;
+    const auto read = std::from_chars(text.data(), end, head.size);
+    if (read.ec != std::errc() || read.ptr != end) return std::nullopt;
+    head.begin = text.substr(colon + 1);
+    if (isHex(head.begin, rootLetters)) return head;
+    for (const std::string gap : {"\u2026", "..."}) {
+        const std::size_t at = head.begin.find(gap);
+        if (at == std::string::npos) continue;
+        head.end = head.begin.substr(at + gap.size());
+        head.begin.resize(at);
+        if (isHex(head.begin, shortLetters) && isHex(head.end, shortLetters)) return head;
+        return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::string>& words,
+                                                      const std::set<std::string>& known) {
+    RecordArguments asked;
+    std::map<std::string, std::string> options;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (words[i] == "--json") {
+            asked.asJson = true;
+            continue;
+        }
+        const bool isThere = known.count(words[i]) > 0 && i + 1 < words.size();
+        if (!isThere || !options.emplace(words[i], words[i + 1]).second) return std::nullopt;
+        ++i;
+    }
+    asked.data = options["--data"];
+    if (asked.data.empty()) return std::nullopt;
+    if (const auto text = options.find("--patient"); text != options.end()) {
+        const auto patient = base::PatientId::parse(text->second);
+        if (!patient) return std::nullopt;
+        asked.patient = *patient;
+    }
+    if (const auto text = options.find("--paper"); text != options.end()) {
+        asked.paper = PaperHead::parse(text->second);
+        if (!asked.paper) return std::nullopt;
+    }
+    return asked;
+}
+
+}  // namespace app

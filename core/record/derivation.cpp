@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/derivation.h"
+
+#include <set>
+
+#include "procedure/taught.h"
+#include "record/card.h"
+#include "record/record.h"
+#include "record/shapes.h"
+
+namespace record {
+namespace {
+
+constexpr std::size_t entriesAtOnce = 500;
+
+/// Whose records there are, in the order they were begun.
+base::Result<std::vector<base::PatientId>> everybody(const ledger::Ledger& ledger) {
+    std::vector<base::PatientId> order;
+    std::set<base::PatientId> known;
+    for (std::uint64_t from = 0; from < ledger.head().size;) {
+        const auto entries = ledger.readFrom(from, entriesAtOnce);
+        if (!entries) return entries.error();
+        if (entries->empty()) break;
+        for (const ledger::Entry& entry : *entries)
+            if (entry.subject && known.insert(*entry.subject).second)
+                order.push_back(*entry.subject);
+        from = entries->back().seq + 1;
+    }
+    return order;
+}
+
+}  // namespace
+
+base::Outcome fetchPacks(const ledger::Ledger& ledger, procedure::Shelf& shelf,
+                         const std::vector<ledger::Entry>& entries) {
+    for (const ledger::Entry& entry : entries) {
+        if (entry.body.type != practice::OpenVisit::type) continue;
+        const auto said = lifted(entry.body).payload;
+        const auto* opened = said ? std::get_if<practice::OpenVisit>(&*said) : nullptr;
+        if (!opened || shelf.byDigest(opened->pack.digest)) continue;
+        auto bytes = ledger.blob(opened->pack.digest);
+        if (!bytes) return bytes.error();
+        if (!*bytes) continue;
+        if (auto taught = procedure::readTaught(**bytes)) shelf.keep(*taught);
+    }
+    return base::Done{};
+}
+
+base::Result<ledger::Derived> deriveAll(const ledger::Ledger& ledger, procedure::Shelf& shelf) {
+    const auto people = everybody(ledger);
+    if (!people) return people.error();
+    ledger::Derived all{.foldVersion = foldVersion};
+    for (const base::PatientId& patient : *people) {
+        const auto entries = ledger.ofSubject(patient);
+        if (!entries) return entries.error();
+        if (const auto packs = fetchPacks(ledger, shelf, *entries); !packs) return packs.error();
+        ledger::Derived one = derive(foldRecord(*entries, shelf));
+        all.cards.insert(all.cards.end(), one.cards.begin(), one.cards.end());
+        if (!one.setsOpenVisit) continue;
+        all.setsOpenVisit = true;
+        all.openVisit = one.openVisit;
+    }
+    return all;
+}
+
+}  // namespace record

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "record/shapes.h"
+
+namespace record {
+namespace {
+
+template <class T>
+constexpr int shapeVersion() {
+    if constexpr (requires { T::version; }) return T::version;
+    return 1;
+}
+
+template <std::size_t I = 0>
+void knowAll(ledger::Shapes& shapes) {
+    if constexpr (I < std::variant_size_v<Payload>) {
+        using T = std::variant_alternative_t<I, Payload>;
+        shapes.know(T::type, shapeVersion<T>());
+        knowAll<I + 1>(shapes);
+    }
+}
+
+ledger::Shapes makeShapes() {
+    ledger::Shapes made;
+    knowAll(made);
+    // The steps from older shapes go here, for instance
+    //     made.add("measured", 1, measuredInMillimetres);
+    return made;
+}
+
+}  // namespace
+
+const ledger::Shapes& shapes() {
+    static const ledger::Shapes made = makeShapes();
+    return made;
+}
+
+int versionOf(const Payload& payload) {
+    return std::visit([](const auto& one) { return shapeVersion<std::decay_t<decltype(one)>>(); },
+                      payload);
+}
+
+Lifted lifted(const ledger::Body& body, const ledger::Shapes& known) {
+    ledger::Body copy = body;
+    const auto lift = known.lift(copy);
+    if (!lift) return {ledger::Lift::UnknownType, lift.error()};
+    switch (*lift) {
+        case ledger::Lift::Current:
+        case ledger::Lift::Lifted:
+            return {*lift, readPayload(copy.type, copy.data)};
+        case ledger::Lift::UnknownType:
+        case ledger::Lift::NewerShape:
+            break;
+    }
+    return {*lift, base::Error{base::Code::UnknownType, {body.type}}};
+}
+
+}  // namespace record

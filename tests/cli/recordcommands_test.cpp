@@ -1,0 +1,214 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/recordcommands.h"
+
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "cli/commandline.h"
+#include "cli/demofolder.h"
+#include "cli/recordarguments.h"
+
+namespace app {
+namespace {
+
+using nlohmann::json;
+using support::DemoFolder;
+
+struct Said {
+    ExitCode code;
+    std::string out, err;
+    json object() const { return json::parse(out); }
+    std::vector<std::string> damages() const {
+        std::vector<std::string> words;
+        for (const json& one : object()["findings"]) words.push_back(one["damage"]);
+        return words;
+    }
+};
+
+Said recordSays(std::vector<std::string> words) {
+    words.insert(words.begin(), "record");
+    std::ostringstream out, err;
+    const auto code = runCommand(words, out, err);
+    return {code.value_or(ExitCode::Usage), out.str(), err.str()};
+}
+
+Said verify(const DemoFolder& folder) {
+    return recordSays({"verify", "--data", folder.path(), "--json"});
+}
+Said rebuild(const DemoFolder& folder) {
+    return recordSays({"rebuild", "--data", folder.path(), "--json"});
+}
+
+TEST(RecordShow, ListsTheLearnersAndTheStaff) {
+    const DemoFolder folder(DemoFolder::Visit::Open);
+    const Said said = recordSays({"show", "--data", folder.path(), "--json"});
+    ASSERT_EQ(said.code, ExitCode::Done) << said.err;
+    const json list = said.object();
+    ASSERT_EQ(list["cards"].size(), 4U);
+    EXPECT_EQ(list["staff"].size(), 2U);
+    EXPECT_EQ(list["size"], folder.open()->head().size);
+    EXPECT_EQ(list["open_visit"]["patient"], list["cards"][0]["patient"]);
+    const Said text = recordSays({"show", "--data", folder.path()});
+    EXPECT_NE(text.out.find("4 learners, "), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find(list["cards"][3]["patient_name"]), std::string::npos);
+    EXPECT_NE(text.out.find("a visit is open"), std::string::npos);
+}
+
+TEST(RecordShow, ShowsTheFoldedRecordOfAPatient) {
+    const DemoFolder folder(DemoFolder::Visit::Open);
+    const json list = recordSays({"show", "--data", folder.path(), "--json"}).object();
+    const std::string patient = list["cards"][0]["patient"];
+    const Said said = recordSays({"show", "--data", folder.path(), "--patient", patient, "--json"});
+    ASSERT_EQ(said.code, ExitCode::Done) << said.err;
+    const json shown = said.object();
+    EXPECT_EQ(shown["patient"]["said"]["name"], list["cards"][0]["patient_name"]);
+    EXPECT_EQ(shown["learners"].size(), 1U);
+    ASSERT_EQ(static_cast<int>(shown["visits"].size()), list["cards"][0]["visits"]);
+    EXPECT_EQ(shown["visits"].back()["ending"], "open");
+    EXPECT_GE(shown["visits"].back()["steps"].size(), 5U);
+    EXPECT_EQ(shown["visits"].back()["steps"][0]["help"], "nothing-recorded");
+    const auto entries = folder.open()->ofSubject(*base::PatientId::parse(patient));
+    EXPECT_EQ(shown["entries"], entries->size());
+    const Said text = recordSays({"show", "--data", folder.path(), "--patient", patient});
+    EXPECT_NE(text.out.find("steps recorded"), std::string::npos) << text.out;
+
+    const std::string nobody = base::PatientId::random().text();
+    const Said missing = recordSays({"show", "--data", folder.path(), "--patient", nobody});
+    EXPECT_EQ(missing.code, ExitCode::Wrong);
+    EXPECT_NE(missing.err.find("there is no such patient"), std::string::npos);
+}
+
+TEST(RecordVerify, SaysIntactWithTheHead) {
+    const DemoFolder folder(DemoFolder::Visit::Open);
+    const auto head = folder.open()->head();
+    const Said said = verify(folder);
+    EXPECT_EQ(said.code, ExitCode::Done) << said.err;
+    EXPECT_EQ(said.object()["root"], head.root);
+    EXPECT_EQ(said.object()["size"], head.size);
+    EXPECT_EQ(recordSays({"verify", "--data", folder.path()}).out,
+              "intact: " + std::to_string(head.size) + " entries, root " + head.root + '\n');
+}
+
+TEST(RecordVerify, NamesWhatIsWrong) {
+    const struct {
+        const char* sql;
+        const char* damage;
+    } rows[] = {
+        {"DELETE FROM entry WHERE seq = 3", "gap"},
+        {"UPDATE entry SET bytes = x'7b7d' WHERE seq = 3", "unreadable"},
+        {"UPDATE right_edge SET tick = tick + 1", "right-edge"},
+        {"DELETE FROM command WHERE seq = 3", "index"},
+        {"UPDATE blob SET bytes = x'00'", "blob"},
+        {"UPDATE card SET json = '{}' WHERE rowid = (SELECT min(rowid) FROM card)", "derived"},
+        {"DELETE FROM search_key WHERE rowid = (SELECT min(rowid) FROM search_key)", "derived"},
+        {"DELETE FROM open_visit", "derived"},
+        {"UPDATE fold SET version = 99", "derived"},
+    };
+    for (const auto& row : rows) {
+        const DemoFolder folder(DemoFolder::Visit::Open);
+        folder.tamper(row.sql);
+        const Said said = verify(folder);
+        EXPECT_EQ(said.code, ExitCode::Wrong) << row.sql;
+        EXPECT_EQ(said.damages().at(0), row.damage) << row.sql;
+        EXPECT_NE(said.err.find(row.damage), std::string::npos) << "words on standard error";
+        EXPECT_EQ(said.object()["ok"], false);
+    }
+}
+
+TEST(RecordVerify, HoldsAPaperAgainstTheRecord) {
+    const DemoFolder folder(DemoFolder::Visit::None);
+    const auto early = folder.open()->headAt(7).value().value();
+    const auto ask = [&](const std::string& paper) {
+        return recordSays({"verify", "--data", folder.path(), "--paper", paper}).code;
+    };
+    EXPECT_EQ(ask("7:" + early.root), ExitCode::Done);
+    EXPECT_EQ(ask("7:" + early.root.substr(0, 8) + "\u2026" + early.root.substr(56)),
+              ExitCode::Done);
+    EXPECT_EQ(ask("7:" + early.root.substr(0, 8) + "..." + early.root.substr(56)), ExitCode::Done);
+    EXPECT_EQ(ask("8:" + early.root), ExitCode::Wrong);
+    EXPECT_EQ(ask("99999:" + early.root), ExitCode::Wrong);
+    for (const char* bad : {"7", "x:00", "7:00", ":"}) EXPECT_EQ(ask(bad), ExitCode::Usage) << bad;
+}
+
+TEST(RecordRebuild, OfASoundRecordLeavesEveryRowByteForByte) {
+    for (const auto visit : {DemoFolder::Visit::None, DemoFolder::Visit::Open}) {
+        const DemoFolder folder(visit);
+        const std::string before = folder.rows();
+        ASSERT_NE(before.find("card\t"), std::string::npos);
+        ASSERT_EQ(before.find("visit\t") != std::string::npos, visit == DemoFolder::Visit::Open);
+        const auto head = folder.open()->head();
+        const Said said = rebuild(folder);
+        EXPECT_EQ(said.code, ExitCode::Done) << said.err;
+        EXPECT_EQ(folder.rows(), before);
+        EXPECT_EQ(folder.open()->head(), head);
+    }
+}
+
+TEST(RecordRebuild, RestoresEveryDerivedRowThatWasDamaged) {
+    const DemoFolder folder(DemoFolder::Visit::Open);
+    const std::string before = folder.rows();
+    for (const char* sql :
+         {"DELETE FROM card", "UPDATE card SET json = '{}', sort_key = x'00'",
+          "DELETE FROM search_key", "DELETE FROM open_visit",
+          "UPDATE open_visit SET visit = 'nonsense'", "DELETE FROM fold", "DELETE FROM command",
+          "UPDATE command SET seq = seq + 100000", "DELETE FROM subject", "DELETE FROM right_edge",
+          "UPDATE right_edge SET edge = 'nonsense'", "UPDATE right_edge SET tick = tick + 1"}) {
+        folder.tamper(sql);
+        EXPECT_EQ(verify(folder).code, ExitCode::Wrong) << sql;
+        EXPECT_EQ(rebuild(folder).code, ExitCode::Done) << sql;
+        EXPECT_EQ(folder.rows(), before) << sql;
+        EXPECT_EQ(verify(folder).code, ExitCode::Done) << sql;
+    }
+}
+
+// The sentence of store/edge-wrong says that this mends it.
+TEST(RecordRebuild, MendsARecordThatTheWindowsRefuse) {
+    const DemoFolder folder(DemoFolder::Visit::Open);
+    folder.tamper("UPDATE right_edge SET tick = tick + 1");
+    const auto open = [&] {
+        return store::SqlLedger::open(folder.file(), store::OpenMode::Demonstration);
+    };
+    ASSERT_EQ(open().error().code, base::Code::StoreEdgeWrong);
+    EXPECT_EQ(recordSays({"show", "--data", folder.path()}).code, ExitCode::Wrong);
+    EXPECT_EQ(rebuild(folder).code, ExitCode::Done);
+    EXPECT_TRUE(open().ok());
+}
+
+TEST(RecordRebuild, DoesNotHideThatEntriesAreMissing) {
+    const DemoFolder folder(DemoFolder::Visit::Open);
+    folder.tamper("DELETE FROM entry WHERE seq >= (SELECT max(seq) FROM entry) - 1");
+    const Said said = rebuild(folder);
+    EXPECT_EQ(said.code, ExitCode::Wrong);
+    EXPECT_EQ(said.damages(), std::vector<std::string>{"entries-missing"});
+}
+
+TEST(RecordRebuild, LeavesARecordWithADamagedEntryAlone) {
+    const DemoFolder folder(DemoFolder::Visit::Open);
+    folder.tamper("UPDATE entry SET bytes = x'7b7d' WHERE seq = 3");
+    const Said said = rebuild(folder);
+    EXPECT_EQ(said.code, ExitCode::Wrong);
+    EXPECT_EQ(said.object()["error"], "store/damaged");
+}
+
+TEST(RecordCommands, SayWhatCannotBeReadAndWhatIsNoUsage) {
+    const QTemporaryDir empty;
+    const std::string folder = empty.path().toStdString();
+    for (const char* verb : {"show", "verify", "rebuild"}) {
+        const Said missing = recordSays({verb, "--data", folder});
+        EXPECT_EQ(missing.code, ExitCode::Unreadable) << verb;
+        EXPECT_FALSE(missing.err.empty());
+        EXPECT_EQ(recordSays({verb}).code, ExitCode::Usage);
+        EXPECT_EQ(recordSays({verb, "--data"}).code, ExitCode::Usage);
+        EXPECT_EQ(recordSays({verb, "--data", folder, "--data", folder}).code, ExitCode::Usage);
+        EXPECT_EQ(recordSays({verb, "--data", folder, "--loud"}).code, ExitCode::Usage);
+    }
+    EXPECT_FALSE(QFile::exists(QString::fromStdString(store::recordFileIn(folder))));
+    EXPECT_EQ(recordSays({"show", "--data", folder, "--patient", "x"}).code, ExitCode::Usage);
+    EXPECT_EQ(recordSays({"burn"}).code, ExitCode::Usage);
+}
+
+}  // namespace
+}  // namespace app
