@@ -111,7 +111,7 @@ base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode
     if (!database) return database.error();
     const auto id = identify(**database, mode);
     if (!id) return id.error();
-    return checkRecord(**database, *id);
+    return checkRecord(**database, *id, *ledger::plainCodec());
 }
 
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRebuild(const std::string& path,

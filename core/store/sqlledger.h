@@ -38,7 +38,7 @@ class SqlLedger : public ledger::Ledger {
                                                                   OpenMode mode);
 
     /// check() of a record at this path, also of one that open() refuses as damaged. Errors: those
-    /// of inspect() and bringUpToDate(), StoreMissing, StoreOtherKind.
+    /// of inspect() and bringUpToDate(), StoreMissing, StoreOtherKind. Sealed bodies stay closed.
     static base::Result<CheckReport> checkFile(const std::string& path, OpenMode mode);
 
     bool isReadOnly() const { return m_database->access() == Access::ReadOnly; }

@@ -133,8 +133,9 @@ class Nurse {
         const auto ledger = m_folder.open();
         ASSERT_NE(ledger, nullptr);
         std::map<std::string, int> found;
-        for (const auto& entry : ledger->readFrom(0, 100'000).value())
-            ++found[entry.body.id.text()];
+        const auto entries = ledger->readFrom(0, 100'000);
+        ASSERT_TRUE(entries.ok());
+        for (const auto& entry : *entries) ++found[entry.body.id.text()];
         for (const auto& [id, seq] : m_answered) EXPECT_EQ(found[id], 1) << id;
         EXPECT_TRUE(ledger->check()->isIntact());
         EXPECT_TRUE(ledger->areDerived(*record::deriveAll(*ledger, *m_shelf)).value());

@@ -23,7 +23,8 @@ struct Said {
     json object() const { return json::parse(out); }
     std::vector<std::string> damages() const {
         std::vector<std::string> words;
-        for (const json& one : object()["findings"]) words.push_back(one["damage"]);
+        const json said = object();
+        for (const json& one : said["findings"]) words.push_back(one["damage"]);
         return words;
     }
 };
@@ -102,8 +103,8 @@ TEST(RecordVerify, NamesWhatIsWrong) {
         {"UPDATE right_edge SET tick = tick + 1", "right-edge"},
         {"DELETE FROM command WHERE seq = 3", "index"},
         {"UPDATE blob SET bytes = x'00'", "blob"},
-        {"UPDATE card SET json = '{}' WHERE rowid = (SELECT min(rowid) FROM card)", "derived"},
-        {"DELETE FROM search_key WHERE rowid = (SELECT min(rowid) FROM search_key)", "derived"},
+        {"UPDATE card SET json = '{}' WHERE learner = (SELECT min(learner) FROM card)", "derived"},
+        {"DELETE FROM search_key WHERE key = (SELECT min(key) FROM search_key)", "derived"},
         {"DELETE FROM open_visit", "derived"},
         {"UPDATE fold SET version = 99", "derived"},
     };
