@@ -73,8 +73,8 @@ class DemoFolder {
     void tamper(const char* sql) const {
         const auto database = store::Database::open(file(), store::Access::ReadWrite);
         ASSERT_TRUE(database.ok());
-        const auto triggers =
-            (*database)->rows("SELECT name FROM sqlite_master WHERE type = 'trigger'");
+        const auto triggers = (*database)->rows(
+            "SELECT name FROM sqlite_master WHERE type = 'trigger' AND name LIKE 'entry%'");
         ASSERT_TRUE(triggers.ok());
         for (const store::Row& row : *triggers)
             ASSERT_TRUE((*database)
