@@ -87,9 +87,8 @@ int PressButton::extrasWidth() const {
 
 QSize PressButton::sizeHint() const {
     const QFontMetrics metrics(widestFont());
-    const int width = std::max(
-        Theme::handTarget,
-        metrics.horizontalAdvance(text()) + 2 + extrasWidth() + 2 * sidePadding());
+    const int width = std::max(Theme::handTarget, metrics.horizontalAdvance(text()) + 2 +
+                                                      extrasWidth() + 2 * sidePadding());
     return {width, heightForWidth(width)};
 }
 
