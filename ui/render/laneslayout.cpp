@@ -144,8 +144,9 @@ double placeLane(const Lane& lane, const Axis& axis, const QRectF& labels, doubl
 
 double placeNotches(const LanesData& data, const Axis& axis, double top, const Measures& measures,
                     LanesLayout& layout) {
-    if (data.notches.empty())
-        return measures.isSlim ? top + measures.note.height() + measures.gap : top;
+    // While time runs the room is kept, so that nothing jumps when the first lapse comes.
+    const bool keepsRoom = measures.isSlim && data.nowMs;
+    if (data.notches.empty()) return keepsRoom ? top + measures.note.height() + measures.gap : top;
     double free = axis.left() - 1e6;
     for (const Notch& notch : data.notches) {
         const double x = axis.x(notch.atMs);

@@ -31,9 +31,12 @@ struct Heading {
     QString text;
 };
 
+enum class Keep { Free, WithNext };
+
 struct Paragraph {
     Text text;
     Align align = Align::Start;
+    Keep keep = Keep::Free;
 };
 
 struct Column {
@@ -95,12 +98,18 @@ struct Signatures {
     std::vector<SignatureLine> lines;  ///< two beside each other
 };
 
+/// A square code for cameras, and beside it what it says, for people.
+struct CodeBlock {
+    QString content;
+    Table beside;
+};
+
 struct Space {
     double points = 8;
 };
 
-using Block =
-    std::variant<Heading, Paragraph, Table, CautionBox, VerdictBox, LanesBlock, Signatures, Space>;
+using Block = std::variant<Heading, Paragraph, Table, CautionBox, VerdictBox, LanesBlock,
+                           Signatures, CodeBlock, Space>;
 
 struct Document {
     QString title;        ///< what kind of paper; also the file's title, so never a person's name

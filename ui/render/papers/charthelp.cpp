@@ -25,7 +25,7 @@ bool isCalm(const PaperStep& step) {
 bool isSharedState(const PaperStep& step) {
     const bool isShared = step.help == Help::NothingRecorded || step.help == Help::ByTeacher ||
                           step.help == Help::NotSeen;
-    return isShared && step.lapses.empty() && !step.byJudgement;
+    return isShared && step.lapses.empty();
 }
 
 QString markOf(Help help) {
@@ -78,7 +78,7 @@ PartCount countOf(const PaperVisit& visit, const PaperPart& part) {
         ++count.all;
         count.calm += isCalm(step);
         count.nothing += isSharedState(step) && step.help == Help::NothingRecorded;
-        count.byTeacher += isSharedState(step) && step.help == Help::ByTeacher;
+        count.byTeacher += isSharedState(step) && step.help == Help::ByTeacher && !step.byJudgement;
     }
     return count;
 }
@@ -115,9 +115,13 @@ Row wideRow(const QString& number, const QString& what, const Text& seen) {
     return row;
 }
 
+QString judgedWords(const QString& help, bool byJudgement) {
+    if (!byJudgement) return help;
+    return Papers::tr("%1; marked by the teacher's judgement, the plan did not cover it").arg(help);
+}
+
 QString seenWords(const PaperStep& step) {
-    QString words = helpWords(step.help, step.cues);
-    if (step.byJudgement) words += Papers::tr(", by the teacher's judgement");
+    const QString words = judgedWords(helpWords(step.help, step.cues), step.byJudgement);
     if (step.lapses.empty()) return words;
     QStringList letters;
     for (const std::string& letter : step.lapses) letters += QString::fromStdString(letter);
@@ -168,16 +172,17 @@ void addSharedRows(Table& table, const PaperData& data, const Visits& visits,
                    const PaperPart& part) {
     for (const PaperVisit* visit : visits) {
         if (isWholly(countOf(*visit, part))) continue;
-        std::map<Help, std::vector<int>> numbers;
+        std::map<std::pair<Help, bool>, std::vector<int>> numbers;
         for (const PaperStep& step : visit->steps)
             if (isWithin(step, part) && isSharedState(step))
-                numbers[step.help].push_back(step.number);
-        for (const auto& [help, steps] : numbers)
-            table.rows.push_back(
-                wideRow(rangesOf(steps), {},
-                        {Papers::tr("visit %1: %2")
-                             .arg(QString::number(numberOf(data, visit)), helpWords(help, 0)),
-                         TextStyle::Small, Struck::No, markOf(help)}));
+                numbers[{step.help, step.byJudgement}].push_back(step.number);
+        for (const auto& [state, steps] : numbers) {
+            const QString words = judgedWords(helpWords(state.first, 0), state.second);
+            table.rows.push_back(wideRow(
+                rangesOf(steps), {},
+                {Papers::tr("visit %1: %2").arg(QString::number(numberOf(data, visit)), words),
+                 TextStyle::Small, Struck::No, markOf(state.first)}));
+        }
     }
 }
 

@@ -111,38 +111,6 @@ QStringList roundsOf(const PaperQuestion& question, bool isDayKnown, const QLoca
     return lines;
 }
 
-QString addendumWords(const PaperRemark& one, const QLocale& locale) {
-    const QString written = stampWords(one.written, locale);
-    if (!one.concerned)
-        return Papers::tr("Addendum to an entry that is not in this record. Written by %1")
-            .arg(written);
-    return Papers::tr("Addendum to what was recorded at %1 by %2. Written by %3")
-        .arg(momentWords(one.concerned->atMs, one.concerned->offsetMinutes, locale),
-             isolated(plain(one.concerned->by)), written);
-}
-
-// By standing, the strongest first: what was published is not read as one with what is done.
-QString sourceWords(const PaperData& data) {
-    QStringList groups;
-    for (const auto& [standing, name] : base::Names<packs::Standing>::all) {
-        QStringList cites;
-        for (const PaperSource& source : data.pack.sources) {
-            QString cite = plain(source.cite);
-            if (cite.endsWith(QLatin1Char('.'))) cite.chop(1);
-            if (source.standing == standing) cites += cite;
-        }
-        if (!cites.isEmpty())
-            groups += Papers::tr("Sources, %1: %2.")
-                          .arg(standingWords(standing), cites.join(QStringLiteral("  \u00b7  ")));
-    }
-    return groups.join(QLatin1Char(' '));
-}
-
-QString roleOf(const Stamp& stamp) {
-    const auto role = base::valueOf<record::Role>(stamp.role);
-    return role ? roleWords(*role) : plain(stamp.role);
-}
-
 }  // namespace
 
 void addTeachBack(Blocks& blocks, const PaperData& data, const QLocale& locale) {
@@ -198,91 +166,6 @@ void addChange(Blocks& blocks, const PaperData& data, const QLocale& locale) {
                                          .arg(dateWords(*visit->change->due, locale))
                                    : QString());
     blocks.push_back(paired(table));
-}
-
-void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale) {
-    blocks.push_back(Heading{Papers::tr("Signatures")});
-    if (data.signatures.empty())
-        addText(blocks, Papers::tr("Nothing has been signed."), TextStyle::Quiet);
-    for (const PaperSignature& one : data.signatures) {
-        addText(blocks, plainLines(one.statement));
-        const bool isWhole = one.parts.size() > 1 && one.parts.size() == data.pack.parts.size();
-        const QString parts = isWhole
-                                  ? Papers::tr("all %1 competencies above").arg(one.parts.size())
-                                  : joinedWords(one.parts);
-        addText(blocks,
-                Papers::tr("Signed off: %1. Signed on the ground of %2 entries.")
-                    .arg(parts, QString::number(one.basisSize)),
-                TextStyle::Small);
-        const QString learner = one.learner.note.empty() ? acknowledgedWords(one.learner.how)
-                                                         : QStringLiteral("%1: %2").arg(
-                                                               acknowledgedWords(one.learner.how),
-                                                               isolated(plain(one.learner.note)));
-        Signatures lines;
-        lines.lines.push_back(
-            {isolated(plain(one.signedBy.by)),
-             Papers::tr("%1, signed as what was seen. %2 (%3)")
-                 .arg(roleOf(one.signedBy),
-                      momentWords(one.signedBy.atMs, one.signedBy.offsetMinutes, locale),
-                      offsetWords(one.signedBy.offsetMinutes))});
-        lines.lines.push_back(
-            {QStringLiteral("%1 \u2013 %2").arg(isolated(plain(data.learner.name)), learner),
-             Papers::tr("The learner's acknowledgement, %1 (%2)")
-                 .arg(momentWords(one.signedBy.atMs, one.signedBy.offsetMinutes, locale),
-                      offsetWords(one.signedBy.offsetMinutes)),
-             QByteArray::fromStdString(one.drawing)});
-        blocks.push_back(lines);
-    }
-}
-
-void addRemarks(Blocks& blocks, const PaperData& data, const QLocale& locale) {
-    Table table{{{Papers::tr("Written"), 0.46}, {Papers::tr("What"), 0.54}}, {}};
-    for (const PaperRemark& one : data.addenda)
-        table.rows.push_back({{{addendumWords(one, locale), TextStyle::Small},
-                               {plainLines(one.text), TextStyle::Small}}});
-    for (const PaperRemark& one : data.lateEntries)
-        table.rows.push_back(
-            {{{Papers::tr("Late entry. Happened: %1. Written: %2 (%3), by %4")
-                   .arg(momentWords(one.written.atMs, one.written.offsetMinutes, locale),
-                        momentWords(one.written.wallMs, one.written.offsetMinutes, locale),
-                        offsetWords(one.written.offsetMinutes), isolated(plain(one.written.by))),
-               TextStyle::Small},
-              {Papers::tr("%1\nReason for being late: %2")
-                   .arg(plainLines(one.text), plain(one.reason)),
-               TextStyle::Small}}});
-    for (const PaperVisit& visit : data.visits)
-        for (const PaperNote& note : visit.notes)
-            table.rows.push_back(
-                {{{Papers::tr("Note by %1, %2")
-                       .arg(isolated(plain(note.by)),
-                            momentWords(note.atMs, visit.opened.offsetMinutes, locale)),
-                   TextStyle::Small},
-                  {plainLines(note.text), TextStyle::Small}}});
-    if (!data.unknown.empty())
-        table.rows.push_back({{{Papers::tr("Not known to this program"), TextStyle::SmallStrong},
-                               {joinedWords(data.unknown), TextStyle::Small}}});
-    if (table.rows.empty()) return;
-    blocks.push_back(Heading{Papers::tr("Notes, addenda and late entries")});
-    blocks.push_back(table);
-}
-
-void addGrounds(Blocks& blocks, const PaperData& data, const QLocale&) {
-    blocks.push_back(Heading{Papers::tr("Pack, sources, ledger")});
-    Table table = keyValues();
-    addKeyValue(table, Papers::tr("Pack"),
-                Papers::tr("%1 (%2), version %3%4")
-                    .arg(plain(data.pack.title), plain(data.pack.id), plain(data.pack.version),
-                         data.pack.isDraftTranslation
-                             ? Papers::tr("; taught from a translation that is still a draft")
-                             : QString()));
-    addKeyValue(table, Papers::tr("Digest of the pack"), QString::fromStdString(data.pack.digest));
-    addKeyValue(table, Papers::tr("Ledger"),
-                Papers::tr("%n entries", nullptr, int(data.ledgerSize)));
-    addKeyValue(table, Papers::tr("Root of the ledger"), QString::fromStdString(data.ledgerRoot));
-    for (Row& row : table.rows)
-        for (Text& cell : row.cells) cell.style = TextStyle::Fine;
-    blocks.push_back(table);
-    addText(blocks, sourceWords(data), TextStyle::Fine);
 }
 
 Document chartRecord(const PaperData& data, const QLocale& locale) {

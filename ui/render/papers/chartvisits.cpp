@@ -72,7 +72,7 @@ Text unpromptedCell(const PaperVisit& visit) {
     if (!visit.packAtHand || visit.steps.empty())
         return {QStringLiteral("\u2013"), TextStyle::Fine};
     const auto count = std::ranges::count_if(visit.steps, [](const PaperStep& step) {
-        return step.help == practice::Help::Unprompted && step.lapses.empty();
+        return step.help == practice::Help::Unprompted && step.lapses.empty() && !step.byJudgement;
     });
     return {Papers::tr("%1 of %2").arg(count).arg(visit.steps.size()), TextStyle::Small};
 }

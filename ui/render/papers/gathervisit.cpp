@@ -39,7 +39,8 @@ PaperStep stepOf(const Gathering& from, const packs::Pack& pack, const State& st
                     .text = stepWords(pack, record.step, language),
                     .help = practice::helpOf(record, state),
                     .cues = record.cues,
-                    .byTeacher = record.byTeacher};
+                    .byTeacher = record.byTeacher,
+                    .byJudgement = record.byJudgement};
     if (record.seenBy) shown.seenBy = from.nameOf(*record.seenBy);
     for (const std::size_t lapse : record.lapses)
         shown.lapses.push_back(lapseLetter(lapse).toStdString());

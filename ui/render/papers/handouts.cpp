@@ -83,7 +83,8 @@ std::optional<Document> certificate(const PaperData& data, const QLocale& locale
     blocks.push_back(
         Signatures{{{isolated(plain(last.signedBy.by)),
                      momentWords(last.signedBy.atMs, last.signedBy.offsetMinutes, locale)},
-                    {isolated(plain(data.learner.name)), acknowledgedWords(last.learner.how)}}});
+                    {isolated(plain(data.learner.name)), acknowledgedWords(last.learner.how),
+                     QByteArray::fromStdString(last.drawing)}}});
     blocks.push_back(Space{12});
     addCautions(blocks, data, 1);
     return document;

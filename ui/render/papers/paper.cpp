@@ -66,9 +66,30 @@ double heightOfGroup(const Strips& strips, size_t first, size_t& end) {
     return height;
 }
 
+// An empty box in place of a letter could be read past: what is missing is said in words.
+CautionBox unprintableBox(const std::set<char32_t>& letters) {
+    constexpr int mostNamed = 8;
+    QStringList named;
+    for (const char32_t letter : letters) {
+        if (named.size() == mostNamed) break;
+        named += QStringLiteral("U+%1").arg(uint(letter), 4, 16, QLatin1Char('0')).toUpper();
+    }
+    if (letters.size() > size_t(mostNamed)) named += QString(QChar(0x2026));
+    return {packs::Level::Caution,
+            signalWords(packs::Level::Caution),
+            {Papers::tr("This computer has no font for some letters of this paper: %1. An empty "
+                        "box stands for each of them. Write them in by hand, or print the paper "
+                        "where the font is installed.")
+                 .arg(named.join(QStringLiteral(", ")))}};
+}
+
 }  // namespace
 
 Paper::Paper(Document document, PageKind kind) : m_document(std::move(document)), m_kind(kind) {
+    layOut();
+    if (m_unprintable->empty()) return;
+    m_document.blocks.insert(m_document.blocks.begin(), unprintableBox(*m_unprintable));
+    m_pages.clear();
     layOut();
 }
 
@@ -78,6 +99,7 @@ LayoutContext Paper::context() const {
     LayoutContext context;
     context.width = sizeOf(m_kind).width() * paperPt - 2 * sideMargin;
     context.direction = m_document.direction;
+    context.unprintable = m_unprintable;
     return context;
 }
 

@@ -49,6 +49,7 @@ class Paper {
 
     Document m_document;
     PageKind m_kind;
+    std::shared_ptr<std::set<char32_t>> m_unprintable = std::make_shared<std::set<char32_t>>();
     std::vector<Page> m_pages;
 };
 

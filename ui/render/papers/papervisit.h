@@ -43,14 +43,15 @@ struct PaperStep {
     practice::Help help = practice::Help::NothingRecorded;
     int cues = 0;
     bool byTeacher = false;
-    bool byJudgement = false;  ///< marked by the teacher's judgement where it did not fit
+    bool byJudgement = false;  ///< by the teacher's judgement: the plan did not cover it
     std::string seenBy;
     std::vector<std::string> lapses;  ///< letters
     std::vector<PaperPhase> phases;
     template <class V>
     void fields(V& v) {
         v("number", number), v("id", id), v("text", text), v("help", help), v("cues", cues);
-        v("by_teacher", byTeacher), v("seen_by", seenBy), v("lapses", lapses);
+        v("by_teacher", byTeacher), v("by_judgement", byJudgement), v("seen_by", seenBy);
+        v("lapses", lapses);
         v("phases", phases);
     }
 };

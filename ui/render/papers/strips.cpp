@@ -108,13 +108,17 @@ Strips stripsOf(const Block& block, const LayoutContext& context) {
         const LayoutContext& context;
         Strips operator()(const Heading& b) const { return headingStrips(b, context); }
         Strips operator()(const Paragraph& b) const {
-            return textStrips(b.text, b.align, 4 * unitsPerPoint, context);
+            Strips strips = textStrips(b.text, b.align, 4 * unitsPerPoint, context);
+            if (b.keep == Keep::WithNext)
+                for (Strip& strip : strips) strip.keepsNext = true;
+            return strips;
         }
         Strips operator()(const Table& b) const { return tableStrips(b, context); }
         Strips operator()(const CautionBox& b) const { return cautionStrips(b, context); }
         Strips operator()(const VerdictBox& b) const { return verdictStrips(b, context); }
         Strips operator()(const LanesBlock& b) const { return lanesStrips(b, context); }
         Strips operator()(const Signatures& b) const { return signatureStrips(b, context); }
+        Strips operator()(const CodeBlock& b) const { return codeStrips(b, context); }
         Strips operator()(const Space& b) const { return spaceStrips(b); }
     };
     return std::visit(Visitor{context}, block);

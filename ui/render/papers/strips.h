@@ -5,6 +5,7 @@
 #include <QRectF>
 #include <functional>
 #include <memory>
+#include <set>
 #include <vector>
 
 #include "render/papers/blocks.h"
@@ -33,6 +34,8 @@ struct LayoutContext {
     double width = 0;
     Qt::LayoutDirection direction = Qt::LeftToRight;
     Theme theme = Theme::print();
+    /// Where it is noted which letters no font at hand can print.
+    std::shared_ptr<std::set<char32_t>> unprintable = {};
 };
 
 /// The block as strips, top to bottom.
@@ -45,6 +48,7 @@ Strips cautionStrips(const CautionBox& box, const LayoutContext& context);
 Strips verdictStrips(const VerdictBox& box, const LayoutContext& context);
 Strips lanesStrips(const LanesBlock& block, const LayoutContext& context);
 Strips signatureStrips(const Signatures& block, const LayoutContext& context);
+Strips codeStrips(const CodeBlock& block, const LayoutContext& context);
 
 /// One strip that paints all of these below each other; for boxes and page headers.
 Strip joined(Strips strips);

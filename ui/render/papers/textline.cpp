@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "render/papers/textline.h"
 
+#include <QGlyphRun>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -67,6 +68,39 @@ Qt::Alignment alignmentOf(Align align, bool textIsRtl, Qt::LayoutDirection docum
     return Qt::AlignLeft;
 }
 
+bool isSeen(char32_t letter) {
+    switch (QChar::category(letter)) {
+        case QChar::Other_Control:
+        case QChar::Other_Format:
+        case QChar::Separator_Space:
+        case QChar::Separator_Line:
+        case QChar::Separator_Paragraph:
+            return false;
+        default:
+            return true;
+    }
+}
+
+bool hasNoGlyph(const QTextLayout& layout, int from, int length) {
+    for (const QGlyphRun& run : layout.glyphRuns(from, length))
+        if (run.glyphIndexes().contains(0)) return true;
+    return false;
+}
+
+// Glyph 0 is what a font shows in place of a letter that it does not have: an empty box.
+void noteUnprintable(const QTextLayout& layout, std::set<char32_t>& letters) {
+    const QString text = layout.text();
+    if (!hasNoGlyph(layout, 0, int(text.size()))) return;
+    for (int i = 0; i < text.size();) {
+        const bool isPair = i + 1 < text.size() && text[i].isHighSurrogate();
+        const char32_t letter =
+            isPair ? QChar::surrogateToUcs4(text[i], text[i + 1]) : text[i].unicode();
+        const int length = isPair ? 2 : 1;
+        if (isSeen(letter) && hasNoGlyph(layout, i, length)) letters.insert(letter);
+        i += length;
+    }
+}
+
 }  // namespace
 
 QFont paperFont(TextStyle style) {
@@ -100,6 +134,7 @@ TextLines::TextLines(const Text& text, Align align, double width, const LayoutCo
         line.setPosition(QPointF(0, 0));
     }
     m_layout->endLayout();
+    if (context.unprintable) noteUnprintable(*m_layout, *context.unprintable);
     if (std::all_of(shown.begin(), shown.end(), isPlainLetter)) m_plainSize = font.pixelSize();
 }
 

@@ -45,6 +45,8 @@ class Pdf {
     QString tool(const QString& program, const QStringList& before,
                  const QStringList& after = {}) const;
     int pages() const { return m_pages; }
+    /// What zbarimg reads on the last page, made grey dots, 150 to the inch.
+    QString codes() const;
 
   private:
     QString m_path, m_text;

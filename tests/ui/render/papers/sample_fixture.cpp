@@ -136,6 +136,19 @@ QString Pdf::page(int number) const {
                            {QStringLiteral("-")}));
 }
 
+QString Pdf::codes() const {
+    const QString last = QString::number(m_pages), image = m_path + QStringLiteral("-page");
+    tool(QStringLiteral("pdftoppm"),
+         {QStringLiteral("-gray"), QStringLiteral("-r"), QStringLiteral("150"),
+          QStringLiteral("-singlefile"), QStringLiteral("-f"), last},
+         {image});
+    QProcess process;
+    process.start(QStringLiteral("zbarimg"),
+                  {QStringLiteral("-q"), image + QStringLiteral(".pgm")});
+    EXPECT_TRUE(process.waitForFinished(60'000));
+    return QString::fromUtf8(process.readAllStandardOutput()).trimmed();
+}
+
 QString Pdf::tool(const QString& program, const QStringList& before,
                   const QStringList& after) const {
     QProcess process;
