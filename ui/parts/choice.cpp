@@ -37,7 +37,9 @@ void Choice::setOptions(const std::vector<Option>& options) {
         made->setObjectName(objectName() + u'.' + option.word);
         made->setProperty("part", QStringLiteral("choice"));
         made->setCursor(Qt::PointingHandCursor);
-        m_group->addButton(made);
+        // A group lets Tab come to one button alone, and arrows to none unless one excludes
+        // another.
+        if (m_pick == Pick::One) m_group->addButton(made);
         layout()->addWidget(made);
         made->setVisible(true);
         connect(made, &QAbstractButton::toggled, this, [this](bool isOn) {

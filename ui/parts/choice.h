@@ -19,8 +19,8 @@ struct Option {
 
 enum class Pick { One, Any };
 
-/// Large buttons side by side instead of a list that has to be opened: one press, nothing hidden.
-/// Each shows its dot or tick, its edge and its ground; arrow keys move within, Tab goes past.
+/// Large buttons side by side, not a list to open; each shows its dot or tick, edge and ground.
+/// Of one choice arrow keys move within and Tab goes past; where many may be chosen, Tab to each.
 class Choice : public QWidget {
     Q_OBJECT
   public:

@@ -58,13 +58,13 @@ bool WalkFocus::comesBefore(const QWidget* first, const QWidget* second) const {
     return isFurtherOn || a.contains(b) || b.contains(a);
 }
 
-/// Of a group of buttons Tab comes to one, and arrows to the others.
+/// Of buttons that exclude each other Tab comes to one, and arrows to the others.
 bool WalkFocus::isReached(QWidget* widget, const std::vector<QWidget*>& way) {
     const auto* button = qobject_cast<QAbstractButton*>(widget);
     const QButtonGroup* group = button ? button->group() : nullptr;
     return std::any_of(way.begin(), way.end(), [&](QWidget* one) {
         const auto* other = qobject_cast<QAbstractButton*>(one);
-        return one == widget || (group && other && other->group() == group);
+        return one == widget || (group && group->exclusive() && other && other->group() == group);
     });
 }
 
