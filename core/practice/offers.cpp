@@ -93,7 +93,9 @@ std::optional<base::CommandId> lastCue(const std::vector<Event>& events, const S
 
 bool canTakeBack(const State& state, const base::CommandId& entry) {
     if (state.ending != Ending::Open) return false;
-    return std::count(state.marks.begin(), state.marks.end(), entry) > 0;
+    if (!std::count(state.marks.begin(), state.marks.end(), entry)) return false;
+    const auto& steps = state.stepMarks;
+    return !std::count(steps.begin(), steps.end(), entry) || steps.back() == entry;
 }
 
 std::optional<std::int64_t> secondsLeft(const procedure::Taught& taught, const State& state) {

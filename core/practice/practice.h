@@ -52,7 +52,8 @@ std::vector<int> lapsesToOffer(const procedure::Taught& taught, const State& sta
 /// The newest mark that B would take back, and the newest cue that Shift+C would.
 std::optional<base::CommandId> lastMark(const std::vector<Event>& events, const State& state);
 std::optional<base::CommandId> lastCue(const std::vector<Event>& events, const State& state);
-/// Whether something can be taken back: the lapses seen, too, at any time.
+/// Whether something can be taken back: cues, help and lapses at any time, steps and phases from
+/// the newest on.
 bool canTakeBack(const State& state, const base::CommandId& entry);
 /// Seconds (least) of what is still to be done; none when nothing is, and when no way back is
 /// known.

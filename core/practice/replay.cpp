@@ -50,7 +50,7 @@ class Folder {
                 run.minMs = std::int64_t{phase.minSeconds} * 1000;
                 run.targetMs = std::int64_t{phase.targetSeconds} * 1000;
                 record->phases.push_back(std::move(run));
-                return mark();
+                return markStep();
             }
     }
 
@@ -62,7 +62,7 @@ class Folder {
         run.measuredMs = said.measuredMs.value_or(
             runningMs(run, m_state, m_event->wallMs, m_event->bootMs, m_event->bootId));
         run.end = run.measuredMs < run.minMs ? PhaseEnd::StoppedShort : PhaseEnd::Done;
-        mark();
+        markStep();
     }
 
     void on(const Pause&) {
@@ -111,7 +111,12 @@ class Folder {
     void on(const ComeBack& said) { takeAbsence(m_taught, m_state, *m_event, said); }
     void on(const CatchAlone&) { catchLapse(Caught::Alone); }
     void on(const ShowWayBack&) { catchLapse(Caught::Shown); }
-    void on(const TakeBack&) {}  // replay() leaves out what it names
+    /// replay() leaves out what it names; a phase that ran on the way back from it runs no more.
+    void on(const TakeBack&) {
+        const StepRecord* hand = recordInHand(m_state);
+        for (StepRecord& record : m_state.steps)
+            if (&record != hand) voidRunning(record);
+    }
 
     void on(const TakeOver&) {
         m_state.takenOver = true;
@@ -142,9 +147,7 @@ class Folder {
     void on(const CloseVisit&) { end(Ending::Closed); }
 
     void end(Ending ending) {
-        if (StepRecord* record = recordInHand(m_state))
-            for (PhaseRun& run : record->phases)
-                if (run.end == PhaseEnd::Running) run.end = PhaseEnd::Voided;
+        if (StepRecord* record = recordInHand(m_state)) voidRunning(*record);
         m_state.ending = ending;
         m_state.endedMs = m_event->wallMs;
     }
@@ -163,6 +166,7 @@ class Folder {
         StepRecord* record = recordNamed(id);
         if (!op || !record) return;
         const bool back = m_state.wayBack && inHand(m_state) == op;
+        voidRunning(*record);
         record->mark = how;
         record->byTeacher = m_state.takenOver || (m_opened && m_opened->way == Way::Show);
         record->byJudgement = how != Mark::DoesNotApply && isByJudgement(*op);
@@ -174,7 +178,7 @@ class Folder {
             wayBackOneOn();
         else
             std::erase(m_state.remaining, *op);
-        mark();
+        markStep();
     }
 
     bool isByJudgement(int op) const {
@@ -211,6 +215,17 @@ class Folder {
             m_state.wayBack ? m_state.wayBack->lapse : m_state.lapses.size() - 1;
         m_state.lapses.at(index).caught = caught;
         mark();
+    }
+
+    static void voidRunning(StepRecord& record) {
+        for (PhaseRun& run : record.phases)
+            if (run.end == PhaseEnd::Running) run.end = PhaseEnd::Voided;
+    }
+
+    void markStep() {
+        mark();
+        auto& steps = m_state.stepMarks;
+        if (steps.empty() || steps.back() != m_event->id) steps.push_back(m_event->id);
     }
 
     void mark() {

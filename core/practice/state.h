@@ -78,6 +78,9 @@ struct State {
     std::int64_t openedMs = 0, endedMs = 0;
     /// Marks that can still be taken back, oldest first.
     std::vector<base::CommandId> marks;
+    /// Those of them that say a step or a phase was done: each rests on the one before, so that
+    /// only the newest can be taken back.
+    std::vector<base::CommandId> stepMarks;
 
     bool isPaused() const { return pausedWallMs.has_value(); }
     bool operator==(const State&) const = default;
