@@ -557,6 +557,26 @@
         <source>lock the keys for wiping</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>several lapses at one moment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something else went wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it happened earlier, or was left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no helper at hand, or one again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read aloud to the learner</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Lanes</name>
@@ -1815,10 +1835,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>, by the teacher&apos;s judgement</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, lapse %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1992,6 +2008,18 @@ Taught by %2</source>
     </message>
     <message>
         <source>The learner&apos;s acknowledgement, %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same in letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; marked by the teacher&apos;s judgement, the plan did not cover it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This computer has no font for some letters of this paper: %1. An empty box stands for each of them. Write them in by hand, or print the paper where the font is installed.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2524,6 +2552,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>Read aloud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This computer can&apos;t read it aloud. The words stay in view.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3298,6 +3330,18 @@ Taught by %2</source>
         <source>Esc</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Seen at one moment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose all of them: one way back answers for all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose what was seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::RefusedWindow</name>
@@ -3338,10 +3382,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Something else…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It happened earlier…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3405,6 +3445,22 @@ Taught by %2</source>
     </message>
     <message>
         <source>Withdraw: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Several at one moment…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier, or left out…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No helper at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdrawn: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4267,6 +4323,30 @@ Taught by %2</source>
     </message>
     <message>
         <source>Then it goes on with: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If a helper has come, %1 looks for the way back anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>several at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it happened earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no helper at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read aloud</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

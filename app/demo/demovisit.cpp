@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "demo/demovisit.h"
 
+#include "packs/baseline.h"
 #include "practice/practice.h"
 
 namespace app {
@@ -51,7 +52,9 @@ Outcome measure(desk::Desk& desk, const procedure::Taught& taught) {
     const record::AddLine& line = desk.view().record->lines.back().said;
     for (const packs::Measure& one : taught.pack.measures)
         for (const auto moment : {practice::Moment::Found, practice::Moment::Left}) {
-            const int mm = one.markMm ? line.outsideMm : line.girthMm.value_or(280);
+            const int mm = packs::baselineOf(one) == packs::Baseline::ArmGirth
+                               ? line.girthMm.value_or(280)
+                               : line.outsideMm;
             if (auto bad = visitSays(desk, practice::TakeMeasure{one.id, moment, mm, {}}); !bad)
                 return bad;
         }

@@ -12,6 +12,7 @@
 #include <QThread>
 #include <cstdio>
 
+#include "packs/baseline.h"
 #include "practice/practice.h"
 
 namespace app {
@@ -145,7 +146,9 @@ bool WindowPlayer::writeMeasures(const packs::Pack& pack) {
     const record::AddLine line = m_desk.view().record->lines.back().said;
     for (const packs::Measure& one : pack.measures)
         for (const char* moment : {"found", "left"}) {
-            const int mm = one.markMm ? line.outsideMm : line.girthMm.value_or(280);
+            const int mm = packs::baselineOf(one) == packs::Baseline::ArmGirth
+                               ? line.girthMm.value_or(280)
+                               : line.outsideMm;
             if (!visitKey(Qt::Key_M, Wrote::Nothing) ||
                 !press(QStringLiteral("measureWhich.") + QString::fromStdString(one.id)) ||
                 !press(QStringLiteral("measureWhen.") + QString::fromLatin1(moment)) ||

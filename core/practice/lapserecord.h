@@ -30,6 +30,7 @@ struct LapseRecord {
     bool withdrawn = false;         ///< kept, struck through
     bool solved = false;            ///< the way back was done to its end (or none was needed)
     bool byAbsence = false;         ///< the pack's `away`: nobody did it
+    bool alone = false;             ///< no helper was at hand for the way back
     std::vector<std::string> plan;  ///< ids of the operators of the way back, as first planned
     bool operator==(const LapseRecord&) const = default;
 };

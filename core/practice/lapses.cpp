@@ -100,6 +100,7 @@ void strike(const procedure::Model& model, State& state, LapseRecord record, Con
     const std::size_t index = state.lapses.size();
     if (StepRecord* hand = recordInHand(state)) voidPhases(*hand);
     if (StepRecord* told = recordHit(state, hit)) told->lapses.push_back(index);
+    record.alone = company == Company::Alone;
     state.lapses.push_back(std::move(record));
     state.holds = holds;
     state.trail.push_back({.atMs = state.lapses.back().atMs,
@@ -193,8 +194,10 @@ void takeAbsence(const procedure::Taught& taught, State& state, const Event& eve
     record.lapses = {away->lapse};
     record.action = lapse.action;
     record.byAbsence = true;
+    // Nobody said that a helper has come since.
+    const bool isAlone = !state.lapses.empty() && state.lapses.back().alone;
     strike(taught.model, state, std::move(record), procedure::afterLapse(lapse, state.holds),
-           Company::WithHelper, -1);
+           isAlone ? Company::Alone : Company::WithHelper, -1);
 }
 
 }  // namespace practice

@@ -16,7 +16,7 @@ fences() { cmake -DROOT="$yard/tree" -DQT_HEADERS="$headers" -P "$here/includes.
 # A tree in which every layer does what it may.
 sound_tree() {
     rm -rf -- "$yard/tree"
-    mkdir -p "$yard/tree/core/"{base,packs,record,desk,store} "$yard/tree/ui/"{render,visit,learner} \
+    mkdir -p "$yard/tree/core/"{base,packs,record,desk,store} "$yard/tree/ui/"{render,visit,learnerwindow,pieces} \
         "$yard/tree/app" "$yard/tree/tests/core"
     printf '#include <QDateTime>\nint f() { return clock_gettime(0, 0); }\n' >"$yard/tree/core/base/clock.cpp"
     printf '#include "base/clock.h"\n// currentDateTime is not asked here, tr() neither\n#include <QString>\n' \
@@ -25,6 +25,8 @@ sound_tree() {
     printf '#include <QSqlQuery>\n#include "desk/desk.h"\n' >"$yard/tree/core/store/store.cpp"
     printf '#include <QPainter>\n#include "record/record.h"\n' >"$yard/tree/ui/render/page.cpp"
     printf '#include <QWidget>\n#include "render/page.h"\nauto s = tr("yes");\n' >"$yard/tree/ui/visit/visit.cpp"
+    printf '#include <QWidget>\n#include "pieces/learnersees.h"\n#include "render/page.h"\n' \
+        >"$yard/tree/ui/learnerwindow/window.cpp"
     printf '#include "store/store.h"\n#include "visit/visit.h"\n' >"$yard/tree/app/main.cpp"
     printf 'TEST(A, B) { EXPECT_TRUE(QTest::qWaitFor(ready)); }\n' >"$yard/tree/tests/core/a_test.cpp"
 }
@@ -69,7 +71,13 @@ crosses layers ui/visit/visit.cpp '#include "store/store.h"'
 crosses storeys core/packs/pack.cpp '#include "record/record.h"'
 crosses storeys core/base/id.cpp '#include "packs/pack.h"'
 crosses storeys core/shed/shed.cpp '#include "base/id.h"'
-crosses learner-window ui/learner/window.cpp '#include "visit/visit.h"'
+crosses learner-window ui/learnerwindow/window.cpp '#include "visit/visit.h"'
+crosses learner-window ui/learnerwindow/window.cpp '#include "pieces/moment.h"'
+crosses learner-window ui/learnerwindow/window.cpp '#include "pieces/stepview.h"'
+crosses learner-window ui/learnerwindow/window.h '#include "desk/desk.h"'
+crosses learner-window ui/learnerwindow/window.h '#include "record/payload.h"'
+crosses learner-window ui/pieces/learnersees.h '#include "practice/state.h"'
+crosses learner-window ui/pieces/band.h '#include "pieces/moment.h"'
 crosses clock core/record/record.cpp 'auto t = QDateTime::currentDateTimeUtc();'
 crosses clock ui/visit/visit.cpp 'auto t = QDateTime::currentMSecsSinceEpoch();'
 crosses clock app/main.cpp 'clock_gettime(CLOCK_MONOTONIC, &at);'

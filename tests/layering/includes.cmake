@@ -124,6 +124,19 @@ function(check_storeys file path)
     endif()
 endfunction()
 
+# The learner's window reaches nothing of a visit but what it is given, and the pieces it is made of
+# lead no further either.
+function(check_learners_window file path)
+    set(pieces "pieces/(learnersees|band|inuse|pictureview|pressbutton|words)\\.h")
+    set(open "^(${pieces}|learnerwindow/.*|look\\.h|render/.*)$")
+    if(NOT "${file}" MATCHES "^ui/(learnerwindow/.*|${pieces})$" OR NOT "${path}" MATCHES "\\.h$")
+        return()
+    endif()
+    if(NOT "${path}" MATCHES "${open}")
+        crossing("${file}" learner-window "the learner's window reaches ${path}")
+    endif()
+endfunction()
+
 function(check_include file layer path)
     foreach(module IN LISTS no_qt_${layer})
         if("${path}" MATCHES "^${module}(/|$)" OR ("${path}" MATCHES "^Q[A-Za-z0-9]+$"
@@ -141,9 +154,7 @@ function(check_include file layer path)
     if("${layer}" STREQUAL core AND "${target}" STREQUAL core)
         check_storeys("${file}" "${path}")
     endif()
-    if("${file}" MATCHES "^ui/learner" AND "${path}" MATCHES "^(practice|visit)/")
-        crossing("${file}" learner-window "the learner's window includes ${path}")
-    endif()
+    check_learners_window("${file}" "${path}")
 endfunction()
 
 function(check_source file)

@@ -22,6 +22,10 @@ enum class Act {
     NotSeen,
     DoesNotApply,
     Lapse,
+    SeveralLapses,  ///< seen at one moment: one lapse
+    OtherLapse,     ///< something the pack does not list
+    EarlierLapse,   ///< noticed late, or left out
+    NoHelper,       ///< the way back has to do without a helper
     CaughtAlone,
     ShowWayBack,
     RestSeen,
@@ -33,11 +37,12 @@ enum class Act {
     Note,
     Measures,
     TurnScreen,
+    ReadAloud,  ///< what the learner sees now, in the learner's language
     Tone,
     More,  ///< everything else that has a key
     Wipe   ///< locks every key but itself, so that the keyboard can be wiped
 };
-constexpr int actCount = 22;
+constexpr int actCount = 27;
 std::vector<Act> allActs();
 
 /// The name it is stored under; never changes.

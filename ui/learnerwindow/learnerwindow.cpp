@@ -5,18 +5,14 @@
 #include <QBoxLayout>
 #include <QGuiApplication>
 #include <QKeyEvent>
-#include <QLocale>
 #include <QPainter>
-#include <QProcess>
 #include <QScreen>
-#include <QStandardPaths>
 #include <QWindow>
 
+#include "learnerwindow/voice.h"
 #include "pieces/inuse.h"
 #include "pieces/pictureview.h"
 #include "pieces/pressbutton.h"
-#include "pieces/stepview.h"
-#include "pieces/visitwords.h"
 #include "pieces/words.h"
 
 namespace ui {
@@ -26,16 +22,16 @@ using render::Role;
 using render::TextSize;
 using render::Theme;
 
-LearnerWindow::LearnerWindow(desk::Desk& desk, QWidget* parent)
-    : QWidget(parent, Qt::Window), m_desk(desk) {
+LearnerWindow::LearnerWindow(LearnerSource& source, QWidget* parent)
+    : QWidget(parent, Qt::Window), m_source(source), m_voice(new Voice(this)) {
     setObjectName(QStringLiteral("learnerWindow"));
     setWindowTitle(tr("For the learner"));
     setAccessibleName(windowTitle());
-    m_speaker = QStandardPaths::findExecutable(QStringLiteral("espeak-ng"));
     build();
     m_timer.setInterval(50);
     connect(&m_timer, &QTimer::timeout, this, &LearnerWindow::tick);
-    connect(&m_desk, &desk::Desk::changed, this, &LearnerWindow::refresh);
+    connect(&m_source, &LearnerSource::changed, this, &LearnerWindow::refresh);
+    connect(m_voice, &Voice::failed, this, &LearnerWindow::readingFailed);
     connect(qGuiApp, &QGuiApplication::screenAdded, this, &LearnerWindow::screensChanged);
     connect(qGuiApp, &QGuiApplication::screenRemoved, this, &LearnerWindow::screensChanged);
     refresh();
@@ -49,6 +45,9 @@ void LearnerWindow::build() {
     m_band = new Band(Band::Speech::Figures, this);
     m_band->setObjectName(QStringLiteral("learnerBand"));
     m_band->setTextSize(TextSize::Learner);
+    m_quiet = new Words(TextSize::Body, Role::QuietInk, this);
+    m_quiet->setObjectName(QStringLiteral("cannotRead"));
+    m_quiet->say({});
     m_listen = new PressButton(QStringLiteral("◂))"), Dress::Quiet, this);
     m_listen->setObjectName(QStringLiteral("readAloud"));
     m_listen->setAccessibleName(tr("Read aloud"));
@@ -60,28 +59,23 @@ void LearnerWindow::build() {
     column->addWidget(m_picture, 4);
     column->addWidget(m_sentence, 1);
     column->addWidget(m_band);
-    column->addWidget(m_listen, 0, Qt::AlignTrailing);
-}
-
-LearnerWindow::Say LearnerWindow::sayNow(const Moment& moment) const {
-    if (moment.inHand() == nullptr || moment.stopAndCall() != nullptr) return Say::Nothing;
-    if (!moment.isReturnDemonstration() || moment.state().takenOver) return Say::Step;
-    const practice::LapseRecord* lapse = moment.lapseInHand();
-    if (lapse != nullptr && lapse->caught == practice::Caught::Shown) return Say::Step;
-    return moment.opened().clockForLearner ? Say::ClockAlone : Say::Nothing;
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(m_quiet, 1);
+    foot->addStretch(0);
+    foot->addWidget(m_listen, 0, Qt::AlignTrailing);
+    column->addLayout(foot);
 }
 
 void LearnerWindow::refresh() {
-    const auto moment = Moment::of(m_desk);
-    const Say say = moment ? sayNow(*moment) : Say::Nothing;
-    const packs::Step* step = moment ? moment->inHand() : nullptr;
-    if (moment) m_language = moment->learnersLanguage();
-    const QLocale spoken(utf(m_language));
-    setLayoutDirection(m_language.empty() ? Qt::LeftToRight : spoken.textDirection());
-    m_sentence->say(say == Say::Step ? utf(moment->learners(step->doText)) : QString());
-    if (say != Say::Step) m_picture->showNothing();
-    m_band->setVisible(say != Say::Nothing && step != nullptr && !step->phases.empty());
-    m_listen->setVisible(say == Say::Step && canReadAloud());
+    const LearnerSees sees = m_source.sees();
+    setLayoutDirection(sees.direction);
+    if (sees.sentence != m_sentence->text()) {
+        m_voice->stop();
+        m_quiet->say({});
+    }
+    m_sentence->say(sees.sentence);
+    m_band->setVisible(sees.clock.has_value());
+    m_listen->setVisible(!sees.sentence.isEmpty());
     fitSentence();
     tick();
     place();
@@ -89,17 +83,11 @@ void LearnerWindow::refresh() {
 }
 
 void LearnerWindow::tick() {
-    const auto moment = Moment::of(m_desk);
-    if (!moment || sayNow(*moment) == Say::Nothing) return;
-    const base::Instant now = m_desk.now();
-    Band::Reading reading = moment->clock(now);
-    reading.label.clear();
-    reading.until.clear();
-    m_band->show(reading);
-    if (sayNow(*moment) != Say::Step) return;
-    const render::SceneState scene = sceneOf(*moment, now);
-    if (scene.focus.empty() || !PictureView::has(scene.focus)) return m_picture->showNothing();
-    m_picture->show(scene, moment->state().isPaused() ? 0 : now.bootMs);
+    const LearnerSees sees = m_source.sees();
+    if (sees.clock) m_band->show(*sees.clock);
+    if (sees.scene.focus.empty() || !PictureView::has(sees.scene.focus))
+        return m_picture->showNothing();
+    m_picture->show(sees.scene, sees.movedMs);
 }
 
 /// 56 points when the whole sentence fits half of the window, never below 32.
@@ -116,10 +104,14 @@ void LearnerWindow::resizeEvent(QResizeEvent* event) {
     fitSentence();
 }
 
+QList<QScreen*> LearnerWindow::screens() const { return QGuiApplication::screens(); }
+
 QScreen* LearnerWindow::secondScreen() const {
+    const QList<QScreen*> all = screens();
+    if (all.size() < 2) return nullptr;
     const QScreen* teachers = parentWidget() != nullptr ? parentWidget()->window()->screen()
                                                         : QGuiApplication::primaryScreen();
-    for (QScreen* screen : QGuiApplication::screens())
+    for (QScreen* screen : all)
         if (screen != teachers) return screen;
     return nullptr;
 }
@@ -138,32 +130,40 @@ void LearnerWindow::turn() {
     place();
 }
 
-/// On the second screen while a visit is open; without one only when turned.
 void LearnerWindow::place() {
-    const bool isOpen = Moment::of(m_desk).has_value();
+    const bool isOpen = m_source.sees().isVisitOpen;
     if (!isOpen) m_isTurned = false;
     QScreen* second = secondScreen();
-    const bool isWanted = isOpen && (second != nullptr ? !m_isHiddenByHand : m_isTurned);
-    if (!isWanted) return setVisible(false);
-    QScreen* screen = second != nullptr ? second : QGuiApplication::primaryScreen();
+    const Stand where = standOf({.isVisitOpen = isOpen,
+                                 .hasSecondScreen = second != nullptr,
+                                 .isTurned = m_isTurned,
+                                 .isHiddenByHand = m_isHiddenByHand});
+    if (where == Stand::Hidden) return setVisible(false);
+    // The teacher's window keeps the keys: only over the one screen does this one take them.
+    setAttribute(Qt::WA_ShowWithoutActivating, where == Stand::SecondScreen);
+    fillScreen(second != nullptr ? second : QGuiApplication::primaryScreen());
+}
+
+void LearnerWindow::fillScreen(QScreen* screen) {
     if (isVisible() && windowHandle()->screen() == screen) return;
+    // A window that fills one screen does not move to another while it is seen.
+    setVisible(false);
     // The native window has to be on that screen before it fills it.
     winId();
     windowHandle()->setScreen(screen);
     setGeometry(screen->geometry());
-    // The teacher's window keeps the keys: only over the one screen does this one take them.
-    setAttribute(Qt::WA_ShowWithoutActivating, second != nullptr);
     showFullScreen();
     // Some platforms fill the first screen whatever was asked.
     if (geometry() != screen->geometry()) setGeometry(screen->geometry());
 }
 
 /// A screen came or went, in the middle of a visit perhaps: the record is not touched, and the
-/// teacher's window is never covered by surprise.
+/// teacher's window is never covered by surprise. Where the windows of the lost screen end up is
+/// known only once the platform has moved them, so it is placed anew after that.
 void LearnerWindow::screensChanged() {
     m_isTurned = false;
-    if (secondScreen() == nullptr) setVisible(false);
-    place();
+    if (screens().size() < 2) setVisible(false);
+    QMetaObject::invokeMethod(this, &LearnerWindow::place, Qt::QueuedConnection);
 }
 
 void LearnerWindow::keyPressEvent(QKeyEvent* event) {
@@ -190,18 +190,20 @@ void LearnerWindow::paintEvent(QPaintEvent*) {
     QPainter(this).fillRect(rect(), themeInUse().color(Role::Paper));
 }
 
-/// A child process: speech libraries hang where there is no sound device. What is said is always
-/// in view as well.
+bool LearnerWindow::isReading() const { return m_voice->isReading(); }
+
 void LearnerWindow::readAloud() {
-    if (!canReadAloud() || m_sentence->text().isEmpty()) return;
-    if (m_voice != nullptr) m_voice->kill();
-    m_voice = new QProcess(this);
-    connect(m_voice, &QProcess::finished, m_voice, [this, voice = m_voice] {
-        if (m_voice == voice) m_voice = nullptr;
-        voice->deleteLater();
-    });
-    m_voice->start(m_speaker, {QStringLiteral("-v"), utf(m_language), QStringLiteral("-s"),
-                               QStringLiteral("130"), QStringLiteral("--"), m_sentence->text()});
+    if (m_voice->isReading()) return m_voice->stop();
+    const LearnerSees sees = m_source.sees();
+    if (sees.sentence.isEmpty()) return;
+    m_quiet->say({});
+    m_voice->read(sees.sentence, sees.language);
+}
+
+void LearnerWindow::readingFailed() {
+    const QString sentence = tr("This computer can't read it aloud. The words stay in view.");
+    m_quiet->say(sentence);
+    Q_EMIT couldNotRead(sentence);
 }
 
 }  // namespace ui

@@ -2,27 +2,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QList>
 #include <QTimer>
 #include <QWidget>
 
-#include "pieces/moment.h"
+#include "learnerwindow/placing.h"
+#include "pieces/learnersees.h"
 
-class QBoxLayout;
-class QProcess;
 class QScreen;
 
 namespace ui {
 
 class PictureView;
 class PressButton;
+class Voice;
 class Words;
 
 /// What the learner sees: one picture, one sentence, one clock, in the learner's language. In a
-/// return demonstration calm and blank. Never a name, a count, a result, or red.
+/// return demonstration calm and blank. Never a name, a count, a result, or red: it is given
+/// LearnerSees and can reach nothing else of the visit.
 class LearnerWindow : public QWidget {
     Q_OBJECT
   public:
-    explicit LearnerWindow(desk::Desk& desk, QWidget* parent = nullptr);
+    explicit LearnerWindow(LearnerSource& source, QWidget* parent = nullptr);
 
     /// Shows or hides it: on the second screen when there is one, else over the only one.
     void turn();
@@ -30,7 +32,9 @@ class LearnerWindow : public QWidget {
     void setOpensByItself(bool isWanted);
     /// The screen that the teacher's window is not on; null: there is only one.
     QScreen* secondScreen() const;
-    bool canReadAloud() const { return !m_speaker.isEmpty(); }
+    /// Reads the sentence in view aloud, or stops reading. Never starts by itself.
+    void readAloud();
+    bool isReading() const;
 
     /// Paints the clocks anew; a timer calls it while the window is seen.
     void tick();
@@ -38,8 +42,12 @@ class LearnerWindow : public QWidget {
   Q_SIGNALS:
     /// F11, while the window covers the only screen.
     void turnedBack();
+    /// It was asked to read and could not; the sentence says so.
+    void couldNotRead(const QString& sentence);
 
   protected:
+    /// The screens there are; a test has its own.
+    virtual QList<QScreen*> screens() const;
     void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void showEvent(QShowEvent* event) override;
@@ -47,27 +55,24 @@ class LearnerWindow : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    /// What is said to the learner now.
-    enum class Say { Nothing, ClockAlone, Step };
     void build();
     void refresh();
     void place();
+    void fillScreen(QScreen* screen);
     void screensChanged();
-    void readAloud();
-    Say sayNow(const Moment& moment) const;
+    void readingFailed();
     void fitSentence();
 
-    desk::Desk& m_desk;
+    LearnerSource& m_source;
     QTimer m_timer;
     bool m_isTurned = false;  ///< shown over the only screen
     bool m_isHiddenByHand = false;
-    QString m_speaker;  ///< path of the program that reads aloud; empty: there is none
-    std::string m_language;
     PictureView* m_picture;
     Words* m_sentence;
     Band* m_band;
+    Words* m_quiet;  ///< that it can't be read aloud
     PressButton* m_listen;
-    QProcess* m_voice = nullptr;
+    Voice* m_voice;
 };
 
 }  // namespace ui

@@ -15,6 +15,7 @@
 #include "sign/helpform.h"
 #include "sign/signpage.h"
 #include "start/startpage.h"
+#include "visit/learnerfeed.h"
 #include "visit/softtone.h"
 #include "visit/visitpage.h"
 
@@ -181,8 +182,10 @@ VisitPage& MainWindow::visit() {
 
 // With the visit's page, as it may have to open by itself.
 void MainWindow::makeLearnerWindow() {
-    m_learnerWindow = new LearnerWindow(m_desk, this);
+    m_learnerWindow = new LearnerWindow(*new LearnerFeed(m_desk, this), this);
     connect(m_visit, &VisitPage::turnScreenWanted, m_learnerWindow, &LearnerWindow::turn);
+    connect(m_visit, &VisitPage::readAloudWanted, m_learnerWindow, &LearnerWindow::readAloud);
+    connect(m_learnerWindow, &LearnerWindow::couldNotRead, m_visit, &VisitPage::sayQuietly);
     connect(m_learnerWindow, &LearnerWindow::turnedBack, this, [this] {
         activateWindow();
         m_visit->setFocus();

@@ -45,6 +45,27 @@ bool Moment::isReturnDemonstration() const {
     return opened().way == practice::Way::ReturnDemonstration;
 }
 
+bool Moment::mayNeedHelper() const {
+    const procedure::Model& model = taught().model;
+    for (int op = 0; op < static_cast<int>(model.operators.size()); ++op) {
+        const procedure::Operator& one = model.operators[static_cast<std::size_t>(op)];
+        const bool isWayBack = model.isRecovery(op) || one.isRepeatable;
+        if (isWayBack && one.by == packs::By::Helper) return true;
+    }
+    return false;
+}
+
+HelperAtHand Moment::helperLastSaid() const {
+    for (auto event = visit().events.rbegin(); event != visit().events.rend(); ++event) {
+        const auto* seen = std::get_if<practice::SeeLapse>(&event->said);
+        const auto* missed = std::get_if<practice::MissStep>(&event->said);
+        if (seen == nullptr && missed == nullptr) continue;
+        return (seen != nullptr ? seen->alone : missed->alone) ? HelperAtHand::No
+                                                               : HelperAtHand::Yes;
+    }
+    return HelperAtHand::Yes;
+}
+
 bool Moment::hasWayBack() const {
     return state().wayBack && state().wayBack->outcome == procedure::PlanOutcome::Found;
 }

@@ -22,6 +22,9 @@ enum class NextThing {
     Nothing  ///< no way back, or stop and call: the buttons that are left say what can be done
 };
 
+/// Whether the way back may ask for a second pair of hands.
+enum class HelperAtHand { Yes, No };
+
 /// The open visit as the windows look at it: no copy, good until the desk's next change.
 class Moment {
   public:
@@ -50,6 +53,10 @@ class Moment {
     /// A lapse that means stop and call: its record, or null.
     const practice::LapseRecord* stopAndCall() const;
     bool isWithoutPlan() const;
+    /// Whether the pack has ways back that a helper does: else nobody is asked for one.
+    bool mayNeedHelper() const;
+    /// What was last said of it in this visit.
+    HelperAtHand helperLastSaid() const;
     bool hasWayBack() const;  ///< one is being worked through
     bool isReturnDemonstration() const;
     /// Entry of the newest cue for the step in hand that can still be taken back.

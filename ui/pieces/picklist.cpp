@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pieces/picklist.h"
 
+#include <QKeyEvent>
 #include <QVBoxLayout>
 
 #include "pieces/inuse.h"
@@ -32,11 +33,34 @@ void PickList::setEntries(const std::vector<Entry>& entries) {
         button->setObjectName(objectName() + QLatin1Char('.') + entry.id);
         button->setProperty("id", entry.id);
         button->setChecked(before.contains(entry.id));
+        button->installEventFilter(this);
+        if (entries.size() > 1 && m_buttons.size() < 9)
+            button->setKeyHint(QString::number(m_buttons.size() + 1));
         connect(button, &PressButton::clicked, this, [this, button] { press(button); });
         m_column->addWidget(button);
         m_buttons.push_back(button);
     }
     dress();
+}
+
+void PickList::keyPressEvent(QKeyEvent* event) {
+    const int at = event->key() - Qt::Key_1;
+    const bool isOurs = at >= 0 && at < 9 && at < static_cast<int>(m_buttons.size());
+    if (!isOurs || event->modifiers() & ~Qt::KeypadModifier) return QWidget::keyPressEvent(event);
+    if (event->isAutoRepeat()) return;
+    PressButton* button = m_buttons[static_cast<std::size_t>(at)];
+    button->setFocus(Qt::ShortcutFocusReason);
+    button->click();
+}
+
+bool PickList::eventFilter(QObject* watched, QEvent* event) {
+    if (!m_doesEnterPass || event->type() != QEvent::KeyPress) return false;
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    const bool isEnter = key == Qt::Key_Return || key == Qt::Key_Enter;
+    const auto* button = qobject_cast<PressButton*>(watched);
+    if (!isEnter || button == nullptr || !button->isChecked()) return false;
+    event->ignore();
+    return true;
 }
 
 void PickList::press(PressButton* button) {

@@ -13,7 +13,8 @@ namespace ui {
 
 class PressButton;
 
-/// A column of large toggles, one or any of which are chosen. Their words wrap.
+/// A column of large toggles, one or any of which are chosen. Their words wrap. While one of them
+/// has the focus the digits choose.
 class PickList : public QWidget {
     Q_OBJECT
   public:
@@ -27,16 +28,23 @@ class PickList : public QWidget {
     QStringList chosen() const;
     QString one() const;  ///< the first chosen; empty when there is none
     void choose(const QString& id);
+    /// Enter on what is chosen goes on to the parent, which takes it for "done".
+    void letEnterPass() { m_doesEnterPass = true; }
     PressButton* button(const QString& id) const;
 
   Q_SIGNALS:
     void changed();
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void press(PressButton* button);
     void dress();
 
     Many m_many;
+    bool m_doesEnterPass = false;
     QVBoxLayout* m_column;
     std::vector<PressButton*> m_buttons;
 };

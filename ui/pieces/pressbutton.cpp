@@ -50,6 +50,11 @@ void PressButton::setTextSize(TextSize size) {
     updateGeometry();
 }
 
+void PressButton::setStruck(bool isStruck) {
+    m_isStruck = isStruck;
+    update();
+}
+
 void PressButton::setStartAligned(bool isStart) {
     m_isStartAligned = isStart;
     update();
@@ -57,7 +62,9 @@ void PressButton::setStartAligned(bool isStart) {
 
 QFont PressButton::textFont() const {
     const bool isStrong = m_dress == Dress::Main || isChecked();
-    return themeInUse().font(m_size, isStrong ? QFont::DemiBold : QFont::Normal);
+    QFont font = themeInUse().font(m_size, isStrong ? QFont::DemiBold : QFont::Normal);
+    font.setStrikeOut(m_isStruck);
+    return font;
 }
 
 /// The font that needs most room: a checked button is written stronger.

@@ -30,6 +30,8 @@ class PressButton : public QAbstractButton {
     void setGlyph(const QString& glyph);
     void setDress(Dress dress);
     void setTextSize(render::TextSize size);
+    /// Drawn with a line through it: kept, but no longer so.
+    void setStruck(bool isStruck);
     /// Text stands at the side where reading starts instead of in the middle.
     void setStartAligned(bool isStart);
 
@@ -63,6 +65,7 @@ class PressButton : public QAbstractButton {
     QString m_keyHint, m_glyph;
     render::TextSize m_size = render::TextSize::Body;
     bool m_isStartAligned = false;
+    bool m_isStruck = false;
     bool m_isPointedAt = false;
 };
 

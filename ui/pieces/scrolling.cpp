@@ -14,4 +14,9 @@ QScrollArea* scrolling(QWidget* inside, QWidget* parent) {
     return area;
 }
 
+void bringIntoView(QWidget* inside) {
+    for (QWidget* one = inside->parentWidget(); one != nullptr; one = one->parentWidget())
+        if (auto* area = qobject_cast<QScrollArea*>(one)) return area->ensureWidgetVisible(inside);
+}
+
 }  // namespace ui

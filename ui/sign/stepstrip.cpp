@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sign/stepstrip.h"
 
+#include <QDate>
 #include <QLocale>
 #include <QPainter>
 #include <QStyle>

@@ -27,6 +27,7 @@ CardView::CardView(QWidget* parent) : QFrame(parent) {
     m_call->setObjectName(QStringLiteral("cardCall"));
     m_steps = new Words(TextSize::Title, Role::Ink, this);
     m_after = new Words(TextSize::Body, Role::QuietInk, this);
+    m_after->setObjectName(QStringLiteral("cardAfter"));
     auto* column = new QVBoxLayout(this);
     const int side = Theme::gap(Gap::Vast);
     column->setContentsMargins(side, Theme::gap(Gap::Broad), side, Theme::gap(Gap::Broad));

@@ -51,7 +51,30 @@ std::vector<PickList::Entry> whatWentWrong(const packs::Pack& pack, const std::s
 
 }  // namespace
 
-Question* askOther(const Moment& moment, QWidget* parent) {
+Question* askSeveral(const Moment& moment, HelperAtHand helper, QWidget* parent) {
+    auto* question =
+        new Question(Question::tr("Seen at one moment"), Question::tr("Show the way back"), parent);
+    question->addWords(Question::tr("Choose all of them: one way back answers for all."),
+                       Role::QuietInk);
+    auto* which = new PickList(PickList::Many::Any, QStringLiteral("severalLapses"), question);
+    std::vector<PickList::Entry> entries;
+    for (const int index : practice::lapsesToOffer(moment.taught(), moment.state())) {
+        const packs::Lapse& lapse = moment.pack().lapses.at(static_cast<std::size_t>(index));
+        entries.push_back({utf(lapse.id), utf(moment.text(lapse.label))});
+    }
+    which->setEntries(entries);
+    question->room()->addWidget(which);
+    auto* problem = question->addWords({}, Role::Brick);
+    question->onAccept = [=] {
+        practice::SeeLapse seen{.alone = helper == HelperAtHand::No};
+        for (const QString& id : which->chosen()) seen.lapses.push_back(id.toStdString());
+        if (seen.lapses.empty()) return problem->say(Question::tr("Choose what was seen."));
+        question->say(seen);
+    };
+    return question;
+}
+
+Question* askOther(const Moment& moment, HelperAtHand helper, QWidget* parent) {
     auto* question =
         new Question(Question::tr("What went wrong?"), Question::tr("Show the way back"), parent);
     QLineEdit* what = question->addLine(Question::tr("What was seen"), QStringLiteral("otherWhat"));
@@ -70,13 +93,13 @@ Question* askOther(const Moment& moment, QWidget* parent) {
         }
         practice::OtherLapse other{.what = what->text().trimmed().toStdString()};
         for (const QString& id : touched->chosen()) other.touched.push_back(id.toStdString());
-        question->say(practice::SeeLapse{.other = other});
+        question->say(practice::SeeLapse{.other = other, .alone = helper == HelperAtHand::No});
     };
     what->setFocus();
     return question;
 }
 
-Question* askEarlier(const Moment& moment, QWidget* parent) {
+Question* askEarlier(const Moment& moment, HelperAtHand helper, QWidget* parent) {
     auto* question = new Question(Question::tr("It happened earlier"),
                                   Question::tr("Show the way back"), parent);
     question->addWords(Question::tr("At which step?"), Role::QuietInk);
@@ -89,17 +112,20 @@ Question* askEarlier(const Moment& moment, QWidget* parent) {
     question->room()->addWidget(what);
     // The pack outlives the question: an open visit keeps its pack.
     const procedure::TaughtPtr taught = moment.visit().taught;
+    const bool isAlone = helper == HelperAtHand::No;
     QObject::connect(step, &PickList::changed, question, [=] {
         title->say(Question::tr("What went wrong there?"));
         what->setEntries(whatWentWrong(taught->pack, step->one().toStdString()));
+        question->orderTabs();
     });
     question->onAccept = [=] {
         const std::string at = step->one().toStdString();
         if (at.empty() || what->one().isEmpty())
             return problem->say(Question::tr("Choose the step, then what went wrong."));
         if (what->one() == QLatin1String(leftOutWord))
-            return question->say(practice::MissStep{.step = at});
-        question->say(practice::SeeLapse{.lapses = {what->one().toStdString()}, .happened = at});
+            return question->say(practice::MissStep{.step = at, .alone = isAlone});
+        question->say(practice::SeeLapse{
+            .lapses = {what->one().toStdString()}, .happened = at, .alone = isAlone});
     };
     return question;
 }

@@ -1,13 +1,16 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QIntValidator>
+#include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
 #include <cstdlib>
 
+#include "packs/baseline.h"
 #include "pieces/lapsewords.h"
 #include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
+#include "pieces/scrolling.h"
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
 #include "visit/question.h"
@@ -18,12 +21,19 @@ using render::Role;
 
 namespace {
 
-/// What it was when the line was put in, in the measure's unit. A measure that printed marks can
-/// take is the outside length, any other the girth of the arm.
-std::optional<int> baselineOf(const Moment& moment, const packs::Measure& measure) {
+/// What it was when the line was put in, in the measure's unit.
+std::optional<int> whenPutIn(const Moment& moment, const packs::Measure& measure) {
     const record::Line* line = moment.record().line(moment.opened().line);
-    if (line == nullptr || !measure.baseline) return std::nullopt;
-    return measure.markMm ? line->said.outsideMm : line->said.girthMm;
+    if (line == nullptr) return std::nullopt;
+    switch (packs::baselineOf(measure)) {
+        case packs::Baseline::OutsideLength:
+            return line->said.outsideMm;
+        case packs::Baseline::ArmGirth:
+            return line->said.girthMm;
+        case packs::Baseline::None:
+            break;
+    }
+    return std::nullopt;
 }
 
 bool isBeyond(const packs::Measure& measure, int change, int limit) {
@@ -55,11 +65,11 @@ QString ruleWords(const Rule& rule, int reading) {
                               .arg(std::abs(change));
     const auto& measure = rule.measure;
     if (measure.callAt && isBeyond(measure, change, *measure.callAt)) {
-        const QString line = measure.markMm
-                                 ? Question::tr(
-                                       " Finish the change. Never push the line in. Do not "
-                                       "use it until you are told.")
-                                 : QString();
+        const bool isOfLine = packs::baselineOf(measure) == packs::Baseline::OutsideLength;
+        const QString line = isOfLine ? Question::tr(
+                                            " Finish the change. Never push the line in. Do not "
+                                            "use it until you are told.")
+                                      : QString();
         return moved + line + QLatin1Char(' ') + Question::tr("Call: %1").arg(rule.call);
     }
     if (measure.tellAt && isBeyond(measure, change, *measure.tellAt))
@@ -70,6 +80,14 @@ QString ruleWords(const Rule& rule, int reading) {
 bool isOverLimit(const Rule& rule, int reading) {
     return rule.baseline && rule.measure.callAt &&
            isBeyond(rule.measure, reading - *rule.baseline, *rule.measure.callAt);
+}
+
+/// A field with the words above it.
+void showLine(QLineEdit* line, bool isShown) {
+    for (QLabel* label : line->parentWidget()->findChildren<QLabel*>())
+        if (label->buddy() == line) label->setVisible(isShown);
+    line->setVisible(isShown);
+    if (!isShown) line->clear();
 }
 
 QLineEdit* numberLine(Question* question, const QString& name, const QString& objectName) {
@@ -90,7 +108,7 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
     for (const packs::Measure& measure : moment.pack().measures) {
         entries.push_back({utf(measure.id), utf(moment.text(measure.label))});
         rules.push_back(
-            {measure, baselineOf(moment, measure), whomToCall(moment, packs::Call::TeamToday)});
+            {measure, whenPutIn(moment, measure), whomToCall(moment, packs::Call::TeamToday)});
     }
     which->setEntries(entries);
     auto* when = new PickList(PickList::Many::One, QStringLiteral("measureWhen"), question);
@@ -100,10 +118,10 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
     question->room()->addWidget(which);
     question->room()->addWidget(when);
     QLineEdit* mm = numberLine(question, Question::tr("Millimetres"), QStringLiteral("measureMm"));
-    QLineEdit* marks = numberLine(question, Question::tr("Marks in view, where the line has marks"),
-                                  QStringLiteral("measureMarks"));
     Words* said = question->addWords({}, Role::Ink);
     said->setObjectName(QStringLiteral("measureRule"));
+    QLineEdit* marks = numberLine(question, Question::tr("Marks in view, where the line has marks"),
+                                  QStringLiteral("measureMarks"));
     const auto ruleNow = [=]() -> const Rule* {
         for (const Rule& rule : rules)
             if (utf(rule.measure.id) == which->one()) return &rule;
@@ -111,9 +129,13 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
     };
     const auto retell = [=] {
         const Rule* rule = ruleNow();
+        showLine(marks, rule != nullptr && rule->measure.markMm.has_value());
         if (rule == nullptr || mm->text().isEmpty()) return said->say({});
         said->setRole(isOverLimit(*rule, mm->text().toInt()) ? Role::Brick : Role::QuietInk);
         said->say(ruleWords(*rule, mm->text().toInt()));
+        // What the rule says must not be below the edge; once the words have their place.
+        QMetaObject::invokeMethod(
+            said, [said] { bringIntoView(said); }, Qt::QueuedConnection);
     };
     QObject::connect(mm, &QLineEdit::textChanged, question, retell);
     QObject::connect(which, &PickList::changed, question, retell);

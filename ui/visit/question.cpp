@@ -36,13 +36,13 @@ Question::Question(const QString& title, const QString& accept, QWidget* parent)
     connect(m_accept, &PressButton::clicked, this, [this] {
         if (onAccept) onAccept();
     });
-    auto* leave = new PressButton(tr("Leave it"), Dress::Quiet, this);
-    leave->setObjectName(QStringLiteral("leaveQuestion"));
-    leave->setKeyHint(tr("Esc"));
-    connect(leave, &PressButton::clicked, this, &Question::left);
+    m_leave = new PressButton(tr("Leave it"), Dress::Quiet, this);
+    m_leave->setObjectName(QStringLiteral("leaveQuestion"));
+    m_leave->setKeyHint(tr("Esc"));
+    connect(m_leave, &PressButton::clicked, this, &Question::left);
     column->addSpacing(Theme::gap(Gap::Tight));
     column->addWidget(m_accept);
-    column->addWidget(leave);
+    column->addWidget(m_leave);
     column->addStretch(1);
 }
 
@@ -53,6 +53,7 @@ QLineEdit* Question::addLine(const QString& name, const QString& objectName) {
     edit->setObjectName(objectName);
     edit->setAccessibleName(name);
     edit->setMinimumHeight(Theme::handTarget);
+    label->setBuddy(edit);
     edit->setMaxLength(2000);
     connect(edit, &QLineEdit::returnPressed, this, [this] {
         if (onAccept) onAccept();
@@ -69,12 +70,37 @@ Words* Question::addWords(const QString& words, Role role) {
     return label;
 }
 
+QWidget* Question::orderTabs() {
+    std::vector<QWidget*> order;
+    const auto take = [&order](QWidget* widget) {
+        // What was made just now is not shown yet, but nobody has hidden it.
+        const bool isSentAway =
+            widget->isHidden() && widget->testAttribute(Qt::WA_WState_ExplicitShowHide);
+        if (widget->focusPolicy() == Qt::StrongFocus && !isSentAway) order.push_back(widget);
+    };
+    for (int i = 0; i < m_room->count(); ++i) {
+        QWidget* part = m_room->itemAt(i)->widget();
+        if (part == nullptr) continue;
+        take(part);
+        if (part->focusPolicy() == Qt::NoFocus)
+            for (QWidget* inner : part->findChildren<QWidget*>()) take(inner);
+    }
+    take(m_accept);
+    take(m_leave);
+    for (std::size_t i = 1; i < order.size(); ++i) setTabOrder(order[i - 1], order[i]);
+    return order.front();
+}
+
 void Question::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) {
         Q_EMIT left();
         return;
     }
-    event->accept();  // letters are not keys of the visit while something is asked
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && !event->isAutoRepeat() && onAccept && m_accept->isVisible()) return onAccept();
+    // Letters are not keys of the visit while something is asked; F9 and its like go on to it.
+    const bool isLetter = !event->text().isEmpty();
+    event->setAccepted(isLetter);
 }
 
 }  // namespace ui

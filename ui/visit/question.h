@@ -30,6 +30,9 @@ class Question : public QWidget {
     PressButton* acceptButton() const { return m_accept; }
     QLineEdit* addLine(const QString& name, const QString& objectName);
     Words* addWords(const QString& words, render::Role role);
+    /// Tab goes as the eye does: what is asked, then the two buttons. To be called again when the
+    /// room got other widgets. Returns the first.
+    QWidget* orderTabs();
     /// Called by Enter in a line and by the first button.
     std::function<void()> onAccept;
 
@@ -43,11 +46,14 @@ class Question : public QWidget {
   private:
     QVBoxLayout* m_room;
     PressButton* m_accept;
+    PressButton* m_leave;
 };
 
 // One function makes each question; whoever asks shows it.
-Question* askOther(const Moment& moment, QWidget* parent);
-Question* askEarlier(const Moment& moment, QWidget* parent);
+// Those about lapses are told whether a helper is at hand for the way back.
+Question* askSeveral(const Moment& moment, HelperAtHand helper, QWidget* parent);
+Question* askOther(const Moment& moment, HelperAtHand helper, QWidget* parent);
+Question* askEarlier(const Moment& moment, HelperAtHand helper, QWidget* parent);
 Question* askStop(const Moment& moment, QWidget* parent);
 Question* askTakeOver(QWidget* parent);
 Question* askHandOver(const Moment& moment, QWidget* parent);

@@ -88,27 +88,34 @@ void SeenColumn::buildLapses(QVBoxLayout* column) {
     m_seenList->setSpacing(Theme::gap(Gap::Hair));
     m_lapseList = new QVBoxLayout;
     m_lapseList->setSpacing(Theme::gap(Gap::Tight));
-    m_other =
-        new PressButton(tr("Something else…"), Dress::Quiet, this, PressButton::Space::PassesOn);
-    m_other->setObjectName(QStringLiteral("otherLapse"));
-    m_earlier = new PressButton(tr("It happened earlier…"), Dress::Quiet, this,
-                                PressButton::Space::PassesOn);
-    m_earlier->setObjectName(QStringLiteral("earlierLapse"));
-    connect(m_other, &PressButton::clicked, this, &SeenColumn::otherWanted);
-    connect(m_earlier, &PressButton::clicked, this, &SeenColumn::earlierWanted);
-    m_other->setStartAligned(true);
-    m_earlier->setStartAligned(true);
+    m_several = lapseAct(Act::SeveralLapses, QStringLiteral("severalLapses"));
+    m_other = lapseAct(Act::OtherLapse, QStringLiteral("otherLapse"));
+    m_earlier = lapseAct(Act::EarlierLapse, QStringLiteral("earlierLapse"));
+    m_noHelper = lapseAct(Act::NoHelper, QStringLiteral("noHelper"));
+    m_noHelper->setCheckable(true);
     column->addWidget(m_wrongTitle);
     column->addLayout(m_seenList);
     column->addLayout(m_lapseList);
-    column->addWidget(m_other);
-    column->addWidget(m_earlier);
+    for (PressButton* button : {m_several, m_other, m_earlier, m_noHelper})
+        column->addWidget(button);
 }
 
-void SeenColumn::show(const Moment& moment, const Keys& keys) {
+PressButton* SeenColumn::lapseAct(Act act, const QString& name) {
+    auto* button = new PressButton({}, Dress::Quiet, this, PressButton::Space::PassesOn);
+    button->setObjectName(name);
+    button->setStartAligned(true);
+    connect(button, &PressButton::clicked, this, [this, button, act] {
+        if (button->isCheckable()) button->setChecked(!button->isChecked());  // show() decides
+        Q_EMIT acted(act);
+    });
+    return button;
+}
+
+void SeenColumn::show(const Moment& moment, const Keys& keys, HelperAtHand helper) {
     showWent(moment, keys);
     showSeen(moment);
     showLapses(moment);
+    showRest(moment, keys, helper);
     m_note->setPlaceholderText(tr("Note (%1)").arg(keys.words(Act::Note)));
 }
 
@@ -177,7 +184,28 @@ void SeenColumn::showLapses(const Moment& moment) {
         button->setVisible(true);
     }
     for (; at < m_lapses.size(); ++at) m_lapses[at]->setVisible(false);
+}
+
+void SeenColumn::showRest(const Moment& moment, const Keys& keys, HelperAtHand helper) {
+    const bool isAlone = helper == HelperAtHand::No;
+    m_several->setText(tr("Several at one moment…"));
+    m_other->setText(tr("Something else…"));
+    m_earlier->setText(tr("Earlier, or left out…"));
+    m_noHelper->setText(tr("No helper at hand"));
+    m_noHelper->setGlyph(isAlone ? QStringLiteral("☑") : QStringLiteral("☐"));
+    m_noHelper->setChecked(isAlone);
+    const std::pair<PressButton*, Act> acts[] = {{m_several, Act::SeveralLapses},
+                                                 {m_other, Act::OtherLapse},
+                                                 {m_earlier, Act::EarlierLapse},
+                                                 {m_noHelper, Act::NoHelper}};
+    for (const auto& [button, act] : acts) {
+        button->setKeyHint(keys.words(act));
+        button->setAccessibleName(button->text());
+        button->updateGeometry();
+    }
+    m_several->setVisible(practice::lapsesToOffer(moment.taught(), moment.state()).size() > 1);
     m_earlier->setEnabled(!moment.state().done.empty());
+    m_noHelper->setVisible(moment.mayNeedHelper());
 }
 
 void SeenColumn::showSeen(const Moment& moment) {
@@ -185,7 +213,7 @@ void SeenColumn::showSeen(const Moment& moment) {
     const auto& lapses = moment.state().lapses;
     const std::size_t first = lapses.size() > 2 ? lapses.size() - 2 : 0;
     for (std::size_t i = first; i < lapses.size(); ++i) {
-        if (lapses[i].byAbsence || lapses[i].withdrawn) continue;
+        if (lapses[i].byAbsence) continue;
         if (at >= m_seen.size()) {
             auto* made = new PressButton({}, Dress::Quiet, this, PressButton::Space::PassesOn);
             made->setStartAligned(true);
@@ -196,8 +224,13 @@ void SeenColumn::showSeen(const Moment& moment) {
         }
         PressButton* button = m_seen[at++];
         button->setGlyph(render::lapseLetter(i));
-        button->setText(tr("%1 – withdraw").arg(lapseTitle(moment, lapses[i])));
-        button->setAccessibleName(tr("Withdraw: %1").arg(lapseTitle(moment, lapses[i])));
+        const bool isGone = lapses[i].withdrawn;
+        const QString title = lapseTitle(moment, lapses[i]);
+        button->setStruck(isGone);
+        button->setEnabled(!isGone);
+        button->setText(isGone ? title : tr("%1 – withdraw").arg(title));
+        button->setAccessibleName(isGone ? tr("Withdrawn: %1").arg(title)
+                                         : tr("Withdraw: %1").arg(title));
         button->setObjectName(QStringLiteral("withdraw-%1").arg(i));
         button->setProperty("entry", utf(lapses[i].entry.text()));
         button->setVisible(true);
@@ -215,6 +248,10 @@ bool SeenColumn::pressLapse(int number) {
     const bool isAmong =
         std::ranges::any_of(m_lapses, [](PressButton* one) { return one->hasFocus(); }) ||
         m_other->hasFocus();
+    if (isAmong && number == 0) {
+        m_other->click();
+        return true;
+    }
     if (!isAmong || number < 1 || number > static_cast<int>(m_lapses.size())) return false;
     PressButton* button = m_lapses[static_cast<std::size_t>(number - 1)];
     if (!button->isVisible()) return false;

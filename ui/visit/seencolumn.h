@@ -21,19 +21,18 @@ class SeenColumn : public QWidget {
     Q_OBJECT
   public:
     explicit SeenColumn(QWidget* parent);
-    void show(const Moment& moment, const Keys& keys);
+    void show(const Moment& moment, const Keys& keys, HelperAtHand helper);
 
     QLineEdit* note() const { return m_note; }
     /// Puts the focus on the first lapse, where digits choose.
     void goToLapses();
-    /// The lapse with this number in the list, 1 … 9, if the focus is among the lapses.
+    /// The lapse with this number in the list, 1 … 9, if the focus is among the lapses; 0 is
+    /// something else.
     bool pressLapse(int number);
 
   Q_SIGNALS:
     void acted(ui::Act act);
     void lapseSeen(const QString& lapse);
-    void otherWanted();
-    void earlierWanted();
     void lapseWithdrawn(const QString& entry);
     void noteWritten(const QString& text);
 
@@ -44,6 +43,8 @@ class SeenColumn : public QWidget {
     PressButton* wentButton(Act act, const QString& name);
     void showWent(const Moment& moment, const Keys& keys);
     void showLapses(const Moment& moment);
+    void showRest(const Moment& moment, const Keys& keys, HelperAtHand helper);
+    PressButton* lapseAct(Act act, const QString& name);
     void showSeen(const Moment& moment);
     PressButton* lapseButton(std::size_t index);
 
@@ -54,8 +55,10 @@ class SeenColumn : public QWidget {
     PressButton* m_notDone;
     PressButton* m_notSeen;
     PressButton* m_skip;
+    PressButton* m_several;
     PressButton* m_other;
     PressButton* m_earlier;
+    PressButton* m_noHelper;
     QVBoxLayout* m_lapseList;
     QVBoxLayout* m_seenList;
     std::vector<PressButton*> m_lapses;

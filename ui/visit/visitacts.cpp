@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QStackedWidget>
 
 #include <QVBoxLayout>
 
@@ -12,6 +13,7 @@
 #include "pieces/visitwords.h"
 #include "visit/keystrip.h"
 #include "visit/question.h"
+#include "visit/sayagain.h"
 #include "visit/seencolumn.h"
 #include "visit/visitpage.h"
 
@@ -31,13 +33,37 @@ bool VisitPage::isBounce(Act what) {
     return isSoon;
 }
 
+/// Everything but the one key is dead: keys of the window around it, the mouse and touch too.
+void VisitPage::setLocked(bool isLocked) {
+    m_isLocked = isLocked;
+    m_whole->setEnabled(!isLocked);
+    m_strip->setEnabled(!isLocked);
+    if (!isLocked && m_question != nullptr)
+        m_question->orderTabs()->setFocus();
+    else
+        setFocus();
+    refresh();
+}
+
+bool VisitPage::event(QEvent* event) {
+    // Shortcuts of the window around it come first unless the page claims the key.
+    if (m_isLocked && event->type() == QEvent::ShortcutOverride) event->accept();
+    return QWidget::event(event);
+}
+
+bool VisitPage::focusNextPrevChild(bool next) {
+    return !m_isLocked && QWidget::focusNextPrevChild(next);
+}
+
 void VisitPage::keyPressEvent(QKeyEvent* event) {
     if (event->isAutoRepeat()) return;
-    if (event->key() == Qt::Key_Escape && !m_isLocked) return setFocus();
-    const bool isDigit = event->key() >= Qt::Key_1 && event->key() <= Qt::Key_9;
-    if (isDigit && !m_isLocked && m_question == nullptr &&
-        m_seen->pressLapse(event->key() - Qt::Key_0))
-        return;
+    if (m_isLocked) {
+        if (m_keys.actFor(*event) == Act::Wipe) act(Act::Wipe);
+        return;  // taken: no window around it gets it
+    }
+    if (event->key() == Qt::Key_Escape) return setFocus();
+    const bool isDigit = event->key() >= Qt::Key_0 && event->key() <= Qt::Key_9;
+    if (isDigit && m_question == nullptr && m_seen->pressLapse(event->key() - Qt::Key_0)) return;
     const auto what = m_keys.actFor(*event);
     if (!what) return QWidget::keyPressEvent(event);
     act(*what);
@@ -65,12 +91,14 @@ void VisitPage::act(Act what) {
     if (m_isLocked && what != Act::Wipe) return;
     if (isBounce(what)) return;
     if (what == Act::Wipe) {
-        m_isLocked = !m_isLocked;
-        return refresh();
+        return setLocked(!m_isLocked);
     }
     const auto moment = Moment::of(m_desk);
+    if (isCardAlone(moment ? &*moment : nullptr) && !mayOnCard(what)) return;
     if (what == Act::TurnScreen) {
         Q_EMIT turnScreenWanted();
+    } else if (what == Act::ReadAloud) {
+        if (!m_awayFrom && m_question == nullptr) Q_EMIT readAloudWanted();
     } else if (what == Act::Tone) {
         m_hasTone = !m_hasTone;
         Q_EMIT toneChanged(m_hasTone);
@@ -101,7 +129,8 @@ void VisitPage::doAct(Act what, const Moment& moment) {
             if (step != nullptr) say(practice::HandsOn{{.step = id}});
             return;
         case Act::NotDone:
-            if (step != nullptr && !moment.hasWayBack()) say(practice::MissStep{.step = id});
+            if (step != nullptr && !moment.hasWayBack())
+                say(practice::MissStep{.step = id, .alone = m_helper == HelperAtHand::No});
             return;
         case Act::NotSeen:
             if (step != nullptr) say(practice::OverlookStep{{.step = id}});
@@ -111,6 +140,15 @@ void VisitPage::doAct(Act what, const Moment& moment) {
             return;
         case Act::Lapse:
             return m_seen->goToLapses();
+        case Act::SeveralLapses:
+            return ask(askSeveral(moment, m_helper, this));
+        case Act::OtherLapse:
+            return ask(askOther(moment, m_helper, this));
+        case Act::EarlierLapse:
+            if (!moment.state().done.empty()) ask(askEarlier(moment, m_helper, this));
+            return;
+        case Act::NoHelper:
+            return toggleHelper(moment);
         case Act::CaughtAlone:
             return say(practice::CatchAlone{});
         case Act::ShowWayBack:
@@ -135,6 +173,7 @@ void VisitPage::doAct(Act what, const Moment& moment) {
         case Act::More:
             return askMore(moment);
         case Act::TurnScreen:
+        case Act::ReadAloud:
         case Act::Tone:
         case Act::Wipe:
             return;
@@ -192,6 +231,22 @@ void VisitPage::askMore(const Moment& moment) {
     });
     question->room()->addWidget(keys);
     ask(question);
+}
+
+void VisitPage::seeLapse(const QString& lapse) {
+    say(practice::SeeLapse{.lapses = {lapse.toStdString()}, .alone = m_helper == HelperAtHand::No});
+    setFocus();
+}
+
+/// Holds for every lapse from now on. A way back that nobody has begun and that needs a helper, or
+/// was planned without one, is planned anew: the lapse is withdrawn and said again.
+void VisitPage::toggleHelper(const Moment& moment) {
+    if (!moment.mayNeedHelper()) return;
+    m_helper = m_helper == HelperAtHand::Yes ? HelperAtHand::No : HelperAtHand::Yes;
+    auto again = lapseToSayAgain(moment, m_helper);
+    if (!again) return refresh();
+    say(practice::TakeBack{.entry = moment.lapseInHand()->entry});
+    say(std::move(*again));
 }
 
 void VisitPage::doPause(const Moment& moment) {

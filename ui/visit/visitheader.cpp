@@ -61,6 +61,7 @@ void VisitHeader::fit() {
     m_rows->setStretch(0, natural(m_patient));
     m_rows->setStretch(1, how);
     m_rows->setDirection(isOneLine ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    updateGeometry();  // two lines are higher than one
 }
 
 void VisitHeader::resizeEvent(QResizeEvent* event) {

@@ -10,6 +10,7 @@
 
 #include "parts/errorstrip.h"
 #include "pieces/inuse.h"
+#include "pieces/picklist.h"
 #include "pieces/scrolling.h"
 #include "pieces/stepview.h"
 #include "visit/cardview.h"
@@ -83,19 +84,10 @@ void VisitPage::build() {
 void VisitPage::connectParts() {
     connect(m_strip, &KeyStrip::pressed, this, &VisitPage::act);
     connect(m_seen, &SeenColumn::acted, this, &VisitPage::act);
-    connect(m_seen, &SeenColumn::lapseSeen, this, [this](const QString& lapse) {
-        say(practice::SeeLapse{.lapses = {lapse.toStdString()}});
-        setFocus();
-    });
+    connect(m_seen, &SeenColumn::lapseSeen, this, &VisitPage::seeLapse);
     connect(m_seen, &SeenColumn::lapseWithdrawn, this, [this](const QString& entry) {
         const auto id = base::CommandId::parse(entry.toStdString());
         if (id.ok()) takeBack(*id);
-    });
-    connect(m_seen, &SeenColumn::otherWanted, this, [this] {
-        if (const auto moment = Moment::of(m_desk)) ask(askOther(*moment, this));
-    });
-    connect(m_seen, &SeenColumn::earlierWanted, this, [this] {
-        if (const auto moment = Moment::of(m_desk)) ask(askEarlier(*moment, this));
     });
     connect(m_seen, &SeenColumn::noteWritten, this, [this](const QString& text) {
         const auto moment = Moment::of(m_desk);
@@ -138,7 +130,7 @@ void VisitPage::refresh() {
     m_header->show(*moment, now);
     showCentre(*moment);
     m_list->show(*moment);
-    m_seen->show(*moment, m_keys);
+    m_seen->show(*moment, m_keys, m_helper);
     m_lanes->show(*moment, now);
     showStrip(&*moment);
     fit();
@@ -164,7 +156,9 @@ void VisitPage::tick() {
     moment->hasWayBack() ? m_wayBack->tick(*moment, now) : m_step->tick(*moment, now);
     if (now.wallMs / 1000 % 2 == 0) m_lanes->show(*moment, now);
     const practice::PhaseRun* run = practice::runningPhase(moment->state());
-    if (run == nullptr || moment->isReturnDemonstration() || m_toneFor == run->begunBootMs) return;
+    if (m_awayFrom || run == nullptr || moment->isReturnDemonstration() ||
+        m_toneFor == run->begunBootMs)
+        return;
     if (moment->clock(now).runMs < run->targetMs) return;
     m_toneFor = run->begunBootMs;
     if (m_hasTone) Q_EMIT phaseRanOut();
@@ -227,10 +221,13 @@ void VisitPage::noticeVisit(const Moment* moment) {
     m_visit = moment->visit().id;
     m_toneFor.reset();
     m_lastPressMs.clear();
+    m_helper = moment->helperLastSaid();
     if (moment->visit().events.size() <= 1) return;
     m_awayFrom = m_visit;
     m_backBy = practice::BackBy::Restart;
 }
+
+void VisitPage::sayQuietly(const QString& sentence) { m_error->sayWords(sentence); }
 
 void VisitPage::say(record::Payload payload) { m_error->took(m_desk.say(std::move(payload))); }
 
@@ -243,15 +240,10 @@ void VisitPage::ask(Question* question) {
     if (m_whole->currentIndex() == 1) m_whole->setCurrentIndex(0);
     question->say = [this](const record::Payload& payload) { answer(payload); };
     connect(question, &Question::left, this, &VisitPage::leaveQuestion);
+    for (PickList* list : question->findChildren<PickList*>()) list->letEnterPass();
     for (QLineEdit* line : question->findChildren<QLineEdit*>()) line->installEventFilter(this);
-    if (focusWidget() == nullptr || !question->isAncestorOf(focusWidget())) {
-        const auto children = question->findChildren<QWidget*>();
-        for (QWidget* child : children)
-            if (child->focusPolicy() == Qt::StrongFocus) {
-                child->setFocus();
-                break;
-            }
-    }
+    QWidget* first = question->orderTabs();
+    if (focusWidget() == nullptr || !question->isAncestorOf(focusWidget())) first->setFocus();
     const auto moment = Moment::of(m_desk);
     showStrip(moment ? &*moment : nullptr);
     fit();

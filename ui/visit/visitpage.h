@@ -43,6 +43,8 @@ class VisitPage : public QWidget {
     void act(Act what);
     bool isLocked() const { return m_isLocked; }
     Question* question() const { return m_question; }
+    /// Where refusals are said, for what went wrong beside the visit.
+    void sayQuietly(const QString& sentence);
 
     /// Paints the clocks anew; a timer calls it while the window is seen.
     void tick();
@@ -51,6 +53,7 @@ class VisitPage : public QWidget {
     void visitEnded();
     void askBackWanted();
     void turnScreenWanted();
+    void readAloudWanted();
     /// Once, when the least time of a phase that runs is over; never in a return demonstration.
     void phaseRanOut();
     void toneChanged(bool isOn);
@@ -58,6 +61,8 @@ class VisitPage : public QWidget {
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    bool event(QEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
@@ -93,6 +98,11 @@ class VisitPage : public QWidget {
     void takeBack(const std::optional<base::CommandId>& entry);
     void seeRest(const Moment& moment);
     bool isBounce(Act what);
+    void setLocked(bool isLocked);
+    bool isCardAlone(const Moment* moment) const;
+    static bool mayOnCard(Act what);
+    void toggleHelper(const Moment& moment);
+    void seeLapse(const QString& lapse);
 
     desk::Desk& m_desk;
     Keys m_keys;
@@ -102,7 +112,8 @@ class VisitPage : public QWidget {
     std::optional<base::VisitId> m_awayFrom;  ///< a visit that was left and has to be gone on with
     practice::BackBy m_backBy = practice::BackBy::Restart;
     std::optional<std::int64_t> m_hiddenAtMs;
-    std::optional<std::int64_t> m_toneFor;  ///< when the phase began that the tone was for
+    std::optional<std::int64_t> m_toneFor;      ///< when the phase began that the tone was for
+    HelperAtHand m_helper = HelperAtHand::Yes;  ///< for every lapse from now on
     bool m_isLocked = false;
     bool m_isWriting = false;
     bool m_hasTone = true;

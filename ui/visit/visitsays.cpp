@@ -2,11 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "parts/errorstrip.h"
 #include "pieces/inuse.h"
-#include "pieces/lapsewords.h"
 #include "pieces/visitwords.h"
-#include "visit/cardview.h"
 #include "visit/keystrip.h"
-#include "visit/question.h"
 #include "visit/visitpage.h"
 
 namespace ui {
@@ -36,23 +33,6 @@ QString nextWords(const Moment& moment) {
     return {};
 }
 
-QStringList texts(const Moment& moment, const std::vector<packs::Text>& all) {
-    QStringList words;
-    for (const packs::Text& one : all) words << utf(moment.text(one));
-    return words;
-}
-
-/// Labels of what holds now and would not hold after `lapse`.
-QStringList lostBy(const Moment& moment, const packs::Lapse& lapse) {
-    QStringList lost;
-    const auto& conditions = moment.pack().conditions;
-    for (std::size_t i = 0; i < conditions.size(); ++i)
-        if (moment.state().holds.has(static_cast<int>(i)) &&
-            std::ranges::find(lapse.breaks, conditions[i].id) != lapse.breaks.end())
-            lost << utf(moment.text(conditions[i].label));
-    return lost;
-}
-
 /// What has its place elsewhere, or can't be done now, is left to "more"; what is nearly always
 /// there keeps its place.
 enum class Room { Ample, Crowded, Scarce };
@@ -77,6 +57,10 @@ bool isOnStrip(const KeyStrip::Item& item, Room room) {
         case Act::Measures:
         case Act::Wipe:
             return room == Room::Ample;
+        case Act::SeveralLapses:
+        case Act::OtherLapse:
+        case Act::EarlierLapse:
+        case Act::NoHelper:
         case Act::Cue:
         case Act::CueBack:
         case Act::HandsOn:
@@ -85,10 +69,16 @@ bool isOnStrip(const KeyStrip::Item& item, Room room) {
         case Act::DoesNotApply:
         case Act::Note:
         case Act::HandOver:
+        case Act::ReadAloud:
         case Act::Tone:
             return false;
     }
     return false;
+}
+
+/// Under a card that leaves two things to do, with what may have brought it about.
+bool isOnCardStrip(Act act) {
+    return act == Act::TakeOver || act == Act::Stop || act == Act::Back || act == Act::Wipe;
 }
 
 }  // namespace
@@ -108,7 +98,10 @@ void VisitPage::showStrip(const Moment* moment) {
     const bool isScarce = width() < 900 * themeInUse().textFactor();
     const Room room =
         isScarce || m_isWriting ? Room::Scarce : (isCrowded ? Room::Crowded : Room::Ample);
-    std::erase_if(items, [&](const KeyStrip::Item& item) { return !isOnStrip(item, room); });
+    if (isCardAlone(moment))
+        std::erase_if(items, [](const KeyStrip::Item& item) { return !isOnCardStrip(item.act); });
+    else
+        std::erase_if(items, [&](const KeyStrip::Item& item) { return !isOnStrip(item, room); });
     m_strip->show(m_keys, items);
 }
 
@@ -118,6 +111,7 @@ std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
     const auto* lapse =
         moment.lapseInHand() != nullptr ? moment.lapseInHand() : moment.freshLapse();
     const bool isOpenLapse = isOn && lapse != nullptr && lapse->caught == practice::Caught::No;
+    const bool hasSeveral = practice::lapsesToOffer(moment.taught(), moment.state()).size() > 1;
     const bool hasRest = !practice::restOfPart(moment.taught(), moment.state()).empty();
     const bool canBack = practice::lastMark(moment.visit().events, moment.state()).has_value();
     return {
@@ -127,6 +121,10 @@ std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
         {Act::CueBack, tr("one cue less"), hasHand && moment.newestCue().has_value()},
         {Act::HandsOn, tr("hands-on help"), hasHand},
         {Act::Lapse, tr("lapse"), isOn},
+        {Act::SeveralLapses, tr("several at once"), isOn && hasSeveral},
+        {Act::OtherLapse, tr("something else"), isOn},
+        {Act::EarlierLapse, tr("it happened earlier"), isOn && !moment.state().done.empty()},
+        {Act::NoHelper, tr("no helper at hand"), isOn && moment.mayNeedHelper()},
         {Act::CaughtAlone, tr("caught it alone"), isOpenLapse},
         {Act::ShowWayBack, tr("show the way back"), isOpenLapse},
         {Act::RestSeen, tr("rest of this seen"), isOn && hasRest},
@@ -138,110 +136,10 @@ std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
         {Act::HandOver, tr("hand over to a colleague"), isOn},
         {Act::Stop, tr("stop"), true},
         {Act::TurnScreen, tr("turn screen"), true},
+        {Act::ReadAloud, tr("read aloud"), isOn && hasHand},
         {Act::Tone, m_hasTone ? tr("tone off") : tr("tone on"), !moment.isReturnDemonstration()},
         {Act::Wipe, tr("lock to wipe"), true},
         {Act::More, tr("more"), true}};
-}
-
-std::optional<Card> VisitPage::cardFor(const Moment* moment) const {
-    if (moment == nullptr) return noVisitCard();
-    if (m_question != nullptr) return std::nullopt;
-    if (m_awayFrom) return backCard(*moment);
-    if (moment->stopAndCall() != nullptr) return callCard(*moment);
-    if (moment->isWithoutPlan()) return noPlanCard(*moment);
-    return std::nullopt;
-}
-
-Card VisitPage::noVisitCard() const {
-    Card card;
-    if (m_desk.view().visit() != nullptr) {
-        card.title = tr("The pack of this visit is not on this computer.");
-        card.sentence =
-            tr("The record of the visit is safe. Put the pack back, or go on where the "
-               "visit was opened.");
-        return card;
-    }
-    card.title = tr("No visit is open.");
-    card.sentence =
-        tr("Once a visit is started, this page shows the step in hand, its clock, and "
-           "what was seen.");
-    card.offers = {{QStringLiteral("learners"), tr("Choose a learner"), true}};
-    return card;
-}
-
-Card VisitPage::callCard(const Moment& moment) const {
-    const practice::LapseRecord& lapse = *moment.stopAndCall();
-    const packs::Drill* drill = drillOf(moment, lapse);
-    Card card;
-    card.weight = Card::Weight::Grave;
-    card.title = tr("Stop and call: %1").arg(lapseTitle(moment, lapse));
-    card.call = whomToCall(moment, drill != nullptr ? drill->call : packs::Call::TeamNow);
-    card.sentence = lapseSays(moment, lapse, Reader::Teacher);
-    if (drill != nullptr) card.steps = texts(moment, drill->doTexts);
-    card.after =
-        tr("No way back is offered for this. Local policy comes first. Pressed by mistake: "
-           "%1 takes it back.")
-            .arg(m_keys.words(Act::Back));
-    card.offers = {{QStringLiteral("takeOver"), tr("Take over"), true},
-                   {QStringLiteral("stop"), tr("Stop the visit"), false},
-                   {QStringLiteral("takeBack"), tr("Take it back"), false}};
-    return card;
-}
-
-Card VisitPage::noPlanCard(const Moment& moment) const {
-    const practice::LapseRecord& lapse = *moment.lapseInHand();
-    Card card;
-    card.weight = Card::Weight::Grave;
-    card.title = tr("No way back was found after: %1").arg(lapseTitle(moment, lapse));
-    card.sentence =
-        tr("The pack knows no safe way on from here. Keep the site covered and the line "
-           "held, and call.");
-    card.call = whomToCall(moment, packs::Call::TeamNow);
-    card.after = tr("Going on from here is your judgement, by local policy.");
-    card.offers = {{QStringLiteral("takeOver"), tr("Take over"), true},
-                   {QStringLiteral("stop"), tr("Stop the visit"), false}};
-    return card;
-}
-
-Card VisitPage::backCard(const Moment& moment) const {
-    Card card;
-    const auto& state = moment.state();
-    card.title = tr("This visit was left at %1.")
-                     .arg(timeWords(state.lastWallMs, moment.visit().origin.offsetMinutes));
-    const auto& away = moment.pack().away;
-    const packs::Lapse* lapse = away ? packs::findLapse(moment.pack(), away->lapse) : nullptr;
-    const QStringList lost = lapse == nullptr ? QStringList() : lostBy(moment, *lapse);
-    const std::int64_t gone = m_desk.now().wallMs - state.lastWallMs;
-    const bool counts = m_backBy == practice::BackBy::Restart ||
-                        (away && gone > std::int64_t{away->afterSeconds} * 1000);
-    card.sentence = tr("The record is exactly as it was.");
-    if (counts && !lost.isEmpty())
-        card.sentence += QLatin1Char(' ') + tr("What was clean was not watched, so it counts no "
-                                               "longer: %1. The way back comes first.")
-                                                .arg(lost.join(QStringLiteral(", ")));
-    if (const packs::Step* step = moment.inHand())
-        card.after = tr("Then it goes on with: %1").arg(utf(moment.text(step->doText)));
-    card.offers = {{QStringLiteral("goOn"), tr("Go on"), true},
-                   {QStringLiteral("stop"), tr("Stop the visit"), false}};
-    return card;
-}
-
-void VisitPage::pressedOnCard(const QString& name) {
-    const auto moment = Moment::of(m_desk);
-    if (name == QLatin1String("learners") || !moment) {
-        Q_EMIT visitEnded();
-    } else if (name == QLatin1String("stop")) {
-        ask(askStop(*moment, this));
-    } else if (name == QLatin1String("takeOver")) {
-        ask(askTakeOver(this));
-    } else if (name == QLatin1String("takeBack")) {
-        takeBack(practice::lastMark(moment->visit().events, moment->state()));
-    } else if (name == QLatin1String("goOn")) {
-        m_awayFrom.reset();
-        say(practice::ComeBack{.by = m_backBy});
-        refresh();
-        setFocus();
-    }
 }
 
 }  // namespace ui

@@ -11,6 +11,7 @@
 
 #include "learnerwindow/learnerwindow.h"
 #include "support/ward.h"
+#include "visit/learnerfeed.h"
 #include "visit/visitpage.h"
 
 namespace {
@@ -21,16 +22,64 @@ const char* const twoScreens = R"({"screens": [
 
 const char* const insideName = "NINEBARK_TEST_TWO_SCREENS";
 
+/// The learner's window, told which screens there are.
+class ScreensOfOurs : public ui::LearnerWindow {
+  public:
+    using LearnerWindow::LearnerWindow;
+    bool isSecondGone = false;
+
+  protected:
+    QList<QScreen*> screens() const override {
+        auto all = QGuiApplication::screens();
+        if (isSecondGone) all = {QGuiApplication::primaryScreen()};
+        return all;
+    }
+};
+
+/// What the platform says when a cable is pulled or put in, in its order: gone from the list
+/// first, then told.
+void pullOut(ScreensOfOurs& window, bool isOut) {
+    window.isSecondGone = isOut;
+    QScreen* second = QGuiApplication::screens().back();
+    if (isOut)
+        Q_EMIT qGuiApp->screenRemoved(second);
+    else
+        Q_EMIT qGuiApp->screenAdded(second);
+    QCoreApplication::processEvents();
+}
+
+void pullTheSecondOutAndPutItBack(support::Ward& ward, ScreensOfOurs& window) {
+    ward.must(practice::BeginPhase{.step = "soap-wash", .phase = "rub-with-soap"});
+    const auto before = ward.visit().state;
+    const auto entries = ward.ledger().head().size;
+    pullOut(window, true);
+    EXPECT_FALSE(window.isVisible()) << "the teacher's page is not covered";
+    EXPECT_TRUE(ward.visit().state == before) << "the clock runs on";
+    ward.clock().advanceMs(20'000);
+    ward.must(practice::EndPhase{.step = "soap-wash", .phase = "rub-with-soap"});
+    EXPECT_FALSE(window.isVisible());
+    window.turn();
+    EXPECT_TRUE(window.isVisible()) << "asked for, it is turned to";
+    EXPECT_EQ(window.screen(), QGuiApplication::primaryScreen());
+    pullOut(window, false);
+    EXPECT_TRUE(window.isVisible());
+    EXPECT_EQ(window.screen(), QGuiApplication::screens().back());
+    EXPECT_EQ(window.geometry(), window.screen()->geometry());
+    EXPECT_EQ(ward.ledger().head().size, entries + 1) << "and nothing else was written";
+}
+
 TEST(TwoScreens, Inside) {
     if (!qEnvironmentVariableIsSet(insideName))
         GTEST_SKIP() << "started by TwoScreens.TheLearnersWindowOpensOnTheSecond";
     ASSERT_EQ(QGuiApplication::screens().size(), 2);
     support::Ward ward("clean-hands");
     ui::VisitPage page(ward.desk());
-    page.resize(1280, 800);
+    page.setScreen(QGuiApplication::primaryScreen());
+    page.setGeometry(QGuiApplication::primaryScreen()->geometry());
     page.show();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
-    ui::LearnerWindow window(ward.desk(), &page);
+    ui::LearnerFeed feed(ward.desk(), nullptr);
+    ScreensOfOurs window(feed, &page);
     EXPECT_FALSE(window.isVisible()) << "no visit is open yet";
     ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
     EXPECT_TRUE(window.isVisible());
@@ -46,9 +95,27 @@ TEST(TwoScreens, Inside) {
     EXPECT_FALSE(window.isVisible());
     window.turn();
     EXPECT_TRUE(window.isVisible());
+    pullTheSecondOutAndPutItBack(ward, window);
     ward.doAllSteps();
     ward.must(practice::CloseVisit{});
     EXPECT_FALSE(window.isVisible());
+}
+
+// The rule by which it comes and goes, for every case.
+TEST(TwoScreens, OnOneScreenItCoversThePageOnlyWhenAsked) {
+    for (int bits = 0; bits < 16; ++bits) {
+        const ui::Placing now{.isVisitOpen = (bits & 1) != 0,
+                              .hasSecondScreen = (bits & 2) != 0,
+                              .isTurned = (bits & 4) != 0,
+                              .isHiddenByHand = (bits & 8) != 0};
+        const ui::Stand place = ui::standOf(now);
+        EXPECT_EQ(place == ui::Stand::OverTeacher,
+                  now.isVisitOpen && !now.hasSecondScreen && now.isTurned)
+            << bits;
+        EXPECT_EQ(place == ui::Stand::SecondScreen,
+                  now.isVisitOpen && now.hasSecondScreen && !now.isHiddenByHand)
+            << bits;
+    }
 }
 
 TEST(TwoScreens, TheLearnersWindowOpensOnTheSecond) {

@@ -32,6 +32,82 @@ TEST(VisitCards, StopAndCallShowsTheNumberOfTheUnit) {
     EXPECT_EQ(shown(visit, "cardCall"), QString());
 }
 
+std::vector<std::string> offers(VisitDriver& visit) {
+    std::vector<std::string> names;
+    auto* card = visit.find<QWidget>(QStringLiteral("visitCard"));
+    for (const auto* button : card->findChildren<QAbstractButton*>())
+        if (button->isVisible()) names.push_back(button->objectName().toStdString());
+    return names;
+}
+
+/// Spoils one condition after the other until there is no way back from it.
+void loseEveryWay(VisitDriver& visit) {
+    for (const packs::Condition& one : visit.ward().taught().pack.conditions) {
+        visit.ward().must(practice::SeeLapse{
+            .other = practice::OtherLapse{.what = "the hub was bitten", .touched = {one.id}}});
+        if (visit.state().wayBack && visit.state().wayBack->outcome == procedure::PlanOutcome::None)
+            return;
+        visit.ward().must(practice::TakeBack{.entry = visit.state().lapses.back().entry});
+    }
+    ADD_FAILURE() << "the pack has a way back from everything";
+}
+
+// pack-language.md: where a visit finds no plan it says so, shows whom to call, and offers only
+// take over and stop.
+TEST(VisitCards, WithoutAPlanOnlyTakingOverAndStoppingAreOffered) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.seeUntil("scrub-skin");
+    loseEveryWay(visit);
+    EXPECT_TRUE(shown(visit, "cardTitle").startsWith(QStringLiteral("No way back was found")));
+    EXPECT_TRUE(shown(visit, "cardCall").contains(QStringLiteral("555 0100")));
+    EXPECT_EQ(offers(visit), (std::vector<std::string>{"takeOver", "stop"}));
+    auto* call = visit.find<QWidget>(QStringLiteral("cardCall"));
+    EXPECT_GE(call->width(), visit.page().width() * 9 / 10) << "full width";
+    visit.picture(QStringLiteral("visit-15-no-plan"));
+    const std::size_t before = visit.entries();
+    for (const Qt::Key key : {Qt::Key_Space, Qt::Key_C, Qt::Key_H, Qt::Key_D, Qt::Key_O, Qt::Key_L,
+                              Qt::Key_1, Qt::Key_U, Qt::Key_E, Qt::Key_G, Qt::Key_K, Qt::Key_S,
+                              Qt::Key_P, Qt::Key_M, Qt::Key_N, Qt::Key_F1}) {
+        visit.press(key);
+        EXPECT_EQ(visit.entries(), before) << key;
+        EXPECT_EQ(visit.page().question(), nullptr) << key;
+    }
+    visit.press(Qt::Key_T);
+    visit.press(Qt::Key_Return);
+    EXPECT_TRUE(visit.state().takenOver);
+    EXPECT_EQ(shown(visit, "cardTitle"), QString());
+    visit.picture(QStringLiteral("visit-16-taken-over"));
+}
+
+TEST(VisitCards, ThePlanThatNeedsAHelperIsFoundWhenOneComes) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.seeUntil("scrub-skin");
+    visit.press(Qt::Key_H, Qt::ShiftModifier);
+    loseEveryWay(visit);
+    auto* after = visit.find<QLabel>(QStringLiteral("cardAfter"));
+    EXPECT_TRUE(after->text().contains(QStringLiteral("Shift+H"))) << after->text().toStdString();
+}
+
+TEST(VisitCards, TheCallFillsTheWidth) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.ward().must(practice::SeeLapse{.lapses = {"breathless"}});
+    auto* call = visit.find<QLabel>(QStringLiteral("cardCall"));
+    EXPECT_GE(call->width(), visit.page().width() * 9 / 10);
+    for (const auto* label :
+         visit.find<QWidget>(QStringLiteral("visitCard"))->findChildren<QLabel*>())
+        EXPECT_LE(label->font().pointSizeF(), call->font().pointSizeF()) << "nothing is larger";
+}
+
+// Once no step is left there is no "at least 0 seconds".
+TEST(VisitCards, AtTheEndNoTimeIsLeftToTell) {
+    VisitDriver visit("clean-hands", Way::Guided);
+    auto* left = visit.find<QLabel>(QStringLiteral("visitLeft"));
+    EXPECT_TRUE(left->text().contains(QStringLiteral("at least")));
+    while (practice::inHand(visit.state()) && !HasFailure()) visit.seeStep();
+    visit.page().tick();
+    EXPECT_EQ(left->text(), QStringLiteral("no steps left"));
+}
+
 TEST(VisitCards, PressedByMistakeIsTakenBack) {
     VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
     visit.ward().must(practice::SeeLapse{.lapses = {"breathless"}});
@@ -123,9 +199,27 @@ TEST(VisitCards, AMeasureAtTheLimitSaysTheRule) {
     QTest::keyClicks(mm, QStringLiteral("70"));
     EXPECT_TRUE(rule->text().contains(QStringLiteral("555 0101"))) << rule->text().toStdString();
     visit.picture(QStringLiteral("visit-11-measure"));
+    EXPECT_EQ(rule->visibleRegion().boundingRect().height(), rule->height()) << "in sight, whole";
     QTest::keyClick(mm, Qt::Key_Return);
     ASSERT_EQ(visit.state().readings.size(), 1U);
     EXPECT_EQ(visit.state().readings[0].mm, 70);
+}
+
+// A line without printed marks is measured in millimetres alone, and girth has no marks at all.
+TEST(VisitCards, MarksAreAskedOnlyOfAMeasureThatHasThem) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.press(Qt::Key_M);
+    auto* marks = visit.find<QLineEdit>(QStringLiteral("measureMarks"));
+    EXPECT_TRUE(marks->isVisible());
+    visit.click(QStringLiteral("measureWhich.arm-girth"));
+    EXPECT_FALSE(marks->isVisible());
+    auto* mm = visit.find<QLineEdit>(QStringLiteral("measureMm"));
+    mm->setFocus();
+    QTest::keyClicks(mm, QStringLiteral("320"));
+    // Local policy of the pack: thirty millimetres more round the arm, 290 when it was put in.
+    auto* rule = visit.find<QLabel>(QStringLiteral("measureRule"));
+    EXPECT_TRUE(rule->text().contains(QStringLiteral("555 0101"))) << rule->text().toStdString();
+    EXPECT_FALSE(rule->text().contains(QStringLiteral("push the line")));
 }
 
 }  // namespace

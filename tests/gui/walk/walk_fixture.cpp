@@ -9,6 +9,7 @@
 #include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "main/refusedwindow.h"
+#include "visit/learnerfeed.h"
 #include "visit/visitpage.h"
 
 const std::vector<Walk::Place>& Walk::places() {
@@ -261,7 +262,8 @@ void Walk::refused() {
 }
 void Walk::learnersWindow() {
     openVisit();
-    auto window = std::make_unique<ui::LearnerWindow>(*m_desk);
+    auto* feed = new ui::LearnerFeed(*m_desk, m_desk.get());
+    auto window = std::make_unique<ui::LearnerWindow>(*feed);
     window->turn();
     window->tick();
     m_shown = std::move(window);

@@ -1,0 +1,229 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every way to say that something went wrong, by keys alone; looked at in what the ledger holds.
+#include <QLabel>
+#include <QLineEdit>
+#include <set>
+
+#include "gui/visit/visitdriver.h"
+#include "pieces/pressbutton.h"
+#include "visit/question.h"
+
+namespace {
+
+using gui::VisitDriver;
+using practice::On;
+using practice::Way;
+
+/// What the newest entry of the visit says.
+template <class Said>
+const Said* newest(VisitDriver& visit) {
+    return std::get_if<Said>(&visit.ward().visit().events.back().said);
+}
+
+VisitDriver& atScrub(VisitDriver& visit) {
+    visit.seeUntil("scrub-skin");
+    return visit;
+}
+
+/// The number of a lapse in the list that is offered now.
+Qt::Key digitOf(VisitDriver& visit, const std::string& lapse) {
+    const auto offered = practice::lapsesToOffer(visit.ward().taught(), visit.state());
+    const auto& all = visit.ward().taught().model.lapses;
+    for (std::size_t i = 0; i < offered.size() && i < 9; ++i)
+        if (all.at(static_cast<std::size_t>(offered[i])).id == lapse)
+            return static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i));
+    ADD_FAILURE() << lapse << " has no digit";
+    return Qt::Key_9;
+}
+
+bool planHas(VisitDriver& visit, packs::By by) {
+    const auto& operators = visit.ward().taught().model.operators;
+    for (const int op : visit.state().wayBack->operators)
+        if (operators.at(static_cast<std::size_t>(op)).by == by) return true;
+    return false;
+}
+
+/// Tab until the focus is on something whose name begins so.
+void tabTo(VisitDriver& visit, const QString& name) {
+    QCoreApplication::processEvents();  // what was just asked is shown by then
+    for (int i = 0; i < 40; ++i) {
+        if (visit.page().focusWidget()->objectName().startsWith(name)) return;
+        visit.press(Qt::Key_Tab);
+    }
+    ADD_FAILURE() << name.toStdString() << " is not reached";
+}
+
+// pack-language.md: several seen at one moment are one lapse with all their breaks.
+TEST(VisitLapses, SeveralAtOneMomentAreOneLapse) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    atScrub(visit);
+    const std::size_t before = visit.entries();
+    const Qt::Key mask = digitOf(visit, "mask-slipped");
+    const Qt::Key swab = digitOf(visit, "used-swab");
+    visit.press(Qt::Key_L, Qt::ShiftModifier);
+    ASSERT_NE(visit.page().question(), nullptr);
+    visit.press(mask);
+    visit.press(swab);
+    EXPECT_EQ(visit.entries(), before) << "nothing is said before Enter";
+    visit.press(Qt::Key_Return);
+    ASSERT_EQ(visit.entries(), before + 1);
+    const auto* seen = newest<practice::SeeLapse>(visit);
+    ASSERT_NE(seen, nullptr);
+    EXPECT_EQ(std::set<std::string>(seen->lapses.begin(), seen->lapses.end()),
+              (std::set<std::string>{"mask-slipped", "used-swab"}));
+    EXPECT_FALSE(seen->alone);
+    ASSERT_EQ(visit.state().lapses.size(), 1U);
+    const auto& ids = visit.ward().taught().model.conditionIds;
+    const std::set<std::string> broken{"mask-on", "skin-scrubbed", "line-scrubbed"};
+    for (std::size_t i = 0; i < ids.size(); ++i)
+        EXPECT_FALSE(broken.contains(ids[i]) && visit.state().holds.has(static_cast<int>(i)))
+            << ids[i];
+    EXPECT_EQ(visit.page().question(), nullptr);
+}
+
+TEST(VisitLapses, SeveralWithNoneChosenSaysNothing) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    atScrub(visit);
+    const std::size_t before = visit.entries();
+    visit.press(Qt::Key_L, Qt::ShiftModifier);
+    visit.press(Qt::Key_1);
+    visit.press(Qt::Key_1);
+    visit.click(QStringLiteral("accept"));
+    EXPECT_EQ(visit.entries(), before);
+    visit.press(Qt::Key_Escape);
+    EXPECT_EQ(visit.page().question(), nullptr);
+}
+
+// pack-language.md: with `alone` no operator of the way back is `by: "helper"`.
+TEST(VisitLapses, WithNoHelperAtHandTheWayBackDoesWithoutOne) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    atScrub(visit);
+    auto* toggle = visit.find<ui::PressButton>(QStringLiteral("noHelper"));
+    ASSERT_TRUE(toggle->isVisible());
+    EXPECT_FALSE(toggle->isChecked());
+    visit.press(Qt::Key_H, Qt::ShiftModifier);
+    EXPECT_TRUE(toggle->isChecked());
+    visit.press(Qt::Key_L);
+    visit.press(digitOf(visit, "mask-slipped"));
+    const auto* seen = newest<practice::SeeLapse>(visit);
+    ASSERT_NE(seen, nullptr);
+    EXPECT_TRUE(seen->alone);
+    ASSERT_TRUE(visit.state().wayBack.has_value());
+    EXPECT_FALSE(planHas(visit, packs::By::Helper));
+    EXPECT_TRUE(visit.state().lapses.back().alone);
+}
+
+TEST(VisitLapses, WhenTheHelperIsGoneAnUntouchedWayBackIsPlannedAnew) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    atScrub(visit);
+    visit.press(Qt::Key_L);
+    visit.press(digitOf(visit, "mask-slipped"));
+    ASSERT_TRUE(planHas(visit, packs::By::Helper));
+    const std::size_t before = visit.entries();
+    visit.press(Qt::Key_H, Qt::ShiftModifier);
+    EXPECT_EQ(visit.entries(), before + 2) << "withdrawn, and said again";
+    ASSERT_EQ(visit.state().lapses.size(), 2U);
+    EXPECT_TRUE(visit.state().lapses[0].withdrawn);
+    EXPECT_FALSE(planHas(visit, packs::By::Helper));
+    visit.press(Qt::Key_H, Qt::ShiftModifier);
+    EXPECT_TRUE(planHas(visit, packs::By::Helper)) << "one came";
+    visit.seeStep();
+    const std::size_t begun = visit.entries();
+    visit.press(Qt::Key_H, Qt::ShiftModifier);
+    EXPECT_EQ(visit.entries(), begun) << "a way back that was begun goes on";
+}
+
+TEST(VisitLapses, APackWithoutHelpersDoesNotAskForOne) {
+    VisitDriver visit("clean-hands");
+    EXPECT_FALSE(visit.find<QWidget>(QStringLiteral("noHelper"))->isVisible());
+    visit.press(Qt::Key_H, Qt::ShiftModifier);
+    visit.seeUntil("keep-clean");
+    visit.press(Qt::Key_L);
+    visit.press(Qt::Key_2);
+    ASSERT_NE(newest<practice::SeeLapse>(visit), nullptr);
+    EXPECT_FALSE(newest<practice::SeeLapse>(visit)->alone);
+}
+
+TEST(VisitLapses, NotDoneAlsoKnowsThatNobodyHelps) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    visit.press(Qt::Key_H, Qt::ShiftModifier);
+    visit.press(Qt::Key_D);
+    ASSERT_NE(newest<practice::MissStep>(visit), nullptr);
+    EXPECT_TRUE(newest<practice::MissStep>(visit)->alone);
+}
+
+TEST(VisitLapses, NoticedLateByKeysAlone) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("alcohol-rub");
+    visit.press(Qt::Key_E);
+    ASSERT_NE(visit.page().question(), nullptr);
+    visit.press(Qt::Key_1);  // the newest step done: towel-dry
+    tabTo(visit, QStringLiteral("earlierLapse."));
+    visit.press(Qt::Key_2);  // the first is "left out"
+    visit.press(Qt::Key_Return);
+    const auto* seen = newest<practice::SeeLapse>(visit);
+    ASSERT_NE(seen, nullptr);
+    EXPECT_EQ(seen->happened, "towel-dry");
+    EXPECT_EQ(seen->lapses, std::vector<std::string>{"touched-tap"});
+}
+
+TEST(VisitLapses, LeftOutIsSaidOfAnEarlierStep) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("alcohol-rub");
+    visit.press(Qt::Key_E);
+    visit.press(Qt::Key_1);
+    tabTo(visit, QStringLiteral("earlierLapse."));
+    visit.press(Qt::Key_1);
+    visit.press(Qt::Key_Return);
+    const auto* missed = newest<practice::MissStep>(visit);
+    ASSERT_NE(missed, nullptr);
+    EXPECT_EQ(missed->step, "towel-dry");
+    EXPECT_EQ(visit.state().lapses.back().leftOut, "towel-dry");
+}
+
+TEST(VisitLapses, SomethingElseByKeysAlone) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.press(Qt::Key_U);
+    ASSERT_NE(visit.page().question(), nullptr);
+    QTest::keyClicks(visit.page().focusWidget(), QStringLiteral("sleeve brushed the hand 1"));
+    visit.press(Qt::Key_Tab);
+    visit.press(Qt::Key_Space);
+    visit.press(Qt::Key_Return);
+    const auto* seen = newest<practice::SeeLapse>(visit);
+    ASSERT_NE(seen, nullptr);
+    ASSERT_TRUE(seen->other.has_value());
+    EXPECT_EQ(seen->other->what, "sleeve brushed the hand 1");
+    EXPECT_EQ(seen->other->touched.size(), 1U);
+}
+
+TEST(VisitLapses, ZeroAmongTheLapsesIsSomethingElse) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.press(Qt::Key_L);
+    visit.press(Qt::Key_0);
+    EXPECT_NE(visit.find<QLineEdit>(QStringLiteral("otherWhat")), nullptr);
+}
+
+TEST(VisitLapses, WithdrawnByKeysAloneAndShownStruckThrough) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.press(Qt::Key_L);
+    visit.press(Qt::Key_2);
+    auto* row = visit.find<ui::PressButton>(QStringLiteral("withdraw-0"));
+    ASSERT_NE(row, nullptr);
+    for (int i = 0; i < 60 && !row->hasFocus(); ++i) visit.press(Qt::Key_Tab);
+    ASSERT_TRUE(row->hasFocus());
+    visit.press(Qt::Key_Return);
+    const auto* back = newest<practice::TakeBack>(visit);
+    ASSERT_NE(back, nullptr);
+    EXPECT_EQ(back->entry, visit.state().lapses[0].entry);
+    EXPECT_TRUE(visit.state().lapses[0].withdrawn);
+    EXPECT_TRUE(row->isVisible());
+    EXPECT_FALSE(row->isEnabled());
+    EXPECT_TRUE(row->accessibleName().startsWith(QStringLiteral("Withdrawn")));
+    visit.picture(QStringLiteral("visit-13-withdrawn"));
+}
+
+}  // namespace
