@@ -4107,10 +4107,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>steps left: at least %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 min left</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4124,6 +4120,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>no steps left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steps left: %1 or more</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

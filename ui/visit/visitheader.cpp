@@ -97,7 +97,7 @@ void VisitHeader::tick(const Moment& moment, const base::Instant& now) {
     if (!moment.opened().minutes && !known)
         return m_left->say(moment.state().wayBack ? QString() : tr("no steps left"));
     if (!moment.opened().minutes)
-        return m_left->say(tr("steps left: at least %1").arg(lengthWords(needed)));
+        return m_left->say(tr("steps left: %1 or more").arg(lengthWords(needed)));
     const std::int64_t gone = (now.wallMs - moment.visit().origin.atMs) / 60000;
     const std::int64_t left = *moment.opened().minutes - gone;
     m_left->setRole(left * 60 < needed ? Role::Amber : Role::QuietInk);

@@ -102,7 +102,7 @@ TEST(VisitCards, TheCallFillsTheWidth) {
 TEST(VisitCards, AtTheEndNoTimeIsLeftToTell) {
     VisitDriver visit("clean-hands", Way::Guided);
     auto* left = visit.find<QLabel>(QStringLiteral("visitLeft"));
-    EXPECT_TRUE(left->text().contains(QStringLiteral("at least")));
+    EXPECT_TRUE(left->text().contains(QStringLiteral("or more")));
     while (practice::inHand(visit.state()) && !HasFailure()) visit.seeStep();
     visit.page().tick();
     EXPECT_EQ(left->text(), QStringLiteral("no steps left"));
