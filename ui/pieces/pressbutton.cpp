@@ -173,16 +173,16 @@ void PressButton::paintEvent(QPaintEvent*) {
     painter.setPen(isDown() ? theme.on(Role::Ink) : colors.ink);
     if (isDown() && m_dress != Dress::Main) painter.setPen(theme.color(Role::Surface));
     painter.setFont(textFont());
+    // A painter in a program from right to left would turn the side once more.
+    const Qt::Alignment start = Qt::AlignAbsolute | (isRtl ? Qt::AlignRight : Qt::AlignLeft);
     if (!m_glyph.isEmpty()) {
-        painter.drawText(inside, Qt::AlignVCenter | (isRtl ? Qt::AlignRight : Qt::AlignLeft),
-                         m_glyph);
+        painter.drawText(inside, static_cast<int>(Qt::AlignVCenter | start), m_glyph);
         const int used = painter.fontMetrics().horizontalAdvance(m_glyph) + Theme::gap(Gap::Tight);
         isRtl ? inside.setRight(inside.right() - used) : inside.setLeft(inside.left() + used);
     }
-    const int align = m_isStartAligned || !m_keyHint.isEmpty()
-                          ? (isRtl ? Qt::AlignRight : Qt::AlignLeft)
-                          : Qt::AlignHCenter;
-    painter.drawText(inside, align | Qt::AlignVCenter | Qt::TextWordWrap, text());
+    const Qt::Alignment side =
+        m_isStartAligned || !m_keyHint.isEmpty() ? start : Qt::Alignment(Qt::AlignHCenter);
+    painter.drawText(inside, static_cast<int>(side) | Qt::AlignVCenter | Qt::TextWordWrap, text());
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(theme.color(m_dress == Dress::Main ? Role::Paper : Role::Pine),
