@@ -171,6 +171,14 @@ bool WindowPlayer::finish(const procedure::Taught& taught) {
     return visitKey(Qt::Key_Space);
 }
 
+/// The step that says most about the windows: its picture moves, two clocks wait.
+bool WindowPlayer::isScrubNext(const procedure::Taught& taught) const {
+    const practice::StepRecord* next = practice::recordInHand(m_desk.view().visit()->state);
+    if (next == nullptr) return false;
+    const packs::Step* step = packs::findStep(taught.pack, next->step).step;
+    return step->picture && step->picture->focus == "scrub-across";
+}
+
 bool WindowPlayer::playVisit() {
     if (!m_desk.view().visit() || !m_desk.view().visit()->taught)
         return refuse(QStringLiteral("no visit is open"));
@@ -178,7 +186,8 @@ bool WindowPlayer::playVisit() {
     int steps = 0;
     while (practice::recordInHand(m_desk.view().visit()->state)) {
         if (!playStep(*taught)) return false;
-        if (++steps == 12) picture(QStringLiteral("visit"));
+        ++steps;
+        if (isScrubNext(*taught)) picture(QStringLiteral("visit"));
         if (steps >= 16 && !m_hasLapsed && !playLapse()) return false;
     }
     return finish(*taught);

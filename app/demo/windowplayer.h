@@ -33,6 +33,7 @@ class WindowPlayer {
     bool playPhase(const procedure::Taught& taught);
     void runTwoRealSeconds();
     bool playLapse();
+    bool isScrubNext(const procedure::Taught& taught) const;
     bool finish(const procedure::Taught& taught);
     bool writeMeasures(const packs::Pack& pack);
     /// A key of the visit. When it should have become an entry and none came, the play ends.

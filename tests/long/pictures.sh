@@ -16,7 +16,7 @@ missing() { complain "$*" && bad=1; }
 sheet() {
     local name=$1 columns=$2
     shift 2
-    montage -label '%t' "$@" -tile "${columns}x" -geometry '640x640>+6+6' -background '#d8d5cb' \
+    montage -label '%t' "$@" -tile "${columns}x" -geometry '640x>+6+6' -background '#d8d5cb' \
         "$looked/sheets/$name.png" || missing "no sheet $name"
 }
 
