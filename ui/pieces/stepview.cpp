@@ -143,7 +143,9 @@ void StepView::fitSentence() {
     const int room = width() - 2 * Theme::gap(Gap::Wide) - scrollBar;
     const QFontMetrics metrics(themeInUse().font(TextSize::Learner, QFont::DemiBold));
     const QRect box = metrics.boundingRect(0, 0, room, 10000, Qt::TextWordWrap, m_sentence->text());
-    const bool isLarge = box.height() <= 2 * metrics.lineSpacing() + 2 && box.width() <= room;
+    // Beside a picture one large line at most: two would push the picture out of view.
+    const int lines = m_picture->isHidden() ? 2 : 1;
+    const bool isLarge = box.height() <= lines * metrics.lineSpacing() + 2 && box.width() <= room;
     m_sentence->setSize(isLarge ? TextSize::Learner : TextSize::Title);
 }
 
@@ -210,9 +212,13 @@ void StepView::tick(const Moment& moment, const base::Instant& now) {
 }
 
 void StepView::showPicture(const Moment& moment, const base::Instant& now) {
+    const bool wasHidden = m_picture->isHidden();
     const render::SceneState scene = sceneOf(moment, now);
-    if (scene.focus.empty() || !PictureView::has(scene.focus)) return m_picture->showNothing();
-    m_picture->show(scene, moment.state().isPaused() ? 0 : now.bootMs);
+    if (scene.focus.empty() || !PictureView::has(scene.focus))
+        m_picture->showNothing();
+    else
+        m_picture->show(scene, moment.state().isPaused() ? 0 : now.bootMs);
+    if (m_picture->isHidden() != wasHidden) fitSentence();
 }
 
 }  // namespace ui
