@@ -9,6 +9,8 @@
 
 #include "demo/demoward.h"
 #include "procedure/taught.h"
+#include "record/card.h"
+#include "record/derivation.h"
 #include "store/recordfile.h"
 #include "store/sqlledger.h"
 
@@ -38,6 +40,21 @@ base::Result<std::unique_ptr<procedure::Shelf>> compiledShelf() {
     return shelf;
 }
 
+namespace {
+
+/// Cards and search keys that an earlier program made by other rules are made anew. Only then is
+/// anything read that grows with the record.
+base::Outcome bringDerivedUpToDate(ledger::Ledger& ledger, procedure::Shelf& shelf) {
+    const auto version = ledger.foldVersion();
+    if (!version) return version.error();
+    if (*version == record::foldVersion) return base::Done{};
+    const auto all = record::deriveAll(ledger, shelf);
+    if (!all) return all.error();
+    return ledger.rebuild(*all);
+}
+
+}  // namespace
+
 base::Result<Composed> composeWard(const QString& folder, const base::Clock& clock) {
     Composed made;
     auto shelf = compiledShelf();
@@ -51,6 +68,8 @@ base::Result<Composed> composeWard(const QString& folder, const base::Clock& clo
     if (made.ledger->head().size == 0)
         if (auto filled = fillDemoWard(*made.ledger, *made.shelf, clock.now()); !filled)
             return filled.error();
+    if (auto derived = bringDerivedUpToDate(*made.ledger, *made.shelf); !derived)
+        return derived.error();
     auto desk = desk::Desk::open(*made.ledger, *made.shelf, clock, desk::Ward::Demonstration);
     if (!desk) return desk.error();
     made.desk = std::move(*desk);

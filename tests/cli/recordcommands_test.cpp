@@ -165,6 +165,19 @@ TEST(RecordRebuild, RestoresEveryDerivedRowThatWasDamaged) {
     }
 }
 
+// A program with other rules for cards and search keys left its rows behind.
+TEST(RecordRebuild, HappensAtTheStartWhenTheRulesAreOthers) {
+    const DemoFolder folder(DemoFolder::Visit::Open);
+    const std::string before = folder.rows();
+    folder.tamper("DELETE FROM search_key");
+    const base::ManualClock clock(support::demoStart());
+    ASSERT_TRUE(composeWard(QString::fromStdString(folder.path()), clock).ok());
+    EXPECT_NE(folder.rows(), before) << "with the same rules nothing is made anew";
+    folder.tamper("UPDATE fold SET version = version - 1");
+    ASSERT_TRUE(composeWard(QString::fromStdString(folder.path()), clock).ok());
+    EXPECT_EQ(folder.rows(), before);
+}
+
 // The sentence of store/edge-wrong says that this mends it.
 TEST(RecordRebuild, MendsARecordThatTheWindowsRefuse) {
     const DemoFolder folder(DemoFolder::Visit::Open);
