@@ -3827,6 +3827,14 @@ Taught by %2</source>
         <source>Role</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Press your name to begin. Everything recorded from then on carries it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on as %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::StartPage</name>

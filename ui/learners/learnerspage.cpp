@@ -37,6 +37,9 @@ LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
     column()->addWidget(m_more, 0, Qt::AlignHCenter);
     connect(add, &QPushButton::clicked, this, &LearnersPage::wantsPatient);
     connect(m_search, &QLineEdit::textChanged, this, &LearnersPage::lookFor);
+    connect(m_search, &QLineEdit::returnPressed, this, [this] {
+        if (m_cards.size() == 1) open(record::Card(m_cards.front()));
+    });
     connect(m_more, &QPushButton::clicked, this, &LearnersPage::loadMore);
 }
 
@@ -91,12 +94,14 @@ QWidget* LearnersPage::emptyWords() {
     return teach;
 }
 
+/// Setting out to another record changes what is shown, not what is written.
+void LearnersPage::open(const record::Card& card) {
+    if (errors()->took(m_desk.openRecord(card.patient, card.learner))) Q_EMIT chose();
+}
+
 QWidget* LearnersPage::cardFor(const record::Card& card) {
     auto* made = new LearnerCard(card, m_desk.now());
-    connect(made, &QPushButton::clicked, this, [this, card] {
-        // Setting out to another record changes what is shown, not what is written.
-        if (errors()->took(m_desk.openRecord(card.patient, card.learner))) Q_EMIT chose();
-    });
+    connect(made, &QPushButton::clicked, this, [this, card] { open(card); });
     return made;
 }
 

@@ -26,6 +26,7 @@ class LearnersPage : public Page {
     void lookFor(const QString& typed);
     void loadMore();
     void fill();
+    void open(const record::Card& card);
     QWidget* cardFor(const record::Card& card);
     QWidget* emptyWords();
 

@@ -100,6 +100,7 @@ StaffPage& MainWindow::staff() {
     return madeOnce(m_staff, m_stack, [this] {
         auto* page = new StaffPage(m_desk);
         connect(page, &StaffPage::chose, this, &MainWindow::refreshTeacher);
+        connect(page, &StaffPage::left, this, [this] { showPage(m_beforeStaff); });
         return page;
     });
 }

@@ -5,6 +5,7 @@
 #include <QButtonGroup>
 #include <QCloseEvent>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPushButton>
 #include <QShortcut>
 #include <QStackedWidget>
@@ -55,6 +56,7 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
       m_places(new QButtonGroup(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setWindowTitle(tr("Ninebark"));
+    restoreLook();
     auto* centre = new QWidget;
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
@@ -75,6 +77,15 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
 bool MainWindow::focusNextPrevChild(bool isNext) {
     tabInReadingOrder(centralWidget());
     return QMainWindow::focusNextPrevChild(isNext);
+}
+
+/// Enter presses what has the focus, as Space does: outside of dialogs a button leaves that open.
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    auto* button = qobject_cast<QAbstractButton*>(focusWidget());
+    if (!isEnter || event->modifiers() & ~Qt::KeypadModifier || event->isAutoRepeat() || !button)
+        return QMainWindow::keyPressEvent(event);
+    button->click();
 }
 
 QWidget* MainWindow::page() const { return m_stack->currentWidget(); }
@@ -201,17 +212,22 @@ void MainWindow::go(Place place) {
 void MainWindow::showVisit() {
     const auto& view = m_desk.view();
     // An open visit of another record is opened with its record; its learner is the doer.
-    if (view.openVisit && view.visitPatient && !view.visit())
-        static_cast<void>(m_desk.openRecord(*view.visitPatient, std::nullopt).ok());
+    if (view.openVisit && view.visitPatient && !view.visit()) {
+        const auto opened = m_desk.openRecord(*view.visitPatient, std::nullopt);
+        if (!m_learners->errors()->took(opened)) return showPage(m_learners);
+    }
     showPage(&visit());
 }
 
 void MainWindow::showStaff() {
+    if (page() != m_staff) m_beforeStaff = page();
     staff().begin();
     showPage(m_staff);
 }
 
 void MainWindow::showPage(QWidget* page) {
+    // The stack itself would give the focus to what was made first, which is often the foot.
+    const bool hasChosen = page->focusWidget() != nullptr;
     m_stack->setCurrentWidget(page);
     Place place = Place::Learners;
     if (page == m_visit || page == m_start) place = Place::Visit;
@@ -220,7 +236,20 @@ void MainWindow::showPage(QWidget* page) {
     if (page == m_papers) place = Place::Papers;
     m_tabs[place]->setChecked(true);
     m_settings.set(Setting::LastPlace, placeWord(place));
-    if (page != m_learners && !page->isAncestorOf(focusWidget())) page->setFocus();
+    const bool isIn = hasChosen && page->isAncestorOf(focusWidget());
+    if (page != m_learners && !isIn) focusIn(page);
+}
+
+/// The page itself where it takes keys, else the first thing in it that does, once what was just
+/// laid out is shown.
+void MainWindow::focusIn(QWidget* page) {
+    page->setFocus();
+    if (page->focusPolicy() != Qt::NoFocus) return;
+    const auto goIn = [this, page] {
+        if (focusWidget() != page) return;
+        if (QWidget* first = tabInReadingOrder(page)) first->setFocus();
+    };
+    QMetaObject::invokeMethod(page, goIn, Qt::QueuedConnection);
 }
 
 void MainWindow::refreshTeacher() {
@@ -250,12 +279,16 @@ void MainWindow::nextScheme() {
     Look::instance().apply(next, theme().textFactor());
 }
 
-void MainWindow::restore() {
+/// Before any widget is made: dressing each anew takes longer than reading the record, and one that
+/// was made before the first look keeps the platform's letters.
+void MainWindow::restoreLook() {
     const SchemeChoice scheme = schemeFrom(m_settings.words(Setting::Scheme));
     const double factor = m_settings.number(Setting::TextFactor);
-    // Dressing every widget anew takes longer than reading the record.
     if (scheme != Look::instance().choice() || factor != theme().textFactor())
         Look::instance().apply(scheme, factor);
+}
+
+void MainWindow::restore() {
     resize(1280, 800);
     const QByteArray geometry = m_settings.bytes(Setting::WindowGeometry);
     if (!geometry.isEmpty()) restoreGeometry(geometry);

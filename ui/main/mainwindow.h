@@ -42,6 +42,7 @@ class MainWindow : public QMainWindow {
 
   protected:
     void closeEvent(QCloseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     bool focusNextPrevChild(bool isNext) override;
 
   private:
@@ -71,9 +72,11 @@ class MainWindow : public QMainWindow {
     void showVisit();
     void showStaff();
     void showPage(QWidget* page);
+    void focusIn(QWidget* page);
     void refreshTeacher();
     void changeText(double step);
     void nextScheme();
+    void restoreLook();
     void restore();
 
     desk::Desk& m_desk;
@@ -88,6 +91,7 @@ class MainWindow : public QMainWindow {
     LineForm* m_lineForm = nullptr;
     LearnerForm* m_learnerForm = nullptr;
     StaffPage* m_staff = nullptr;
+    QWidget* m_beforeStaff = nullptr;
     SettingsPage* m_settingsPage = nullptr;
     StartPage* m_start = nullptr;
     SignPage* m_sign = nullptr;

@@ -16,11 +16,13 @@ class Follower {
         if (!widget || widget->isHidden()) return;
         if (widget->focusPolicy() != Qt::NoFocus && !widget->focusProxy()) {
             if (m_last) QWidget::setTabOrder(m_last, widget);
+            if (!m_first) m_first = widget;
             m_last = widget;
         }
         if (const auto* area = qobject_cast<QScrollArea*>(widget)) follow(area->widget());
         follow(widget->layout());
     }
+    QWidget* first() const { return m_first; }
 
   private:
     void follow(QLayout* layout) {
@@ -34,11 +36,16 @@ class Follower {
         }
     }
 
+    QWidget* m_first = nullptr;
     QWidget* m_last = nullptr;
 };
 
 }  // namespace
 
-void tabInReadingOrder(QWidget* root) { Follower().follow(root); }
+QWidget* tabInReadingOrder(QWidget* root) {
+    Follower follower;
+    follower.follow(root);
+    return follower.first();
+}
 
 }  // namespace ui

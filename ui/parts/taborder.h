@@ -7,7 +7,8 @@ class QWidget;
 namespace ui {
 
 /// Makes Tab follow the layouts below `root`, which is the order one reads in, whatever was made
-/// first. A window does it when Tab is pressed: by then everything is in its place.
-void tabInReadingOrder(QWidget* root);
+/// first. A window does it when Tab is pressed: by then everything is in its place. Returns the
+/// first that takes the focus; null when none does.
+QWidget* tabInReadingOrder(QWidget* root);
 
 }  // namespace ui

@@ -15,6 +15,8 @@ namespace ui {
 StaffPage::StaffPage(desk::Desk& desk, QWidget* parent)
     : Page(QStringLiteral("staff"), parent), m_desk(desk) {
     setPrimary(tr("Add to the staff"));
+    m_goOn = addSecondary({}, QStringLiteral("staff.goOn"));
+    connect(m_goOn, &QPushButton::clicked, this, &StaffPage::left);
     connect(this, &Page::pressed, this, &StaffPage::add);
 }
 
@@ -23,17 +25,30 @@ void StaffPage::begin() {
     fill();
 }
 
+void StaffPage::sayWho() {
+    const record::House& house = m_desk.view().house;
+    const auto& teacher = m_desk.view().teacher;
+    const record::Staff* who = teacher ? house.person(*teacher) : nullptr;
+    m_goOn->setVisible(who != nullptr);
+    if (who) m_goOn->setText(tr("Go on as %1").arg(render::plain(who->said.name)));
+}
+
 void StaffPage::fill() {
     clear();
+    sayWho();
+    const record::House& house = m_desk.view().house;
+    const bool isToChoose = !m_desk.view().teacher && !house.staff.empty();
     column()->addWidget(pageHeader(
         tr("Who works here"),
-        tr("Everything recorded from now on carries this name. Press yours when you take over.")));
+        isToChoose ? tr("Press your name to begin. Everything recorded from then on carries it.")
+                   : tr("Everything recorded from now on carries this name. Press yours when you "
+                        "take over.")));
     QVBoxLayout* list = cardIn(column(), tr("Now at this desk"));
-    if (m_desk.view().house.staff.empty())
+    if (house.staff.empty())
         list->addWidget(text(tr("Nobody yet. Add yourself below; then you can begin."), Size::Body,
                              Tone::Quiet));
     std::vector<Option> people;
-    for (const record::Staff& person : m_desk.view().house.staff)
+    for (const record::Staff& person : house.staff)
         people.push_back(
             {shown(person.said.staff.text()),
              tr("%1 (%2), %3", "name, initials, role")
@@ -45,6 +60,7 @@ void StaffPage::fill() {
     connect(who, &Choice::changed, this, [this, who] {
         if (const auto chosen = base::StaffId::parse(who->word().toStdString())) {
             m_desk.workAs(*chosen);
+            sayWho();
             Q_EMIT chose();
         }
     });

@@ -7,6 +7,8 @@
 #include "parts/field.h"
 #include "parts/page.h"
 
+class QPushButton;
+
 namespace ui {
 
 /// Who works here now. No passphrases yet: one press changes it, and everything recorded carries
@@ -19,14 +21,17 @@ class StaffPage : public Page {
 
   Q_SIGNALS:
     void chose();
+    void left();
 
   private:
     void fill();
+    void sayWho();
     void add();
 
     desk::Desk& m_desk;
     WordsField *m_name = nullptr, *m_initials = nullptr;
     Choice* m_role = nullptr;
+    QPushButton* m_goOn;
 };
 
 }  // namespace ui

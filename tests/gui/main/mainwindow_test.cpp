@@ -202,3 +202,46 @@ TEST_F(Shell, PicturesOfSigningAndPapersInEveryLook) {
     QApplication::setLayoutDirection(Qt::LeftToRight);
     EXPECT_NE(large, mirrored);
 }
+
+// With nobody chosen yet, the first name is in hand and Enter takes it.
+TEST_F(Shell, EnterPressesWhatHasTheFocus) {
+    begin(Begin::DemoWard);
+    m_desk->workAs(base::StaffId::random());
+    QTest::keyClick(m_window.get(), Qt::Key_6, Qt::AltModifier);
+    QCoreApplication::processEvents();
+    const auto first = m_desk->view().house.staff.front().said;
+    QWidget* focus = m_window->focusWidget();
+    ASSERT_TRUE(qobject_cast<QAbstractButton*>(focus));
+    EXPECT_TRUE(focus->objectName().endsWith(QString::fromStdString(first.staff.text())))
+        << focus->objectName().toStdString();
+    QTest::keyClick(focus, Qt::Key_Return);
+    EXPECT_EQ(m_desk->view().teacher, first.staff);
+    press("staff.goOn");
+    EXPECT_EQ(m_window->page()->objectName(), fromUtf8("learners"));
+    type("search", fromUtf8("okonjo"));
+    QCoreApplication::processEvents();
+    QTest::keyClick(m_window->focusWidget(), Qt::Key_Tab);
+    QTest::keyClick(m_window->focusWidget(), Qt::Key_Enter);
+    ASSERT_TRUE(m_desk->view().record) << m_window->focusWidget()->objectName().toStdString();
+    EXPECT_EQ(m_window->page()->objectName(), fromUtf8("person"));
+}
+
+TEST_F(Shell, EnterOpensTheOnlyOneThatIsFound) {
+    begin(Begin::DemoWard);
+    type("search", fromUtf8("o"));
+    QTest::keyClick(find("search"), Qt::Key_Return);
+    EXPECT_FALSE(m_desk->view().record) << "two are found";
+    type("search", fromUtf8("okonjo"));
+    QTest::keyClick(find("search"), Qt::Key_Return);
+    ASSERT_TRUE(m_desk->view().record);
+    EXPECT_EQ(m_window->page()->objectName(), fromUtf8("person"));
+}
+
+// Also where the window is the first thing that asks for a look.
+TEST_F(Shell, BarIsWrittenInTheLettersOfTheLook) {
+    begin(Begin::DemoWard);
+    for (const char* name : {"textLarger", "settings", "teacher"})
+        EXPECT_EQ(find(name)->font().pointSizeF(),
+                  ui::theme().font(render::TextSize::Body).pointSizeF())
+            << name;
+}
