@@ -6,6 +6,7 @@
 #include <QCheckBox>
 #include <QRadioButton>
 #include <QResizeEvent>
+#include <QTextLayout>
 
 #include "parts/flowlayout.h"
 #include "parts/parts.h"
@@ -34,6 +35,7 @@ void Choice::setOptions(const std::vector<Option>& options) {
         QAbstractButton* made = m_pick == Pick::One
                                     ? static_cast<QAbstractButton*>(new QRadioButton(option.label))
                                     : new QCheckBox(option.label);
+        made->setAccessibleName(option.label);
         made->setObjectName(objectName() + u'.' + option.word);
         made->setProperty("part", QStringLiteral("choice"));
         made->setCursor(Qt::PointingHandCursor);
@@ -50,9 +52,44 @@ void Choice::setOptions(const std::vector<Option>& options) {
     for (const QString& word : before) choose(word);
 }
 
+namespace {
+
+/// The label in as many lines as this width needs.
+QString brokenTo(const QString& label, const QFont& font, int width) {
+    QTextLayout text(label, font);
+    text.beginLayout();
+    QStringList lines;
+    for (QTextLine line = text.createLine(); line.isValid(); line = text.createLine()) {
+        line.setLineWidth(width);
+        lines << label.mid(line.textStart(), line.textLength()).trimmed();
+    }
+    text.endLayout();
+    return lines.join(u'\n');
+}
+
+int widthOf(const QString& words, const QFont& font) {
+    return QFontMetrics(font).size(Qt::TextShowMnemonic, words).width();
+}
+
+}  // namespace
+
+/// Qt's own buttons don't wrap; one that is wider than the row would be cut.
+void Choice::breakLongLabels() {
+    for (std::size_t i = 0; i < m_buttons.size(); ++i) {
+        QAbstractButton* one = m_buttons[i];
+        const int around = one->sizeHint().width() - widthOf(one->text(), one->font());
+        const int room = width() - around;
+        const QString& label = m_options[i].label;
+        const bool isLong = room > 0 && widthOf(label, one->font()) > room;
+        const QString fitting = isLong ? brokenTo(label, one->font(), room) : label;
+        if (one->text() != fitting) one->setText(fitting);
+    }
+}
+
 // A column under pressure would cut the last row: the rows that this width needs are the least.
 void Choice::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    breakLongLabels();
     setMinimumHeight(layout()->heightForWidth(width()));
 }
 

@@ -41,6 +41,8 @@ class Choice : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void breakLongLabels();
+
     Pick m_pick;
     std::vector<Option> m_options;
     std::vector<QAbstractButton*> m_buttons;

@@ -40,11 +40,6 @@ void PictureView::showNothing() {
     setVisible(false);
 }
 
-QSize PictureView::sizeHint() const {
-    constexpr int wide = 320;
-    return {wide, static_cast<int>(wide / theScene().aspectRatio())};
-}
-
 void PictureView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);

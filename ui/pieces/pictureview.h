@@ -20,8 +20,6 @@ class PictureView : public QWidget {
     /// Whether there is a picture for this focus.
     static bool has(const std::string& focus);
 
-    QSize sizeHint() const override;
-
   protected:
     void paintEvent(QPaintEvent* event) override;
 

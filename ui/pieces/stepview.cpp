@@ -87,6 +87,7 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
     m_why = new Words(TextSize::Lead, Role::QuietInk, this);
     m_watchTitle = new Words(TextSize::Body, Role::QuietInk, this);
     m_watch = new Words(TextSize::Lead, Role::Ink, this);
+    m_watch->setObjectName(QStringLiteral("watchFor"));
     m_lapse = new Words(TextSize::Lead, Role::Brick, this, QFont::DemiBold);
     m_lapse->setObjectName(QStringLiteral("lapseSays"));
     m_earlier = new Words(TextSize::Body, Role::Amber, this);
@@ -107,8 +108,8 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
     m_middle->addLayout(words, 1);
     m_middle->addWidget(m_picture, 1);
 
-    auto* read = new QWidget(this);
-    auto* column = new QVBoxLayout(read);
+    m_read = new QWidget(this);
+    auto* column = new QVBoxLayout(m_read);
     column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Snug), Theme::gap(Gap::Wide),
                                Theme::gap(Gap::Tight));
     column->setSpacing(Theme::gap(Gap::Tight));
@@ -126,7 +127,9 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
-    whole->addWidget(scrolling(read, this), 1);
+    m_area = scrolling(m_read, this);
+    m_area->viewport()->installEventFilter(this);
+    whole->addWidget(m_area, 1);
     whole->addLayout(foot);
 }
 
@@ -135,6 +138,12 @@ void StepView::resizeEvent(QResizeEvent* event) {
     const bool isNarrow = width() < 560 * themeInUse().textFactor();
     fitSentence();
     m_middle->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+/// The clock below comes and goes: what it leaves for reading changes without this view's size.
+bool StepView::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize) fitReasons();
+    return QWidget::eventFilter(watched, event);
 }
 
 /// As large as two lines allow: the largest thing is what happens now.
@@ -147,6 +156,18 @@ void StepView::fitSentence() {
     const int lines = m_picture->isHidden() ? 2 : 1;
     const bool isLarge = box.height() <= lines * metrics.lineSpacing() + 2 && box.width() <= room;
     m_sentence->setSize(isLarge ? TextSize::Learner : TextSize::Title);
+}
+
+/// The reason and what to watch for become smaller before a line of them or the picture is cut.
+void StepView::fitReasons() {
+    const auto set = [this](TextSize size) {
+        m_why->setSize(size);
+        m_watch->setSize(size);
+        m_read->layout()->activate();  // the layouts inside keep what they measured until then
+    };
+    set(TextSize::Lead);
+    const QSize room = m_area->viewport()->size();
+    if (m_read->layout()->totalHeightForWidth(room.width()) > room.height()) set(TextSize::Body);
 }
 
 void StepView::show(const Moment& moment, const base::Instant& now) {
@@ -180,6 +201,7 @@ void StepView::show(const Moment& moment, const base::Instant& now) {
     }
     if (practice::runningPhase(moment.state()) != nullptr) m_earlier->say({});
     tick(moment, now);
+    fitReasons();
 }
 
 void StepView::sayEnd(const Moment& moment) {
@@ -192,6 +214,7 @@ void StepView::sayEnd(const Moment& moment) {
     m_watchTitle->say({});
     m_watch->say({});
     fitSentence();
+    fitReasons();
 }
 
 void StepView::tick(const Moment& moment, const base::Instant& now) {

@@ -8,6 +8,7 @@
 #include "render/scene.h"
 
 class QBoxLayout;
+class QScrollArea;
 
 namespace ui {
 
@@ -27,9 +28,11 @@ class StepView : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void fitSentence();
+    void fitReasons();
     void sayEnd(const Moment& moment);
     void showPicture(const Moment& moment, const base::Instant& now);
 
@@ -43,6 +46,8 @@ class StepView : public QWidget {
     PictureView* m_picture;
     Band* m_band;
     QBoxLayout* m_middle;
+    QWidget* m_read;      ///< all but the clock
+    QScrollArea* m_area;  ///< what it scrolls in
 };
 
 /// What the picture has to agree with now.

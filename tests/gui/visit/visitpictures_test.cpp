@@ -32,6 +32,26 @@ TEST(VisitPictures, TheWayThroughAVisit) {
     visit.picture(QStringLiteral("visit-05-stop"));
 }
 
+// As large as the page is in the window at 1280 by 800: what to watch for is read without
+// scrolling.
+TEST(VisitPictures, WhatToWatchForIsInSightAtEveryStep) {
+    VisitDriver visit;
+    visit.page().resize(1280, 718);
+    auto* watch = visit.find<QLabel>(QStringLiteral("watchFor"));
+    QWidget* viewport = watch->parentWidget()->parentWidget();
+    int seen = 0;
+    while (practice::recordInHand(visit.state()) && !HasFailure()) {
+        QCoreApplication::processEvents();
+        const auto& step = practice::recordInHand(visit.state())->step;
+        const QPoint foot = watch->mapTo(viewport, QPoint(0, watch->height()));
+        EXPECT_GE(watch->height(), watch->heightForWidth(watch->width())) << step;
+        EXPECT_LE(foot.y(), viewport->height()) << step;
+        ++seen;
+        visit.seeStep();
+    }
+    EXPECT_EQ(seen, static_cast<int>(visit.state().steps.size()));
+}
+
 TEST(VisitPictures, DarkAndLarge) {
     VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
     visit.seeUntil("scrub-skin");
