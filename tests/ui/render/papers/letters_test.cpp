@@ -24,6 +24,16 @@ TEST(Letters, OfScriptsAtHandArePrinted) {
         EXPECT_FALSE(chartTextOf(name).contains(QStringLiteral("no font"))) << name;
 }
 
+// U+E000 is for private use (The Unicode Standard, 23.5): no font of general use has it. A name
+// can't hold one, so it is put on the page behind the record's back.
+TEST(Letters, WithoutAFontAreSaidInWords) {
+    Document document = chartRecord(Sample(Stage::NotYet).data(), english());
+    document.blocks.push_back(Paragraph{{QStringLiteral("Amara \uE000\uE001")}});
+    const QString text = Pdf(document).text().simplified();
+    EXPECT_TRUE(
+        text.contains(QStringLiteral("no font for some letters of this paper: U+E000, U+E001.")));
+}
+
 // The first and the last word of what stands at the top of a page, by their places.
 struct Header {
     double name = -1, page = -1;
