@@ -8,6 +8,8 @@
 #include <QPainter>
 #include <map>
 
+#include "support/paths.h"
+
 namespace render {
 namespace {
 
@@ -97,7 +99,7 @@ TEST(Icons, AreWrittenForLookingAt) {
         }
     }
     painter.end();
-    EXPECT_TRUE(sheet.save(QStringLiteral("icons_sheet.png")));
+    EXPECT_TRUE(sheet.save(QString::fromStdString(support::forLooking("icons_sheet.png"))));
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include <QPdfWriter>
 
 #include "render/laneslayout.h"
+#include "support/paths.h"
 
 namespace render {
 namespace {
@@ -175,7 +176,7 @@ TEST(LanesPicture, IsWrittenForLookingAt) {
         top += 400;
     }
     painter.end();
-    EXPECT_TRUE(sheet.save(QStringLiteral("lanes_sheet.png")));
+    EXPECT_TRUE(sheet.save(QString::fromStdString(support::forLooking("lanes_sheet.png"))));
 }
 
 }  // namespace

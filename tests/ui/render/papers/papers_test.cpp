@@ -10,6 +10,7 @@
 #include <csignal>
 
 #include "render/words.h"
+#include "support/paths.h"
 #include "ui/render/papers/sample.h"
 
 namespace render {
@@ -27,7 +28,8 @@ const Sample& signedOff() {
 QString q(const char* text) { return QString::fromUtf8(text); }
 
 void writeForLooking(const char* name, const Document& document, PageKind kind = PageKind::A4) {
-    EXPECT_TRUE(Paper(document, kind).writePdf(q(name)).ok());
+    EXPECT_TRUE(
+        Paper(document, kind).writePdf(QString::fromStdString(support::forLooking(name))).ok());
 }
 
 TEST(ChartRecord, HoldsWhatTheIssueAsksFor) {
@@ -278,7 +280,7 @@ TEST(Words, TenthsAreCutSoThatShortNeverReadsAsEnough) {
     EXPECT_EQ(secondsWords(30'000, english()), q("30.0 s"));
 }
 
-// Written beside the test program, to be looked at.
+// Written to be looked at, where support::forLooking says.
 TEST(Papers, AreWrittenForLookingAt) {
     writeForLooking("paper_chart_notyet.pdf", chartRecord(notYet().data(), english()));
     writeForLooking("paper_chart.pdf", chartRecord(signedOff().data(), english()));
