@@ -135,8 +135,7 @@ base::Result<PatientKey> unwrapPatientKey(const WrappedPatientKey& row, const Ep
 
 json WrappedPatientKey::json() const {
     auto row = boundMembers(*this);
-    row["nonce"] = toBase64Url(sealed.nonce);
-    row["sealed"] = toBase64Url(sealed.box);
+    putSealed(row, sealed);
     return row;
 }
 
@@ -146,7 +145,7 @@ base::Result<WrappedPatientKey> WrappedPatientKey::parse(const nlohmann::json& j
     const auto patient = in.id<base::PatientId>("patient");
     const auto epoch = in.id<EpochId>("epoch");
     const auto home = in.id<base::LedgerId>("home");
-    Sealed sealed{in.bytes("nonce", nonceSize), in.bytes("sealed", keySize + tagSize)};
+    Sealed sealed = in.sealed(keySize);
     if (in.error()) return *in.error();
     return WrappedPatientKey{*id, *patient, *epoch, *home, std::move(sealed)};
 }

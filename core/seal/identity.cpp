@@ -110,8 +110,7 @@ std::string WrappedIdentity::boundTo() const { return *ledger::jcs(boundJson(*th
 
 json WrappedIdentity::json() const {
     auto row = boundJson(*this);
-    row["nonce"] = toBase64Url(sealed.nonce);
-    row["sealed"] = toBase64Url(sealed.box);
+    putSealed(row, sealed);
     return row;
 }
 
@@ -121,7 +120,7 @@ base::Result<WrappedIdentity> WrappedIdentity::parse(const nlohmann::json& json)
     const auto person = in.id<base::StaffId>("person");
     const std::string handle = in.bytes("handle", 16);
     const std::string phc = in.text("phc");
-    Sealed sealed{in.bytes("nonce", nonceSize), in.bytes("sealed", 2 * halfSize + tagSize)};
+    Sealed sealed = in.sealed(2 * halfSize);
     if (in.error()) return *in.error();
     const auto known = PublicIdentity::parse(json.at("keys"));
     if (!known) return known.error();

@@ -10,6 +10,7 @@
 #include "base/result.h"
 #include "ledger/base64url.h"
 #include "ledger/jcs.h"
+#include "seal/aead.h"
 
 namespace seal {
 
@@ -58,6 +59,11 @@ class RowReader {
         return 1;
     }
 
+    /// What putSealed() wrote over so many bytes.
+    Sealed sealed(std::size_t plainSize) {
+        return {bytes("nonce", nonceSize), bytes("sealed", plainSize + tagSize)};
+    }
+
     void refuse(const std::string& member) {
         if (!m_error) m_error = base::Error{base::Code::SealBadRow, {member}};
     }
@@ -67,5 +73,10 @@ class RowReader {
     const nlohmann::json& m_row;
     std::optional<base::Error> m_error;
 };
+
+inline void putSealed(nlohmann::json& row, const Sealed& sealed) {
+    row["nonce"] = ledger::toBase64Url(sealed.nonce);
+    row["sealed"] = ledger::toBase64Url(sealed.box);
+}
 
 }  // namespace seal
