@@ -5,6 +5,8 @@
 #include <charconv>
 #include <map>
 
+#include "seal/papercode.h"
+
 namespace app {
 namespace {
 
@@ -18,7 +20,7 @@ bool isHex(const std::string& text, std::size_t letters) {
 
 }  // namespace
 
-std::optional<PaperHead> PaperHead::parse(const std::string& text) {
+std::optional<PaperHead> PaperHead::ofNumbers(const std::string& text) {
     PaperHead head;
     const std::size_t colon = text.find(':');
     if (colon == std::string::npos) return std::nullopt;
@@ -36,6 +38,12 @@ std::optional<PaperHead> PaperHead::parse(const std::string& text) {
         return std::nullopt;
     }
     return std::nullopt;
+}
+
+base::Result<PaperHead> PaperHead::ofLetters(const std::string& typed) {
+    const auto code = seal::readPaperLetters(typed);
+    if (!code) return code.error();
+    return PaperHead{.size = code->size, .begin = code->rootStart};
 }
 
 std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::string>& words,
@@ -59,8 +67,8 @@ std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::str
         asked.patient = *patient;
     }
     if (const auto text = options.find("--paper"); text != options.end()) {
-        asked.paper = PaperHead::parse(text->second);
-        if (!asked.paper) return std::nullopt;
+        asked.paper = text->second;
+        if (asked.saysNumbers() && !PaperHead::ofNumbers(text->second)) return std::nullopt;
     }
     return asked;
 }

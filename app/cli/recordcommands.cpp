@@ -109,18 +109,24 @@ base::Outcome checkDerived(const RecordArguments& asked, Findings& findings) {
     return base::Done{};
 }
 
-/// Holds a paper's footer against the record. A root may be shortened in the middle, as on paper.
+base::Result<PaperHead> paperHead(const RecordArguments& asked) {
+    if (!asked.saysNumbers()) return PaperHead::ofLetters(*asked.paper);
+    return *PaperHead::ofNumbers(*asked.paper);
+}
+
+/// Holds what a paper says against the record. A root may be shortened, as on paper.
 base::Outcome checkPaper(const RecordArguments& asked, Findings& findings) {
     if (!asked.paper) return base::Done{};
+    const auto paper = paperHead(asked);
+    if (!paper) return paper.error();
     const auto ledger = SqlLedger::openToRead(fileOf(asked), OpenMode::Demonstration);
     if (!ledger) return ledger.error();
-    const auto head = (*ledger)->headAt(asked.paper->size);
+    const auto head = (*ledger)->headAt(paper->size);
     if (!head) return head.error();
     if (!*head)
-        findings.add("paper", asked.paper->size,
-                     "the record has fewer entries than the paper says");
-    else if (!asked.paper->agreesWith((*head)->root))
-        findings.add("paper", asked.paper->size, "the record had another root at this size");
+        findings.add("paper", paper->size, "the record has fewer entries than the paper says");
+    else if (!paper->agreesWith((*head)->root))
+        findings.add("paper", paper->size, "the record had another root at this size");
     return base::Done{};
 }
 

@@ -21,7 +21,7 @@ class RecordShowCommand : public Command {
 class RecordVerifyCommand : public Command {
   public:
     std::string name() const override { return "record verify"; }
-    std::string usage() const override { return "--data DIR [--paper SIZE:ROOT] [--json]"; }
+    std::string usage() const override { return "--data DIR [--paper CODE] [--json]"; }
     ExitCode run(const std::vector<std::string>& arguments, std::ostream& out,
                  std::ostream& err) const override;
 };

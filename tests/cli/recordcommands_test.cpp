@@ -10,6 +10,7 @@
 #include "cli/commandline.h"
 #include "cli/demofolder.h"
 #include "cli/recordarguments.h"
+#include "seal/papercode.h"
 
 namespace app {
 namespace {
@@ -131,7 +132,30 @@ TEST(RecordVerify, HoldsAPaperAgainstTheRecord) {
     EXPECT_EQ(ask("7:" + early.root.substr(0, 8) + "..." + early.root.substr(56)), ExitCode::Done);
     EXPECT_EQ(ask("8:" + early.root), ExitCode::Wrong);
     EXPECT_EQ(ask("99999:" + early.root), ExitCode::Wrong);
-    for (const char* bad : {"7", "x:00", "7:00", ":"}) EXPECT_EQ(ask(bad), ExitCode::Usage) << bad;
+    for (const char* bad : {"x:00", "7:00", ":"}) EXPECT_EQ(ask(bad), ExitCode::Usage) << bad;
+}
+
+TEST(RecordVerify, TakesTheLettersThatAPersonTypesFromAPaper) {
+    const DemoFolder folder(DemoFolder::Visit::None);
+    const auto early = folder.open()->headAt(7).value().value();
+    const auto ask = [&](const std::string& paper) {
+        return recordSays({"verify", "--data", folder.path(), "--paper", paper});
+    };
+    const std::string letters = seal::paperLetters(early).value();
+    EXPECT_EQ(ask(letters).code, ExitCode::Done);
+    std::string typed = letters;
+    for (char& letter : typed)
+        letter = letter == '\n' ? ' ' : static_cast<char>(std::tolower(letter));
+    EXPECT_EQ(ask(typed).code, ExitCode::Done) << "in one line of small letters";
+    const auto later = folder.open()->headAt(8).value().value();
+    EXPECT_EQ(ask(seal::paperLetters({7, later.root}).value()).code, ExitCode::Wrong);
+    EXPECT_EQ(ask(seal::paperLetters({99999, early.root}).value()).code, ExitCode::Wrong);
+    std::string slip = letters;
+    slip[13] = slip[13] == 'A' ? 'B' : 'A';  // the second letter of the second line
+    const Said said = ask(slip);
+    EXPECT_EQ(said.code, ExitCode::Unreadable);
+    EXPECT_NE(said.err.find("line 2 of the code"), std::string::npos) << said.err;
+    EXPECT_EQ(ask("7").code, ExitCode::Unreadable);
 }
 
 TEST(RecordRebuild, OfASoundRecordLeavesEveryRowByteForByte) {
