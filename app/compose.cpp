@@ -60,14 +60,15 @@ base::Result<Composed> composeWard(const QString& folder, const base::Clock& clo
     auto shelf = compiledShelf();
     if (!shelf) return shelf.error();
     made.shelf = std::move(*shelf);
+    // Filled before it has its name: who stops the program meanwhile finds no half of a ward.
+    const auto fill = [&](ledger::Ledger& empty) {
+        return fillDemoWard(empty, *made.shelf, clock.now());
+    };
     auto ledger = store::SqlLedger::open(store::recordFileIn(folder.toStdString()),
-                                         store::OpenMode::Demonstration);
+                                         store::OpenMode::Demonstration, fill);
     if (!ledger) return ledger.error();
     if ((*ledger)->isReadOnly()) return base::Error{base::Code::StoreReadOnly};
     made.ledger = std::move(*ledger);
-    if (made.ledger->head().size == 0)
-        if (auto filled = fillDemoWard(*made.ledger, *made.shelf, clock.now()); !filled)
-            return filled.error();
     if (auto derived = bringDerivedUpToDate(*made.ledger, *made.shelf); !derived)
         return derived.error();
     auto desk = desk::Desk::open(*made.ledger, *made.shelf, clock, desk::Ward::Demonstration);

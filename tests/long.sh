@@ -11,6 +11,7 @@ usage() {
 usage: tests/long.sh NAME
   asan   builds with the address and undefined-behaviour sanitizers and runs every test
   bare   starts and tests the program on a Debian 12 that has nothing yet (root, some 15 minutes)
+  faults   fails every write and every sync of a scripted `ninebark desk`, disk full and I/O error
   kill   kills the ledger's writer and `ninebark desk`, 400 times each or NINEBARK_ROUNDS, by a
          seed or NINEBARK_SEED
   pictures   makes pictures of every window, page and step, with sheets of them, to look at
@@ -19,7 +20,7 @@ TEXT
 }
 
 case ${1:-} in
-    asan | bare | kill | pictures | tidy) run=$1 ;;
+    asan | bare | faults | kill | pictures | tidy) run=$1 ;;
     *) usage >&2 && exit 64 ;;
 esac
 shift

@@ -24,7 +24,7 @@ std::string kindOf(OpenMode mode) {
     return {};
 }
 
-base::Outcome fillNewRecord(Database& database, OpenMode mode) {
+base::Outcome nameNewRecord(Database& database, OpenMode mode) {
     const auto named =
         database.runOnce(QStringLiteral("PRAGMA application_id = %1").arg(applicationId));
     if (!named) return named;
@@ -38,29 +38,34 @@ base::Outcome fillNewRecord(Database& database, OpenMode mode) {
         if (const auto done = database.run(put, {textValue(key), textValue(value)}); !done)
             return done;
     if (const auto done = putTail(database, {}, {}); !done) return done;
-    if (const auto done = transaction->commit(); !done) return done;
-    const auto flushed = database.rows("PRAGMA wal_checkpoint(TRUNCATE)");
-    if (!flushed) return flushed.error();
-    return base::Done{};
+    return transaction->commit();
 }
 
+}  // namespace
+
 /// Makes a record beside its name and gives it the name when it is whole.
-base::Outcome makeRecord(const std::string& path, OpenMode mode) {
+base::Outcome SqlLedger::make(const std::string& path, OpenMode mode, const FillNew& fill) {
     const std::string part = path + ".new";
     removeDatabase(part);  // one that was never finished
     if (const auto made = makeEmptyFile(part); !made) return made;
     {
-        const auto database = Database::open(part, Access::ReadWrite);
+        auto database = Database::open(part, Access::ReadWrite);
         if (!database) return database.error();
-        if (const auto filled = fillNewRecord(**database, mode); !filled) return filled;
+        if (const auto named = nameNewRecord(**database, mode); !named) return named;
+        // The lock is that of the final name, which the caller holds.
+        const auto ledger = load(std::nullopt, std::move(*database), mode, Edge::Verify);
+        if (!ledger) return ledger.error();
+        if (fill)
+            if (const auto filled = fill(**ledger); !filled) return filled;
+        const auto flushed = (*ledger)->m_database->rows("PRAGMA wal_checkpoint(TRUNCATE)");
+        if (!flushed) return flushed.error();
     }
     if (hasJournal(part)) return Error{Code::StoreDisk, {"checkpoint"}};
     return settle(part, path);
 }
 
-}  // namespace
-
-base::Result<std::unique_ptr<SqlLedger>> SqlLedger::open(const std::string& path, OpenMode mode) {
+base::Result<std::unique_ptr<SqlLedger>> SqlLedger::open(const std::string& path, OpenMode mode,
+                                                         const FillNew& fill) {
     const auto state = inspect(path);
     if (!state) return state.error();
     switch (*state) {
@@ -68,20 +73,21 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::open(const std::string& path
             return openToRead(path, mode);
         case FileState::Missing:
         case FileState::Writable:
-            return openToWrite(path, mode, Edge::Verify);
+            return openToWrite(path, mode, Edge::Verify, fill);
     }
     return Error{Code::Internal, {"state of a file"}};
 }
 
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToWrite(const std::string& path,
-                                                                OpenMode mode, Edge edge) {
+                                                                OpenMode mode, Edge edge,
+                                                                const FillNew& fill) {
     if (const auto made = makeFolderOf(path); !made) return made.error();
     auto lock = FileLock::take(path + ".lock");
     if (!lock) return lock.error();
     const auto state = inspect(path);  // again: another copy may just have made or changed it
     if (!state) return state.error();
     if (*state == FileState::Missing)
-        if (const auto made = makeRecord(path, mode); !made) return made.error();
+        if (const auto made = make(path, mode, fill); !made) return made.error();
     keepPrivate(path);
     auto database = Database::open(path, Access::ReadWrite);
     if (!database) return database.error();
@@ -126,7 +132,7 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRebuild(const std::str
         case FileState::Writable:
             break;
     }
-    return openToWrite(path, mode, Edge::Rebuild);
+    return openToWrite(path, mode, Edge::Rebuild, {});
 }
 
 base::Result<base::LedgerId> SqlLedger::identify(Database& database, OpenMode mode) {

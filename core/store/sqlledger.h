@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -19,16 +20,21 @@ namespace store {
 /// Whose people a record is about. The two never share a file.
 enum class OpenMode { Demonstration, Real };
 
+/// Writes what a new record begins with. The file gets its name afterwards: it is there with all of
+/// it or not at all, whenever the program is killed.
+using FillNew = std::function<base::Outcome(ledger::Ledger& ledger)>;
+
 /// The ledger in a file of SQLite. One copy of the program has it open to write; another is told
 /// so. Belongs to the thread that opened it.
 class SqlLedger : public ledger::Ledger {
   public:
-    /// Opens the record at this path, or makes an empty one where there is none. When the file or
+    /// Opens the record at this path, or makes one where there is none. When the file or
     /// its folder can't be written it is opened to read, see isReadOnly(). Reads nothing that grows
     /// with the number of entries; the last one is held against the right edge.
     /// Errors: those of inspect() and bringUpToDate(), StoreLocked, StoreOtherKind, StoreEdgeWrong,
-    /// StoreDamaged.
-    static base::Result<std::unique_ptr<SqlLedger>> open(const std::string& path, OpenMode mode);
+    /// StoreDamaged, and of a new one those of `fill`.
+    static base::Result<std::unique_ptr<SqlLedger>> open(const std::string& path, OpenMode mode,
+                                                         const FillNew& fill = {});
     /// Opens to read beside a copy that writes. head() is that of the moment of opening.
     static base::Result<std::unique_ptr<SqlLedger>> openToRead(const std::string& path,
                                                                OpenMode mode);
@@ -84,7 +90,9 @@ class SqlLedger : public ledger::Ledger {
                                                          std::unique_ptr<Database> database,
                                                          OpenMode mode, Edge edge);
     static base::Result<std::unique_ptr<SqlLedger>> openToWrite(const std::string& path,
-                                                                OpenMode mode, Edge edge);
+                                                                OpenMode mode, Edge edge,
+                                                                const FillNew& fill);
+    static base::Outcome make(const std::string& path, OpenMode mode, const FillNew& fill);
     SqlLedger(std::optional<FileLock> lock, std::unique_ptr<Database> database, base::LedgerId id)
         : m_lock(std::move(lock)),
           m_database(std::move(database)),
