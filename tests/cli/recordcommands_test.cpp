@@ -108,6 +108,8 @@ TEST(RecordVerify, NamesWhatIsWrong) {
         {"DELETE FROM search_key WHERE key = (SELECT min(key) FROM search_key)", "derived"},
         {"DELETE FROM open_visit", "derived"},
         {"UPDATE fold SET version = 99", "derived"},
+        {"UPDATE card_count SET cards = cards + 1", "derived"},
+        {"DELETE FROM card_count", "derived"},
     };
     for (const auto& row : rows) {
         const DemoFolder folder(DemoFolder::Visit::Open);
@@ -178,7 +180,8 @@ TEST(RecordRebuild, RestoresEveryDerivedRowThatWasDamaged) {
     for (const char* sql :
          {"DELETE FROM card", "UPDATE card SET json = '{}', sort_key = x'00'",
           "DELETE FROM search_key", "DELETE FROM open_visit",
-          "UPDATE open_visit SET visit = 'nonsense'", "DELETE FROM fold", "DELETE FROM command",
+          "UPDATE open_visit SET visit = 'nonsense'", "DELETE FROM fold", "DELETE FROM card_count",
+          "UPDATE card_count SET cards = cards - 1", "DELETE FROM command",
           "UPDATE command SET seq = seq + 100000", "DELETE FROM subject", "DELETE FROM right_edge",
           "UPDATE right_edge SET edge = 'nonsense'", "UPDATE right_edge SET tick = tick + 1"}) {
         folder.tamper(sql);
