@@ -5,6 +5,7 @@
 #include <QAccessible>
 #include <QCloseEvent>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -47,6 +48,18 @@ RefusedWindow::RefusedWindow(const base::Error& error, const QString& folder, QW
 void RefusedWindow::closeEvent(QCloseEvent* event) {
     QWidget::closeEvent(event);
     Q_EMIT given();
+}
+
+// Outside of dialogs a button leaves Enter to its window.
+void RefusedWindow::keyPressEvent(QKeyEvent* event) {
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    auto* button = qobject_cast<QAbstractButton*>(focusWidget());
+    if (event->key() == Qt::Key_Escape)
+        close();
+    else if (isEnter && button != nullptr && !event->isAutoRepeat())
+        button->click();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 void RefusedWindow::say(const base::Error& error) {

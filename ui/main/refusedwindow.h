@@ -25,6 +25,7 @@ class RefusedWindow : public QWidget {
 
   protected:
     void closeEvent(QCloseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;  ///< Enter, Escape
 
   private:
     QLabel* m_words;

@@ -170,8 +170,9 @@ void VisitPage::pressedOnCard(const QString& name) {
     } else if (name == QLatin1String("takeBack")) {
         takeBack(practice::lastMark(moment->visit().events, moment->state()));
     } else if (name == QLatin1String("goOn")) {
+        // Refused, the card stays: else what was not watched would count.
+        if (!m_error->took(m_desk.say(practice::ComeBack{.by = m_backBy}))) return;
         m_awayFrom.reset();
-        say(practice::ComeBack{.by = m_backBy});
         refresh();
         setFocus();
     }

@@ -94,7 +94,8 @@ void VisitPage::connectParts() {
         if (!text.trimmed().isEmpty() && moment) {
             practice::WriteNote note{.text = text.trimmed().toStdString()};
             if (moment->inHand() != nullptr) note.step = moment->inHand()->id;
-            say(note);
+            // What was refused stays to be sent again.
+            if (!m_error->took(m_desk.say(note))) return;
         }
         m_seen->note()->clear();
         setFocus();
