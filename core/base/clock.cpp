@@ -58,7 +58,8 @@ std::string isoUtc(std::int64_t wallMs) {
 
 std::optional<std::int64_t> parseIsoUtc(const std::string& text) {
     const QDateTime at = QDateTime::fromString(QString::fromStdString(text), Qt::ISODateWithMs);
-    if (!at.isValid() || text.empty() || text.back() != 'Z') return std::nullopt;
+    // Qt reads other spellings too, such as 2026-03%02T10:00:00.000Z, and other zones.
+    if (!at.isValid() || isoUtc(at.toMSecsSinceEpoch()) != text) return std::nullopt;
     return at.toMSecsSinceEpoch();
 }
 
