@@ -170,6 +170,23 @@ TEST(Handle, AnotherDeskOnTheSameLedgerSeesTheSame) {
     EXPECT_EQ(stateOf(desk->view()), stateOf(ward.desk().view()));
 }
 
+TEST(Handle, AnotherPatientsEntryLeavesTheVisitOpen) {
+    support::Ward ward("clean-hands");
+    ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    const auto visit = ward.desk().view().openVisit;
+    const auto patient = ward.desk().view().visitPatient;
+    ASSERT_TRUE(visit.has_value());
+    record::AddPatient another{.name = "Berit Solvang", .born = "1960-05-04", .number = "N-77"};
+    another.language = "en";
+    Command command = ward.desk().command(another);
+    command.visit.reset();
+    const auto said = ward.desk().handle(command);
+    ASSERT_TRUE(said.ok()) << base::english(said.error());
+    ASSERT_NE(ward.desk().view().record->id, *patient);
+    EXPECT_EQ(ward.desk().view().openVisit, visit);
+    EXPECT_EQ(ward.desk().view().visitPatient, patient);
+}
+
 TEST(Handle, ACommandOfAnotherPatientOpensThatRecord) {
     support::Ward ward("clean-hands");
     const auto first = ward.desk().view().record->id;

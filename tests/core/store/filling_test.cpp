@@ -67,6 +67,31 @@ TEST(Filling, OneThatIsRefusedLeavesNoRecord) {
     EXPECT_EQ((*again)->head().size, 2U);
 }
 
+// Somebody reads the new file (a backup, a search for viruses), so that its journal can't be taken
+// in: renamed without it, the record would lack what it begins with.
+TEST(Filling, OneWhoseJournalIsHeldGetsNoName) {
+    const RecordFolder folder;
+    std::unique_ptr<Database> reader;
+    const auto hold = [&] {
+        auto opened = Database::open(folder.path() + ".new", Access::ReadOnly);
+        EXPECT_TRUE(opened.ok());
+        if (!opened) return nothingMore();
+        reader = std::move(*opened);
+        EXPECT_TRUE(reader->runOnce(QStringLiteral("BEGIN")).ok());
+        EXPECT_TRUE(reader->rows("SELECT count(*) FROM entry").ok());
+        return nothingMore();
+    };
+    const auto refused = SqlLedger::open(folder.path(), OpenMode::Demonstration, fillWith(3, hold));
+    ASSERT_FALSE(refused.ok());
+    EXPECT_EQ(refused.error().code, Code::StoreDisk);
+    EXPECT_FALSE(std::filesystem::exists(folder.path()));
+    reader.reset();
+    const auto again =
+        SqlLedger::open(folder.path(), OpenMode::Demonstration, fillWith(3, nothingMore));
+    ASSERT_TRUE(again.ok()) << base::english(again.error());
+    EXPECT_EQ((*again)->head().size, 3U);
+}
+
 // After each number of entries in turn: SIGKILL can't be caught, nothing of ours runs after it.
 TEST(Filling, OneThatIsKilledLeavesNoRecordAndTheNextStartFillsItWhole) {
     const RecordFolder folder;

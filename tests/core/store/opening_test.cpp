@@ -41,6 +41,42 @@ TEST(Opening, MakesARecordThatOnlyItsOwnerMayRead) {
     }
 }
 
+TEST(Opening, TakesFromOthersWhatTheyWereGiven) {
+    const RecordFolder folder;
+    makeSmallRecord(folder);
+    ASSERT_EQ(::chmod(folder.path().c_str(), 0664), 0);
+    ASSERT_NE(folder.open(), nullptr);
+    struct stat info {};
+    ASSERT_EQ(::stat(folder.path().c_str(), &info), 0);
+    EXPECT_EQ(info.st_mode & 0777U, 0600U);
+}
+
+// SQLite copies its journal into the file from the first page on; killed there, the file says that
+// it has more pages than it has, and the journal has them ("WAL-mode File Format", recovery).
+TEST(Opening, AFileThatIsBehindItsJournalIsWhole) {
+    const RecordFolder folder;
+    {
+        const auto ledger = folder.open();
+        ASSERT_TRUE(ledger->database().rows("PRAGMA wal_checkpoint(TRUNCATE)").ok());
+        const int pages = ledger->database().value("PRAGMA page_count")->toInt();
+        for (int i = 0; i < 40; ++i)
+            ASSERT_TRUE(
+                ledger->append({draftSaying(std::string(500, 'x'))}, instantAt(i), {}).ok());
+        const int later = ledger->database().value("PRAGMA page_count")->toInt();
+        ASSERT_GT(later, pages);
+        std::string file = support::bytesOfFile(folder.path());
+        file[30] = static_cast<char>(later / 256);  // pages: four bytes from 28 on
+        file[31] = static_cast<char>(later % 256);
+        support::putFile(folder.path("copy.record"), file);
+        support::putFile(folder.path("copy.record-wal"),
+                         support::bytesOfFile(folder.path() + "-wal"));
+    }
+    const auto copy = folder.open("copy.record");
+    ASSERT_NE(copy, nullptr);
+    EXPECT_EQ(copy->head().size, 40U);
+    EXPECT_TRUE(copy->check()->isIntact());
+}
+
 TEST(Opening, SetsUpTheFileAsTheRecordNeedsIt) {
     const RecordFolder folder;
     const auto ledger = folder.open();

@@ -166,6 +166,11 @@ TEST(RecordCheck, OpeningHoldsTheLastEntryAgainstTheEdge) {
               Code::StoreEdgeWrong);
     EXPECT_EQ(refusalAfter(QStringLiteral("DELETE FROM right_edge")), Code::StoreEdgeWrong);
     EXPECT_EQ(refusalAfter(QStringLiteral("DELETE FROM entry")), Code::StoreEdgeWrong);
+    const QString other = QString::fromStdString(base::LedgerId::random().text());
+    EXPECT_EQ(refusalAfter(
+                  QStringLiteral("UPDATE meta SET value = '%1' WHERE key = 'ledger'").arg(other)),
+              Code::StoreDamaged)
+        << "entries of another ledger";
 }
 
 TEST(Rebuild, MakesEveryDerivedRowAgainByteForByte) {
