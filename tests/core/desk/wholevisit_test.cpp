@@ -27,6 +27,9 @@ TEST(Desk, ReturnDemonstrationLeadsToASignature) {
     const auto reply = ward.desk().say(signOff);
     ASSERT_TRUE(reply.ok()) << base::english(reply.error());
     EXPECT_EQ(ward.desk().view().cards.front().signedCompetencies, 1);
+    // It names what was there to be seen when it was signed: every entry before it.
+    const ledger::Basis all{{ward.ledger().id(), reply->seq}};
+    EXPECT_EQ(ward.ledger().readFrom(reply->seq, 1)->front().body.basis, all);
 }
 
 TEST(Desk, ARepeatedCommandIsTheSameEntry) {
