@@ -56,7 +56,7 @@ Json reportJson(const packs::Pack& pack, const procedure::CheckReport& report,
 void writeWords(const packs::Pack& pack, const procedure::CheckReport& report, std::ostream& out) {
     for (const procedure::Finding& finding : report.findings)
         out << (finding.level == procedure::FindingLevel::Error ? "error: " : "advice: ")
-            << finding.pointer << ": " << finding.sentence << '\n';
+            << printable(finding.pointer) << ": " << printable(finding.sentence) << '\n';
     out << pack.id << ' ' << pack.version << ": " << report.ways.size() << " ways back, "
         << report.statesStored << " states, "
         << (report.isRefused() ? "the pack is refused" : "no error") << '\n';

@@ -7,6 +7,7 @@
 #include <fstream>
 #include <ostream>
 
+#include "base/text.h"
 #include "packs/tree.h"
 
 namespace app {
@@ -32,6 +33,9 @@ std::string printable(const std::string& text) {
         const auto byte = static_cast<unsigned char>(letter);
         shown += byte < 0x20 || byte == 0x7f ? '?' : letter;
     }
+    if (auto clean = base::cleanText(shown, base::Breaks::BecomeSpaces)) return *clean;
+    for (char& letter : shown)
+        if (static_cast<unsigned char>(letter) >= 0x80) letter = '?';
     return shown;
 }
 

@@ -29,7 +29,7 @@ ExitCode sayError(const base::Error& error, ExitCode code, bool asJson, std::ost
 Json faultJson(const packs::Fault& fault);
 /// One object on a line of its own; bytes that are no UTF-8 are replaced.
 void writeJson(const Json& json, std::ostream& out);
-/// Control characters as question marks: a file must not steer the terminal.
+/// Without what would steer the terminal or turn the direction of a line; controls are "?".
 std::string printable(const std::string& text);
 
 }  // namespace app

@@ -102,6 +102,35 @@ TEST_F(PackCommands, UnreadableFilesExitWithTwo) {
     }
 }
 
+TEST_F(PackCommands, WhatCannotBeReadIsNamedByItsKind) {
+    const std::pair<QByteArray, const char*> rows[] = {
+        {"{", "pack/not-json"},
+        {"", "pack/not-json"},
+        {"{\"pack\": 1, \"id\": \"\xC3(\"}", "pack/not-json"},
+        {QByteArray(100, '['), "pack/too-large"},
+        {QByteArray(5'000'000, ' '), "pack/too-large"},
+        {"{\"pack\": 2, \"anything\": []}", "pack/from-future"},
+        {"{\"pack\": 1}", "pack/refused"},
+        {"[]", "pack/refused"},
+    };
+    for (const auto& [bytes, kind] : rows) {
+        const Answer answer = ask({"pack", "check", fileOf(bytes), "--json"});
+        EXPECT_EQ(answer.json()["error"], kind) << bytes.left(40).toStdString();
+        EXPECT_EQ(answer.json()["ok"], false);
+        EXPECT_GT(answer.err.size(), 20U) << "a sentence, not a number";
+    }
+}
+
+// What a key of a pack says must not move the cursor or turn the line around on a terminal.
+TEST_F(PackCommands, HostileKeysAreShownHarmless) {
+    const Answer answer =
+        ask({"pack", "check", fileOf("{\"pack\": 1, \"\\u202Eevil\\u001b[2J\\u0007\": 1}")});
+    EXPECT_EQ(answer.code, ExitCode::Wrong);
+    EXPECT_NE(answer.err.find("evil"), std::string::npos);
+    for (const char* bad : {"\x1b", "\x07", "\xE2\x80\xAE"})
+        EXPECT_EQ(answer.err.find(bad), std::string::npos) << answer.err;
+}
+
 TEST_F(PackCommands, DigestIsPrinted) {
     const Answer answer = ask({"pack", "digest", everyKeyFile()});
     EXPECT_EQ(answer.code, ExitCode::Done);

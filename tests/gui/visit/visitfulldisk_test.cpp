@@ -3,15 +3,9 @@
 // The disk fills up in the middle of a visit: it is said, nothing shows as done that is not kept,
 // nothing that was kept is lost, and the visit goes on when there is room again.
 #include <QLineEdit>
-#include <QtTest/QTest>
 
-#include "gui/main/shell_fixture.h"
-#include "parts/errorstrip.h"
-#include "store/recordfile.h"
-#include "store/sqlledger.h"
-#include "support/faultvfs.h"
+#include "gui/visit/filedvisit.h"
 #include "text/errortext.h"
-#include "visit/visitpage.h"
 
 namespace {
 
@@ -26,47 +20,7 @@ class NoRoom {
     NoRoom& operator=(const NoRoom&) = delete;
 };
 
-/// The main window over a record in a file, one visit begun in it.
-class FullDiskVisit : public Shell {
-  protected:
-    void beginVisit() {
-        support::useFaultyDisk();
-        openRecord();
-        if (HasFatalFailure()) return;
-        type("search", QStringLiteral("lindq"));
-        press(("card." + m_desk->view().cards.front().learner.text()).c_str());
-        press("person.next");
-        for (const char* name : {"identifiers.name", "identifiers.born", "checked.yes"})
-            press(name);
-        press("start.primary");
-        ASSERT_TRUE(m_desk->view().openVisit.has_value());
-        key(Qt::Key_Space);
-        key(Qt::Key_C);
-    }
-    void openRecord() {
-        auto ward = app::composeWard(m_folder.path(), m_clock);
-        ASSERT_TRUE(ward.ok()) << base::english(ward.error());
-        m_ledger = std::move(ward->ledger);
-        m_shelf = std::move(ward->shelf);
-        m_desk = std::move(ward->desk);
-        m_desk->workAs(m_desk->view().house.staff.front().said.staff);
-        m_settings =
-            std::make_unique<ui::Settings>(m_folder.filePath(QStringLiteral("settings.ini")));
-        openWindow();
-    }
-    ui::VisitPage& page() const { return *m_window->findChild<ui::VisitPage*>(); }
-    void key(Qt::Key key) {
-        m_clock.advanceMs(400);
-        QWidget* target = page().focusWidget() != nullptr ? page().focusWidget() : &page();
-        QTest::keyClick(target, key);
-    }
-    QString said() const {
-        for (const auto* strip : page().findChildren<ui::ErrorStrip*>())
-            if (strip->isVisible()) return strip->words();
-        return {};
-    }
-    const practice::State& state() const { return m_desk->view().visit()->state; }
-};
+class FullDiskVisit : public FiledVisit {};
 
 TEST_F(FullDiskVisit, IsSaidAndGoesOnWhenThereIsRoomAgain) {
     beginVisit();
@@ -117,10 +71,7 @@ TEST_F(FullDiskVisit, WhatWasAcknowledgedIsThereAtTheNextStart) {
     {
         const NoRoom full;
         key(Qt::Key_Space);
-        m_window->close();
-        m_window.reset();
-        m_desk.reset();
-        m_ledger.reset();
+        stopProgram();
     }
     openRecord();
     EXPECT_EQ(entries(), kept);
