@@ -16,13 +16,15 @@ usage: tests/long.sh NAME
          NINEBARK_ROUNDS, by a seed or NINEBARK_SEED, under the sanitizers
   kill   kills the ledger's writer and `ninebark desk`, 400 times each or NINEBARK_ROUNDS, by a
          seed or NINEBARK_SEED
+  mutants   puts the faults of tests/long/mutants.list into a copy, one at a time; each has to be
+         noticed by the tests it names, NINEBARK_MUTANTS takes the lines that match it
   pictures   makes pictures of every window, page and step, with sheets of them, to look at
   tidy   clang-tidy over every source
 TEXT
 }
 
 case ${1:-} in
-    asan | bare | faults | fuzz | kill | pictures | tidy) run=$1 ;;
+    asan | bare | faults | fuzz | kill | mutants | pictures | tidy) run=$1 ;;
     *) usage >&2 && exit 64 ;;
 esac
 shift
