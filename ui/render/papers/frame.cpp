@@ -6,6 +6,14 @@
 #include "render/words.h"
 
 namespace render {
+namespace {
+
+/// In Latin, Arabic and full-width letters.
+bool isQuestion(const QString& sentence) {
+    return sentence.endsWith(u'?') || sentence.endsWith(u'\u061F') || sentence.endsWith(u'\uFF1F');
+}
+
+}  // namespace
 
 Document framed(const PaperData& data, const QString& title, Identified by, const QLocale& locale) {
     Document document;
@@ -73,14 +81,15 @@ void addText(Blocks& blocks, const QString& text, TextStyle style) {
 }
 
 QString joinedWords(const std::vector<std::string>& words, const QString& between) {
-    QStringList list;
+    QString list;
     for (const std::string& word : words) {
+        // A question ends itself; other sentences of a list end where the list ends.
+        if (!list.isEmpty()) list += isQuestion(list) ? QStringLiteral(" ") : between;
         QString text = plain(word);
-        // Sentences of a list end where the list ends.
         if (&word != &words.back() && text.endsWith(QLatin1Char('.'))) text.chop(1);
         list += text;
     }
-    return list.join(between);
+    return list;
 }
 
 QString joinedWords(const std::vector<std::string>& words) {

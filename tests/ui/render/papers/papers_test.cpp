@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 #include <csignal>
 
+#include "render/papers/sections.h"
 #include "render/words.h"
 #include "support/paths.h"
 #include "ui/render/papers/sample.h"
@@ -293,6 +294,14 @@ TEST(Papers, AreWrittenForLookingAt) {
     for (const char* language : {"ar", "es"})
         writeForLooking(language[0] == 'a' ? "paper_steps_ar.pdf" : "paper_steps_es.pdf",
                         bilingualSteps(hands.pack(), "en", language, hands.data(), english()));
+}
+
+TEST(JoinedWords, OfSentencesEndOnce) {
+    EXPECT_EQ(joinedWords({"Fever.", "Redness."}), q("Fever; Redness."));
+    EXPECT_EQ(joinedWords({"Why dry?", "Who calls?", "Keep still."}),
+              q("Why dry? Who calls? Keep still."));
+    EXPECT_EQ(joinedWords({"one", "two"}), q("one; two"));
+    EXPECT_EQ(joinedWords({}), QString());
 }
 
 }  // namespace
