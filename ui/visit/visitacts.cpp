@@ -150,9 +150,11 @@ void VisitPage::doAct(Act what, const Moment& moment) {
         case Act::NoHelper:
             return toggleHelper(moment);
         case Act::CaughtAlone:
-            return say(practice::CatchAlone{});
+            if (!moment.state().takenOver) say(practice::CatchAlone{});
+            return;
         case Act::ShowWayBack:
-            return say(practice::ShowWayBack{});
+            if (!moment.state().takenOver) say(practice::ShowWayBack{});
+            return;
         case Act::RestSeen:
             return seeRest(moment);
         case Act::Back:

@@ -110,7 +110,9 @@ std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
     const bool hasHand = isOn && moment.inHand() != nullptr;
     const auto* lapse =
         moment.lapseInHand() != nullptr ? moment.lapseInHand() : moment.freshLapse();
-    const bool isOpenLapse = isOn && lapse != nullptr && lapse->caught == practice::Caught::No;
+    // Once the teacher does it, nobody's noticing is being looked at any more.
+    const bool isOpenLapse = isOn && !moment.state().takenOver && lapse != nullptr &&
+                             lapse->caught == practice::Caught::No;
     const bool hasSeveral = practice::lapsesToOffer(moment.taught(), moment.state()).size() > 1;
     const bool hasRest = !practice::restOfPart(moment.taught(), moment.state()).empty();
     const bool canBack = practice::lastMark(moment.visit().events, moment.state()).has_value();

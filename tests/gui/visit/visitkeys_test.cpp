@@ -6,6 +6,7 @@
 #include <QSignalSpy>
 
 #include "gui/visit/visitdriver.h"
+#include "pieces/pressbutton.h"
 #include "visit/keystrip.h"
 #include "visit/question.h"
 
@@ -22,6 +23,12 @@ QString stripSays(VisitDriver& visit) {
         if (label->isVisible()) return label->text();
     }
     return {};
+}
+
+bool isOffered(VisitDriver& visit, ui::Act act) {
+    const auto* strip = visit.page().findChild<ui::KeyStrip*>();
+    const auto* button = strip != nullptr ? strip->button(act) : nullptr;
+    return button != nullptr && button->isVisible() && button->isEnabled();
 }
 
 int phasesOf(const packs::Pack& pack) {
@@ -234,6 +241,24 @@ TEST(VisitKeys, TakeOverAndHandOver) {
     visit.seeStep();
     EXPECT_EQ(visit.state().steps[0].seenBy, second);
     EXPECT_TRUE(visit.state().steps[0].byTeacher);
+}
+
+TEST(VisitKeys, AfterATakeOverNobodysNoticingIsAskedFor) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.press(Qt::Key_L);
+    visit.press(Qt::Key_2);
+    ASSERT_EQ(visit.state().lapses[0].caught, practice::Caught::No);
+    EXPECT_TRUE(isOffered(visit, ui::Act::CaughtAlone));
+    visit.press(Qt::Key_T);
+    visit.click(QStringLiteral("accept"));
+    ASSERT_TRUE(visit.state().takenOver);
+    EXPECT_FALSE(isOffered(visit, ui::Act::CaughtAlone));
+    EXPECT_FALSE(isOffered(visit, ui::Act::ShowWayBack));
+    const std::size_t before = visit.entries();
+    visit.press(Qt::Key_K);
+    visit.press(Qt::Key_S);
+    EXPECT_EQ(visit.entries(), before);
 }
 
 TEST(VisitKeys, AKeyThatIsTakenIsRefusedInWords) {
