@@ -175,6 +175,7 @@ VisitPage& MainWindow::visit() {
             [this] { m_settings.set(Setting::VisitKeys, m_visit->keys().stored()); });
     connect(m_visit, &VisitPage::toneChanged, this,
             [this](bool isOn) { m_settings.set(Setting::PhaseTone, isOn); });
+    connect(m_visit, &VisitPage::lockedForWiping, m_bar, &QWidget::setDisabled);
     connect(m_visit, &VisitPage::phaseRanOut, new SoftTone(this), &SoftTone::play);
     makeLearnerWindow();
     followSettings();

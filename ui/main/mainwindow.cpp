@@ -62,7 +62,8 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     if (QWidget* band = wardBand(desk.view())) column->addWidget(band);
-    column->addWidget(makeBar());
+    m_bar = makeBar();
+    column->addWidget(m_bar);
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
     restore();

@@ -82,6 +82,7 @@ class MainWindow : public QMainWindow {
     desk::Desk& m_desk;
     Settings& m_settings;
     QStackedWidget* m_stack;
+    QWidget* m_bar = nullptr;
     QButtonGroup* m_places;
     std::map<Place, QPushButton*> m_tabs;
     QPushButton* m_teacher = nullptr;

@@ -43,6 +43,7 @@ void VisitPage::setLocked(bool isLocked) {
     else
         setFocus();
     refresh();
+    Q_EMIT lockedForWiping(isLocked);
 }
 
 bool VisitPage::event(QEvent* event) {

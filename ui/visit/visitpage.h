@@ -58,6 +58,8 @@ class VisitPage : public QWidget {
     void phaseRanOut();
     void toneChanged(bool isOn);
     void keysChanged();
+    /// Until it is unlocked nothing around the page may be touched either.
+    void lockedForWiping(bool isLocked);
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -110,6 +110,28 @@ TEST_F(Shell, AVisitBeginsAfterTwoIdentifiersAndACheck) {
     EXPECT_EQ(said["identifiers"].size(), 2u);
 }
 
+TEST_F(Shell, WhileTheKeysAreLockedTheBarIsDeadToo) {
+    begin(Begin::DemoWard);
+    type("search", fromUtf8("lindq"));
+    const auto card = "card." + m_desk->view().cards.front().learner.text();
+    press(card.c_str());
+    press("person.next");
+    press("identifiers.name");
+    press("identifiers.born");
+    press("checked.yes");
+    press("start.primary");
+    QWidget* const visit = m_window->page();
+    QTest::keyClick(visit, Qt::Key_F9);
+    for (const char* name : {"place.1", "place.5", "teacher", "settings"}) {
+        QTest::mouseClick(find(name), Qt::LeftButton);
+        EXPECT_EQ(m_window->page(), visit) << name << " while a hand wipes the screen";
+    }
+    m_clock.advanceMs(1000);  // sooner it would be the same press again
+    QTest::keyClick(visit, Qt::Key_F9);
+    QTest::mouseClick(find("place.1"), Qt::LeftButton);
+    EXPECT_NE(m_window->page(), visit);
+}
+
 TEST_F(Shell, SettingsAreRememberedAndTheLookSwitchesLive) {
     begin(Begin::DemoWard);
     const QImage light = picture("13-light");
