@@ -23,6 +23,7 @@ QLabel[tone="pine"] { color: @pine; }
 QLabel[tone="amber"] { color: @amber; }
 QLabel[tone="brick"] { color: @brick; }
 QLabel[tone="leaf"] { color: @leaf; }
+*[even="true"] { font-family: "Noto Sans Mono", monospace; }
 *[textSize="note"] { font-size: ~note; }
 *[textSize="body"] { font-size: ~body; }
 *[textSize="lead"] { font-size: ~lead; }

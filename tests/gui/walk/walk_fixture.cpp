@@ -9,6 +9,8 @@
 #include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "main/refusedwindow.h"
+#include "signin/recoverysheetpage.h"
+#include "signin/signinwindow.h"
 #include "visit/learnerfeed.h"
 #include "visit/visitpage.h"
 
@@ -52,6 +54,10 @@ const std::vector<Walk::Place>& Walk::places() {
         {"papers", &Walk::papers},
         {"refused window", &Walk::refused},
         {"learner's window", &Walk::learnersWindow},
+        {"sign in", &Walk::signIn},
+        {"sign in, first person", &Walk::signInFirst},
+        {"sign in, recovery sheet", &Walk::signInSheet},
+        {"sign in, by the sheet", &Walk::signInRecovery},
     };
     return all;
 }
@@ -259,6 +265,24 @@ void Walk::papers() {
 void Walk::refused() {
     m_shown = std::make_unique<ui::RefusedWindow>(base::Error{base::Code::StoreReadOnly},
                                                   QStringLiteral("/home/ward/records"));
+}
+void Walk::signIn() {
+    m_door.founded = true;
+    m_shown = std::make_unique<ui::SignInWindow>(m_door);
+}
+void Walk::signInFirst() {
+    m_door.founded = false;
+    m_shown = std::make_unique<ui::SignInWindow>(m_door);
+}
+void Walk::signInSheet() {
+    auto page = std::make_unique<ui::RecoverySheetPage>();
+    page->setProperty("part", QStringLiteral("page"));
+    page->showLines(seal::Secret::copyOf("AAAAA-BBBBB\nCCCCC-DDDDD\nEEEEE-FFFFF\nGGGGG-HHHHH"));
+    m_shown = std::move(page);
+}
+void Walk::signInRecovery() {
+    signIn();
+    m_shown->findChild<QAbstractButton*>(QStringLiteral("signIn.recovery"))->click();
 }
 void Walk::learnersWindow() {
     openVisit();

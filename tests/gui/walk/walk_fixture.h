@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "gui/main/shell_fixture.h"
+#include "gui/signin/fakedoor.h"
 #include "keys/keys.h"
 
 /// Takes the program to each of its windows, pages and questions, over the demonstration ward, so
@@ -67,7 +68,12 @@ class Walk : public Shell {
     void papersNone();
     void papers();
     void refused();
+    void signIn();
+    void signInFirst();
+    void signInSheet();
+    void signInRecovery();
     void learnersWindow();
 
+    ui::FakeDoor m_door;
     std::unique_ptr<QWidget> m_shown;  ///< a window of its own, beside the main one
 };

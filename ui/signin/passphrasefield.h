@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QLineEdit>
+
+#include "parts/field.h"
+#include "seal/newpassphrase.h"
+
+class QCheckBox;
+
+namespace ui {
+
+/// A passphrase being typed: hidden, or shown while its box is ticked, as NIST SP 800-63B-4 asks
+/// for. What was typed is taken once; the field is empty afterwards.
+class PassphraseField : public Field {
+    Q_OBJECT
+  public:
+    PassphraseField(const QString& name, const QString& objectName, const QString& hint = {});
+
+    bool isEmpty() const { return m_edit->text().isEmpty(); }
+    /// What was typed, in locked memory. Qt's own copies can't be wiped for certain; they are
+    /// overwritten as far as it lets us.
+    seal::Secret take();
+    seal::Secret typed() const;
+    void clear();
+    QLineEdit* edit() const { return m_edit; }
+
+  Q_SIGNALS:
+    void entered();  ///< Enter in the field
+
+  private:
+    QLineEdit* m_edit;
+};
+
+/// The sentence for what is wrong with a new passphrase.
+QString weaknessSentence(seal::Weakness weakness);
+
+/// A new passphrase, typed twice.
+class NewPassphrase : public QWidget {
+    Q_OBJECT
+  public:
+    explicit NewPassphrase(const QString& objectName, QWidget* parent = nullptr);
+    /// Says in place what is wrong with it, if anything is. `name` is the person's own.
+    bool check(const QString& name);
+    seal::Secret take();
+    void clear();
+    PassphraseField* first() const { return m_first; }
+
+  private:
+    PassphraseField *m_first, *m_again;
+};
+
+}  // namespace ui

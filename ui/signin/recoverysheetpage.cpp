@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "signin/recoverysheetpage.h"
+
+#include <QFontDatabase>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "parts/parts.h"
+
+namespace ui {
+namespace {
+
+constexpr int askedLine = 2;  // counted from 0: not the first, which is typed without looking
+
+QString bare(const QString& typed) {
+    QString letters = typed.toUpper();
+    letters.remove(u'-').remove(u' ');
+    return letters;
+}
+
+}  // namespace
+
+RecoverySheetPage::RecoverySheetPage(QWidget* parent)
+    : Page(QStringLiteral("recoverySheet"), parent),
+      m_shown(text({}, Size::Title)),
+      m_back(new WordsField(tr("Type its third line"), QStringLiteral("recoverySheet.line"),
+                            Must::Fill,
+                            tr("So that the sheet is sure to be in your hands before this "
+                               "goes away."))) {
+    column()->addWidget(pageHeader(
+        tr("The recovery sheet"),
+        tr("It opens the record when nobody's passphrase is left. It is shown this once and kept "
+           "nowhere. Print it, or write it down, and lock it away from this computer.")));
+    QFrame* sheet = frame("card");
+    m_shown->setObjectName(QStringLiteral("recoverySheet.lines"));
+    m_shown->setTextFormat(Qt::PlainText);
+    m_shown->setTextInteractionFlags(Qt::TextSelectableByKeyboard);
+    m_shown->setAccessibleName(tr("The four lines of the recovery sheet"));
+    QFont even = QFontDatabase::systemFont(QFontDatabase::FixedFont);
+    m_shown->setFont(even);
+    m_shown->setProperty("even", true);
+    columnIn(sheet)->addWidget(m_shown);
+    column()->addWidget(sheet);
+    column()->addWidget(m_back);
+    column()->addWidget(
+        text(tr("Whoever has this sheet and this computer reads everything. Without "
+                "the sheet and without a passphrase nobody ever reads it again."),
+             Size::Note, Tone::Quiet));
+    QPushButton* print = addSecondary(tr("Print the sheet"), QStringLiteral("recoverySheet.print"));
+    connect(print, &QPushButton::clicked, this, [this] { Q_EMIT printWanted(lines()); });
+    setPrimary(tr("The sheet is in my hands"));
+    connect(this, &Page::pressed, this, &RecoverySheetPage::press);
+    connect(m_back->edit(), &QLineEdit::returnPressed, this, &RecoverySheetPage::press);
+}
+
+void RecoverySheetPage::showLines(seal::Secret lines) {
+    m_lines = std::move(lines);
+    m_shown->setText(this->lines().join(u'\n'));
+}
+
+QStringList RecoverySheetPage::lines() const {
+    return QString::fromLatin1(m_lines.view().data(), static_cast<qsizetype>(m_lines.size()))
+        .split(u'\n');
+}
+
+void RecoverySheetPage::press() {
+    const QStringList printed = lines();
+    const QString asked = printed.value(askedLine);
+    if (asked.isEmpty() || bare(m_back->typed()) != bare(asked)) {
+        m_back->setProblem(tr("This is not the third line. Compare it with the sheet."));
+        return m_back->edit()->setFocus();
+    }
+    m_shown->clear();
+    m_back->setWords({});
+    m_lines = seal::Secret();
+    Q_EMIT kept();
+}
+
+}  // namespace ui

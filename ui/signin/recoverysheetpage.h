@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "parts/field.h"
+#include "parts/page.h"
+#include "seal/secret.h"
+
+namespace ui {
+
+/// The recovery sheet, shown once: to be printed or written down, and one line typed back so that
+/// it is sure to be at hand.
+class RecoverySheetPage : public Page {
+    Q_OBJECT
+  public:
+    explicit RecoverySheetPage(QWidget* parent = nullptr);
+    void showLines(seal::Secret lines);
+
+  Q_SIGNALS:
+    void printWanted(const QStringList& lines);
+    void kept();  ///< the line was typed back
+
+  private:
+    void press();
+    QStringList lines() const;
+
+    seal::Secret m_lines;
+    QLabel* m_shown;
+    WordsField* m_back;
+};
+
+}  // namespace ui
