@@ -2022,6 +2022,54 @@ Taught by %2</source>
         <source>This computer has no font for some letters of this paper: %1. An empty box stands for each of them. Write them in by hand, or print the paper where the font is installed.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep it locked away from the computer it belongs to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These four lines open a sealed record when nobody&apos;s passphrase is left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it is used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start the program, choose “Open with the recovery sheet”, and type the four lines. Capital and small letters are the same, dashes may be left out. A slip is named by its line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In an envelope that is closed and signed across, in a safe or with the pharmacy, as local policy says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never beside the computer, never photographed, never in an e-mail.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the envelope was opened, have a new sheet made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever has this sheet and the computer reads every record in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without this sheet and without a passphrase nobody ever reads them again.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -2769,6 +2817,88 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::NewPassphrase</name>
+    <message>
+        <source>Passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At least %1 letters, any letters and spaces. Four or five words that do not belong together are easy to keep and hard to guess.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two are not the same. Type it here again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::NewcomerPage</name>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You sign in by it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials, as they stand on a label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first person here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new record begins, sealed from its first entry on. You become its educator and let the others in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open with the recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For when nobody&apos;s passphrase is left. You come in as an educator with a new passphrase; the record says that the sheet was used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to signing in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who are you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is kept nowhere. Whoever forgets theirs is let in again by an educator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The four lines of the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Small letters and left-out dashes are as good.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::NumberField</name>
     <message>
         <source>A whole number from %1 to %2 is needed here. Nothing was saved. Write it in figures.</source>
@@ -2847,6 +2977,37 @@ Taught by %2</source>
     </message>
     <message>
         <source>✓  The chart note is copied and noted in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::PassphraseField</name>
+    <message>
+        <source>Show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show it: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At least %1 letters are needed. Take four or five words that do not belong together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is too long to be typed. Up to %1 letters fit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same letters come again and again, or count on. Take four or five words that do not belong together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is little more than your name. Take words that nobody would guess of you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some of these signs are no letters. Type it again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3344,6 +3505,45 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::RecoverySheetPage</name>
+    <message>
+        <source>Type its third line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So that the sheet is sure to be in your hands before this goes away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It opens the record when nobody&apos;s passphrase is left. It is shown this once and kept nowhere. Print it, or write it down, and lock it away from this computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The four lines of the recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever has this sheet and this computer reads everything. Without the sheet and without a passphrase nobody ever reads it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet is in my hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not the third line. Compare it with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::RefusedWindow</name>
     <message>
         <source>Ninebark</source>
@@ -3604,6 +3804,73 @@ Taught by %2</source>
     </message>
     <message>
         <source>Text at %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SheetLines</name>
+    <message>
+        <source>Line %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>This line has %n letters here; ten are printed. Compare it with the sheet.</source>
+        <translation>
+            <numerusform>This line has %n letter here; ten are printed. Compare it with the sheet.</numerusform>
+            <numerusform>This line has %n letters here; ten are printed. Compare it with the sheet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This line is not as it was printed. Compare it letter by letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SignInPage</name>
+    <message>
+        <source>Your name, as it was entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything here is sealed. Your passphrase opens it; nobody else, and no program, can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who are you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forgotten? An educator can let you in with a new passphrase. What you signed stays signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open with the recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is still empty. Type your passphrase.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Sign in, in %n seconds</source>
+        <translation>
+            <numerusform>Sign in, in %n second</numerusform>
+            <numerusform>Sign in, in %n seconds</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ui::SignInWindow</name>
+    <message>
+        <source>Ninebark</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -11,7 +11,11 @@
 namespace ui {
 
 Field::Field(const QString& name, QWidget* input, const QString& hint, QWidget* parent)
-    : QWidget(parent), m_input(input), m_below(text({}, Size::Note, Tone::Quiet)), m_hint(hint) {
+    : QWidget(parent),
+      m_input(input),
+      m_typedIn(input),
+      m_below(text({}, Size::Note, Tone::Quiet)),
+      m_hint(hint) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
@@ -24,6 +28,14 @@ Field::Field(const QString& name, QWidget* input, const QString& hint, QWidget* 
     showBelow();
 }
 
+void Field::setTypedIn(QWidget* part) {
+    part->setAccessibleName(m_input->accessibleName());
+    m_input->setAccessibleName({});
+    m_input->setAccessibleDescription({});
+    m_typedIn = part;
+    showBelow();
+}
+
 void Field::setHint(const QString& hint) {
     m_hint = hint;
     showBelow();
@@ -31,7 +43,7 @@ void Field::setHint(const QString& hint) {
 
 void Field::setProblem(const QString& sentence) {
     m_problem = sentence;
-    setPart(m_input, "wrong", !sentence.isEmpty());
+    setPart(m_typedIn, "wrong", !sentence.isEmpty());
     showBelow();
 }
 
@@ -40,7 +52,7 @@ void Field::showBelow() {
     m_below->setText(isWrong ? QStringLiteral("▲ ") + m_problem : m_hint);
     setTone(m_below, isWrong ? Tone::Brick : Tone::Quiet);
     m_below->setVisible(!m_below->text().isEmpty());
-    m_input->setAccessibleDescription(isWrong ? m_problem : m_hint);
+    m_typedIn->setAccessibleDescription(isWrong ? m_problem : m_hint);
 }
 
 QString harmless(const QString& typed) {

@@ -27,10 +27,15 @@ class Field : public QWidget {
     QString problem() const { return m_problem; }
     QWidget* input() const { return m_input; }
 
+  protected:
+    /// Where the input is more than what is typed in: what carries the name, what is said of it,
+    /// and the mark of something wrong.
+    void setTypedIn(QWidget* part);
+
   private:
     void showBelow();
 
-    QWidget* m_input;
+    QWidget *m_input, *m_typedIn;
     QLabel* m_below;
     QString m_hint, m_problem;
 };

@@ -29,7 +29,7 @@ class Door {
     /// Errors: SealWrongPassphrase, alike for an unknown name and a wrong passphrase.
     virtual base::Outcome signIn(const QString& name, seal::Secret passphrase) = 0;
     /// Opens by the recovery sheet's lines and lets this person in as an educator.
-    virtual base::Outcome recover(const QString& letters, const Newcomer& person,
+    virtual base::Outcome recover(seal::Secret letters, const Newcomer& person,
                                   seal::Secret passphrase) = 0;
     /// Milliseconds until the next try is looked at; 0 while nothing was typed wrong.
     virtual std::int64_t waitMs() const = 0;

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "signin/newcomerpage.h"
 
-#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "parts/parts.h"
 #include "signin/passphrasefield.h"
+#include "signin/sheetlines.h"
 
 namespace ui {
 
@@ -45,34 +45,49 @@ NewcomerPage::NewcomerPage(Newcoming how, QWidget* parent)
 }
 
 void NewcomerPage::addLetters() {
-    m_letters = new QPlainTextEdit;
-    m_letters->setObjectName(QStringLiteral("recover.letters"));
-    m_letters->setTabChangesFocus(true);
-    m_letters->setFixedHeight(132);
-    m_lettersField = new Field(tr("The four lines of the sheet"), m_letters,
-                               tr("Small letters and left-out dashes are as good."));
-    cardIn(column(), tr("The sheet"))->addWidget(m_lettersField);
+    m_letters = new SheetLines(QStringLiteral("recover.letters"));
+    cardIn(column(), tr("The four lines of the sheet"),
+           tr("Small letters and left-out dashes are as good."))
+        ->addWidget(m_letters);
 }
 
 Newcomer NewcomerPage::newcomer() const { return {m_name->typed(), m_initials->typed()}; }
 
-QString NewcomerPage::letters() const { return m_letters ? m_letters->toPlainText() : QString(); }
+seal::Secret NewcomerPage::letters() const {
+    return m_letters ? m_letters->typed() : seal::Secret();
+}
 
 seal::Secret NewcomerPage::takePassphrase() { return m_passphrase->take(); }
 
 void NewcomerPage::press() {
     errors()->clear();
-    if (m_letters && m_letters->toPlainText().trimmed().isEmpty()) {
-        m_lettersField->setProblem(tr("This is still empty. Type the four lines of the sheet."));
-        return scrollTo(m_lettersField);
-    }
-    if (m_lettersField) m_lettersField->setProblem({});
+    if (QWidget* wrong = m_letters ? m_letters->firstWrong() : nullptr) return showIn(wrong);
     const bool isNamed = m_name->check(), isMarked = m_initials->check();
-    if (!isNamed || !isMarked) return scrollTo(isNamed ? m_initials : m_name);
-    if (!m_passphrase->check(m_name->typed())) return scrollTo(m_passphrase);
+    if (!isNamed || !isMarked) return showIn((isNamed ? m_initials : m_name)->edit());
+    if (!m_passphrase->check(m_name->typed())) return showIn(m_passphrase->wrong());
     Q_EMIT wanted();
 }
 
-void NewcomerPage::refuse(const base::Error& error) { errors()->say(error); }
+void NewcomerPage::showIn(QWidget* edit) {
+    edit->setFocus();
+    scrollTo(edit);
+}
+
+void NewcomerPage::refuse(const base::Error& error) {
+    errors()->say(error);
+    QWidget* line = m_letters ? m_letters->refuse(error) : nullptr;
+    showIn(line ? line : m_passphrase->first()->edit());
+}
+
+void NewcomerPage::begin() {
+    errors()->clear();
+    m_passphrase->clear();
+    if (m_letters) m_letters->clear();
+    for (WordsField* field : {m_name, m_initials}) {
+        field->setWords({});
+        field->setProblem({});
+    }
+    scrollToTop();
+}
 
 }  // namespace ui

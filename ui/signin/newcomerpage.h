@@ -6,11 +6,10 @@
 #include "parts/page.h"
 #include "signin/door.h"
 
-class QPlainTextEdit;
-
 namespace ui {
 
 class NewPassphrase;
+class SheetLines;
 
 enum class Newcoming { First, ByRecovery };
 
@@ -21,8 +20,11 @@ class NewcomerPage : public Page {
   public:
     explicit NewcomerPage(Newcoming how, QWidget* parent = nullptr);
 
+    /// Everything empty again.
+    void begin();
     Newcomer newcomer() const;
-    QString letters() const;
+    /// What was typed of the recovery sheet.
+    seal::Secret letters() const;
     seal::Secret takePassphrase();
     void refuse(const base::Error& error);
 
@@ -33,9 +35,9 @@ class NewcomerPage : public Page {
   private:
     void press();
     void addLetters();
+    void showIn(QWidget* edit);
 
-    QPlainTextEdit* m_letters = nullptr;
-    Field* m_lettersField = nullptr;
+    SheetLines* m_letters = nullptr;  ///< null for the first person
     WordsField *m_name, *m_initials;
     NewPassphrase* m_passphrase;
 };

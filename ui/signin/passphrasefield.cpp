@@ -29,7 +29,6 @@ struct TypedHidden : QWidget {
         connect(shows, &QCheckBox::toggled, edit, [this](bool isOn) {
             edit->setEchoMode(isOn ? QLineEdit::Normal : QLineEdit::Password);
         });
-        setFocusProxy(edit);
     }
 };
 
@@ -39,7 +38,7 @@ PassphraseField::PassphraseField(const QString& name, const QString& objectName,
                                  const QString& hint)
     : Field(name, new TypedHidden(objectName), hint),
       m_edit(static_cast<TypedHidden*>(input())->edit) {
-    m_edit->setAccessibleName(name);
+    setTypedIn(m_edit);
     auto* shows = static_cast<TypedHidden*>(input())->shows;
     shows->setAccessibleName(tr("Show it: %1").arg(name));
     connect(m_edit, &QLineEdit::returnPressed, this, &PassphraseField::entered);
@@ -63,8 +62,13 @@ seal::Secret PassphraseField::take() {
 }
 
 void PassphraseField::clear() {
-    m_edit->setText(QString(m_edit->text().size(), u'x'));
-    m_edit->clear();
+    overwrite(m_edit);
+    setProblem({});
+}
+
+void overwrite(QLineEdit* edit) {
+    edit->setText(QString(edit->text().size(), u'x'));
+    edit->setText({});  // clear() could be undone
 }
 
 QString weaknessSentence(seal::Weakness weakness) {
@@ -117,14 +121,18 @@ bool NewPassphrase::check(const QString& name) {
         return false;
     }
     if (typed.equals(m_again->typed().view())) return true;
-    m_again->setProblem(tr("The two are not the same. Type it here again."));
     m_again->clear();
+    m_again->setProblem(tr("The two are not the same. Type it here again."));
     return false;
 }
 
 seal::Secret NewPassphrase::take() {
     m_again->clear();
     return m_first->take();
+}
+
+QLineEdit* NewPassphrase::wrong() const {
+    return (m_first->problem().isEmpty() ? m_again : m_first)->edit();
 }
 
 void NewPassphrase::clear() {

@@ -33,6 +33,10 @@ class PassphraseField : public Field {
     QLineEdit* m_edit;
 };
 
+/// Empties a field that held a secret: writes over the letters as far as Qt lets us, and leaves
+/// nothing to be brought back by undo.
+void overwrite(QLineEdit* edit);
+
 /// The sentence for what is wrong with a new passphrase.
 QString weaknessSentence(seal::Weakness weakness);
 
@@ -46,6 +50,8 @@ class NewPassphrase : public QWidget {
     seal::Secret take();
     void clear();
     PassphraseField* first() const { return m_first; }
+    /// Where check() said that something is wrong.
+    QLineEdit* wrong() const;
 
   private:
     PassphraseField *m_first, *m_again;

@@ -8,17 +8,12 @@
 #include <QVBoxLayout>
 
 #include "parts/parts.h"
+#include "signin/sheetlines.h"
 
 namespace ui {
 namespace {
 
 constexpr int askedLine = 2;  // counted from 0: not the first, which is typed without looking
-
-QString bare(const QString& typed) {
-    QString letters = typed.toUpper();
-    letters.remove(u'-').remove(u' ');
-    return letters;
-}
 
 }  // namespace
 
@@ -68,7 +63,7 @@ QStringList RecoverySheetPage::lines() const {
 void RecoverySheetPage::press() {
     const QStringList printed = lines();
     const QString asked = printed.value(askedLine);
-    if (asked.isEmpty() || bare(m_back->typed()) != bare(asked)) {
+    if (asked.isEmpty() || bareLetters(m_back->typed()) != bareLetters(asked)) {
         m_back->setProblem(tr("This is not the third line. Compare it with the sheet."));
         return m_back->edit()->setFocus();
     }

@@ -46,6 +46,13 @@ void SignInPage::press() {
     m_passphrase->edit()->setFocus();
 }
 
+void SignInPage::begin() {
+    errors()->clear();
+    m_name->setWords({});
+    m_name->setProblem({});
+    m_passphrase->clear();
+}
+
 seal::Secret SignInPage::takePassphrase() { return m_passphrase->take(); }
 
 void SignInPage::refuse(const base::Error& error) {

@@ -16,6 +16,8 @@ class SignInPage : public Page {
   public:
     explicit SignInPage(QWidget* parent = nullptr);
 
+    /// Everything empty again.
+    void begin();
     QString name() const { return m_name->typed(); }
     seal::Secret takePassphrase();
     /// Says why it was not opened; the name stays, the passphrase is typed again.

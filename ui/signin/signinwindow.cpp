@@ -42,8 +42,7 @@ SignInWindow::SignInWindow(Door& door, QWidget* parent)
     for (QWidget* page : std::initializer_list<QWidget*>{m_signIn, m_found, m_recover, m_sheet})
         m_stack->addWidget(page);
     connect(m_signIn, &SignInPage::wanted, this, &SignInWindow::signIn);
-    connect(m_signIn, &SignInPage::recoveryWanted, this,
-            [this] { m_stack->setCurrentWidget(m_recover); });
+    connect(m_signIn, &SignInPage::recoveryWanted, this, [this] { showPage(m_recover); });
     connect(m_found, &NewcomerPage::wanted, this, &SignInWindow::found);
     connect(m_recover, &NewcomerPage::wanted, this, &SignInWindow::recover);
     connect(m_recover, &NewcomerPage::left, this, &SignInWindow::begin);
@@ -60,8 +59,17 @@ SignInWindow::~SignInWindow() {
 }
 
 void SignInWindow::begin() {
-    m_stack->setCurrentWidget(m_door.isFounded() ? static_cast<QWidget*>(m_signIn) : m_found);
+    m_signIn->begin();
+    m_found->begin();
+    m_recover->begin();
+    showPage(m_door.isFounded() ? static_cast<QWidget*>(m_signIn) : m_found);
     followWait();
+}
+
+/// With the focus in the first thing one types or presses there, so that Tab goes on from it.
+void SignInWindow::showPage(QWidget* page) {
+    m_stack->setCurrentWidget(page);
+    if (QWidget* first = tabInReadingOrder(page)) first->setFocus();
 }
 
 bool SignInWindow::focusNextPrevChild(bool isNext) {
@@ -112,7 +120,7 @@ void SignInWindow::found() {
             setBusy(false);
             if (!sheet.ok()) return m_found->refuse(sheet.error());
             m_sheet->showLines(std::move(*sheet));
-            m_stack->setCurrentWidget(m_sheet);
+            showPage(m_sheet);
         });
 }
 
@@ -120,12 +128,12 @@ void SignInWindow::recover() {
     if (m_isBusy) return;
     auto passphrase = std::make_shared<seal::Secret>(m_recover->takePassphrase());
     const Newcomer person = m_recover->newcomer();
-    const QString letters = m_recover->letters();
+    auto letters = std::make_shared<seal::Secret>(m_recover->letters());
     setBusy(true);
     later(
         this,
         [this, letters, person, passphrase] {
-            return m_door.recover(letters, person, std::move(*passphrase));
+            return m_door.recover(std::move(*letters), person, std::move(*passphrase));
         },
         [this](const base::Outcome& outcome) { took(m_recover, outcome); });
 }

@@ -35,6 +35,7 @@ class SignInWindow : public QWidget {
     bool focusNextPrevChild(bool isNext) override;
 
   private:
+    void showPage(QWidget* page);
     void signIn();
     void found();
     void recover();

@@ -11,7 +11,8 @@ class FakeDoor : public Door {
   public:
     bool founded = true;
     std::int64_t wait = 0;
-    std::string said;  ///< what was asked of it last, passphrase included
+    std::string lettersSaid;  ///< of the recovery sheet
+    std::string said;         ///< what was asked of it last, passphrase included
 
     bool isFounded() const override { return founded; }
     base::Result<seal::Secret> found(const Newcomer& first, seal::Secret passphrase) override {
@@ -23,9 +24,10 @@ class FakeDoor : public Door {
         if (passphrase.equals("four words that fit")) return base::Done{};
         return base::Error{base::Code::SealWrongPassphrase};
     }
-    base::Outcome recover(const QString& letters, const Newcomer& person,
+    base::Outcome recover(seal::Secret letters, const Newcomer& person,
                           seal::Secret passphrase) override {
-        say(letters + QStringLiteral(", ") + person.name, passphrase);
+        say(person.name, passphrase);
+        lettersSaid = letters.view();
         return base::Error{base::Code::SealCodeLine, {"2"}};
     }
     std::int64_t waitMs() const override { return wait; }

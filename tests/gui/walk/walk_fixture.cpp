@@ -54,10 +54,10 @@ const std::vector<Walk::Place>& Walk::places() {
         {"papers", &Walk::papers},
         {"refused window", &Walk::refused},
         {"learner's window", &Walk::learnersWindow},
-        {"sign in", &Walk::signIn},
-        {"sign in, first person", &Walk::signInFirst},
-        {"sign in, recovery sheet", &Walk::signInSheet},
-        {"sign in, by the sheet", &Walk::signInRecovery},
+        {"sign in", &Walk::signIn, Needs::Door},
+        {"sign in, first person", &Walk::signInFirst, Needs::Door},
+        {"sign in, recovery sheet", &Walk::signInSheet, Needs::Door},
+        {"sign in, by the sheet", &Walk::signInRecovery, Needs::Door},
     };
     return all;
 }
@@ -277,7 +277,7 @@ void Walk::signInFirst() {
 void Walk::signInSheet() {
     auto page = std::make_unique<ui::RecoverySheetPage>();
     page->setProperty("part", QStringLiteral("page"));
-    page->showLines(seal::Secret::copyOf("AAAAA-BBBBB\nCCCCC-DDDDD\nEEEEE-FFFFF\nGGGGG-HHHHH"));
+    page->showLines(seal::Secret::copyOf("22222-33333\n44444-55555\n66666-77777\n88888-99999"));
     m_shown = std::move(page);
 }
 void Walk::signInRecovery() {

@@ -12,9 +12,11 @@
 /// that one check can be held against all of them.
 class Walk : public Shell {
   protected:
+    enum class Needs { Record, Door };
     struct Place {
         const char* name;
         void (Walk::*reach)();
+        Needs needs = Needs::Record;  ///< a record that is open, or only the door before it
     };
     /// Every window, page and question there is. A new one is added here.
     static const std::vector<Place>& places();
