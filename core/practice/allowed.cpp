@@ -177,9 +177,9 @@ class Gate {
     }
 
     Outcome onlyAfterLapse() const {
-        if (m_state.lapses.empty()) return Error{Code::NoLapse};
-        const LapseRecord& lapse =
-            m_state.lapses.at(m_state.wayBack ? m_state.wayBack->lapse : m_state.lapses.size() - 1);
+        const auto index = lapseToCatch(m_state);
+        if (!index) return Error{Code::NoLapse};
+        const LapseRecord& lapse = m_state.lapses.at(*index);
         if (lapse.withdrawn) return Error{Code::NoLapse};
         if (lapse.caught != Caught::No) return Error{Code::CaughtAlready};
         return Done{};

@@ -80,10 +80,11 @@ void planBack(const procedure::Model& model, State& state, Company company, std:
         procedure::answerLapse(model, record.action, question(model, state, company, state.holds));
     keepStepsDone(state);
     WayBack back{.lapse = lapse, .outcome = answer.outcome};
+    const bool isFirst = record.plan.empty();
     for (const int op : answer.plan.operators) {
         back.operators.push_back(op);
         back.steps.push_back({.op = op, .step = model.operators.at(op).id});
-        record.plan.push_back(model.operators.at(op).id);
+        if (isFirst) record.plan.push_back(model.operators.at(op).id);
     }
     const bool found = answer.outcome == procedure::PlanOutcome::Found;
     // A teacher who has taken over is never held up by a plan that is not there.
@@ -108,6 +109,18 @@ void strike(const procedure::Model& model, State& state, LapseRecord record, Con
                            .cause = Change::Cause::Lapse,
                            .lapse = index});
     planBack(model, state, company, index);
+}
+
+/// Whether the way back in hand, or none, is what would be planned from what holds now.
+bool isOnItsWay(const procedure::Model& model, const State& state, Company company) {
+    std::vector<int> rest;
+    if (state.wayBack) {
+        if (state.wayBack->outcome != procedure::PlanOutcome::Found) return true;  // it says so
+        const auto& all = state.wayBack->operators;
+        rest.assign(all.begin() + static_cast<std::ptrdiff_t>(state.wayBack->done), all.end());
+    }
+    const auto answer = procedure::findPlan(model, question(model, state, company, state.holds));
+    return answer.outcome == procedure::PlanOutcome::Found && answer.plan.operators == rest;
 }
 
 }  // namespace
@@ -198,6 +211,46 @@ void takeAbsence(const procedure::Taught& taught, State& state, const Event& eve
     const bool isAlone = !state.lapses.empty() && state.lapses.back().alone;
     strike(taught.model, state, std::move(record), procedure::afterLapse(lapse, state.holds),
            isAlone ? Company::Alone : Company::WithHelper, -1);
+}
+
+void keepWithdrawn(State& state, const Event& event) {
+    LapseRecord record = recordOf(state, event);
+    if (const auto* lapse = std::get_if<SeeLapse>(&event.said)) {
+        record.lapses = lapse->lapses;
+        if (lapse->other) record.other = lapse->other->what, record.touched = lapse->other->touched;
+        record.happenedAfter = lapse->happened.value_or("");
+        record.alone = lapse->alone;
+    } else if (const auto* missed = std::get_if<MissStep>(&event.said)) {
+        record.leftOut = missed->step;
+        record.alone = missed->alone;
+    } else {
+        return;
+    }
+    if (StepRecord* hand = recordInHand(state)) hand->lapses.push_back(state.lapses.size());
+    state.lapses.push_back(std::move(record));
+}
+
+void takeWithdrawal(const procedure::Taught& taught, State& state, const base::CommandId& entry) {
+    const auto withdrawn = std::ranges::find(state.lapses, entry, &LapseRecord::entry);
+    const bool isLapse = withdrawn != state.lapses.end();
+    if (isLapse) withdrawn->withdrawn = true;
+    // Taken over, the teacher goes on by judgement, and is only told what a withdrawal costs.
+    if (state.lapses.empty() || (state.takenOver && !isLapse)) return;
+    const std::size_t lapse =
+        state.wayBack ? state.wayBack->lapse
+                      : static_cast<std::size_t>((isLapse ? withdrawn : state.lapses.end() - 1) -
+                                                 state.lapses.begin());
+    const Company company = state.lapses.at(lapse).alone ? Company::Alone : Company::WithHelper;
+    if (isOnItsWay(taught.model, state, company)) return;
+    if (StepRecord* hand = recordInHand(state)) voidPhases(*hand);
+    planBack(taught.model, state, company, lapse);
+}
+
+std::optional<std::size_t> lapseToCatch(const State& state) {
+    if (state.lapses.empty()) return std::nullopt;
+    const std::size_t newest = state.lapses.size() - 1;
+    if (!state.lapses.at(newest).withdrawn || !state.wayBack) return newest;
+    return state.wayBack->lapse;
 }
 
 }  // namespace practice

@@ -17,6 +17,14 @@ void takeMissedStep(const procedure::Taught& taught, State& state, const Event& 
 /// The visit was left and goes on: the pack's `away` decides what that costs.
 void takeAbsence(const procedure::Taught& taught, State& state, const Event& event,
                  const ComeBack& said);
+/// A lapse that will be withdrawn has no effect, but it is kept, to be shown struck through.
+void keepWithdrawn(State& state, const Event& event);
+/// What `entry` said was taken back. What was done meanwhile on the way back from a lapse was done
+/// all the same: where the steps that remain can't be done from there, a way back is planned anew.
+void takeWithdrawal(const procedure::Taught& taught, State& state, const base::CommandId& entry);
+/// Index of the lapse that "caught it alone" and "shown" are about now: the newest, else the one
+/// whose way back is in hand.
+std::optional<std::size_t> lapseToCatch(const State& state);
 /// All phases of the record count for nothing: they are to be done again.
 void voidPhases(StepRecord& record);
 /// Whether this step or recovery may be part of a way back now.

@@ -112,10 +112,12 @@ class Folder {
     void on(const CatchAlone&) { catchLapse(Caught::Alone); }
     void on(const ShowWayBack&) { catchLapse(Caught::Shown); }
     /// replay() leaves out what it names; a phase that ran on the way back from it runs no more.
-    void on(const TakeBack&) {
+    void on(const TakeBack& said) {
+        takeWithdrawal(m_taught, m_state, said.entry);
         const StepRecord* hand = recordInHand(m_state);
-        for (StepRecord& record : m_state.steps)
-            if (&record != hand) voidRunning(record);
+        for (auto* records : {&m_state.steps, &m_state.waysBack})
+            for (StepRecord& record : *records)
+                if (&record != hand) voidRunning(record);
     }
 
     void on(const TakeOver&) {
@@ -152,20 +154,30 @@ class Folder {
         m_state.endedMs = m_event->wallMs;
     }
 
-    /// The record of the operator in hand when it is the one named, else of the step itself.
+    /// The record of the operator in hand when it is the one named, else of the step still to be
+    /// done; what is neither was done on the way back from a lapse that was withdrawn.
     StepRecord* recordNamed(const std::string& step) {
         StepRecord* hand = recordInHand(m_state);
         if (hand && hand->step == step) return hand;
         const auto op = m_taught.model.operatorIndex(step);
-        if (!op || m_taught.model.isRecovery(*op)) return nullptr;
-        return &m_state.steps.at(static_cast<std::size_t>(*op));
+        if (!op) return nullptr;
+        if (std::count(m_state.remaining.begin(), m_state.remaining.end(), *op))
+            return &m_state.steps.at(static_cast<std::size_t>(*op));
+        // The step in hand was interrupted by it, and is to be done whole.
+        if (hand) voidPhases(*hand);
+        auto& besides = m_state.waysBack;
+        if (besides.empty() || besides.back().op != *op || besides.back().mark != Mark::None)
+            besides.push_back({.op = *op, .step = step});
+        return &besides.back();
     }
 
     void doStep(const std::string& id, Mark how) {
         const auto op = m_taught.model.operatorIndex(id);
         StepRecord* record = recordNamed(id);
         if (!op || !record) return;
-        const bool back = m_state.wayBack && inHand(m_state) == op;
+        const bool isInHand = m_state.wayBack && inHand(m_state) == op;
+        const bool back =
+            isInHand || !std::count(m_state.remaining.begin(), m_state.remaining.end(), *op);
         voidRunning(*record);
         record->mark = how;
         record->byTeacher = m_state.takenOver || (m_opened && m_opened->way == Way::Show);
@@ -174,7 +186,7 @@ class Folder {
         record->entry = m_event->id;
         record->atMs = m_event->wallMs;
         change(*op, how, back);
-        if (back)
+        if (isInHand)
             wayBackOneOn();
         else
             std::erase(m_state.remaining, *op);
@@ -210,10 +222,7 @@ class Folder {
     }
 
     void catchLapse(Caught caught) {
-        if (m_state.lapses.empty()) return;
-        const std::size_t index =
-            m_state.wayBack ? m_state.wayBack->lapse : m_state.lapses.size() - 1;
-        m_state.lapses.at(index).caught = caught;
+        if (const auto index = lapseToCatch(m_state)) m_state.lapses.at(*index).caught = caught;
         mark();
     }
 
@@ -245,32 +254,13 @@ const OpenVisit* openingOf(const std::vector<Event>& events) {
 
 std::set<base::CommandId> takenBack(const std::vector<Event>& events) {
     std::set<base::CommandId> ids;
-    for (const Event& event : events)
+    for (const Event& event : events) {
         if (const auto* said = std::get_if<TakeBack>(&event.said)) ids.insert(said->entry);
+        const bool isEnd = std::holds_alternative<StopVisit>(event.said) ||
+                           std::holds_alternative<CloseVisit>(event.said);
+        if (isEnd) break;  // after it nothing is taken back
+    }
     return ids;
-}
-
-/// A lapse that was withdrawn has no effect, but it is kept, to be shown struck through.
-void keepWithdrawn(State& state, const Event& event) {
-    LapseRecord record;
-    if (const auto* lapse = std::get_if<SeeLapse>(&event.said)) {
-        record.lapses = lapse->lapses;
-        if (lapse->other) record.other = lapse->other->what, record.touched = lapse->other->touched;
-        record.happenedAfter = lapse->happened.value_or("");
-    } else if (const auto* missed = std::get_if<MissStep>(&event.said)) {
-        record.leftOut = missed->step;
-    } else {
-        return;
-    }
-    record.entry = event.id;
-    record.seenBy = event.by;
-    record.atMs = event.wallMs;
-    record.withdrawn = true;
-    if (StepRecord* hand = recordInHand(state)) {
-        record.step = hand->step;
-        hand->lapses.push_back(state.lapses.size());
-    }
-    state.lapses.push_back(std::move(record));
 }
 
 }  // namespace
