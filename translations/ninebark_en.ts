@@ -3503,6 +3503,10 @@ Taught by %2</source>
         <source>Choose what was seen.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>And something else, in a few words</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::RecoverySheetPage</name>
@@ -4676,6 +4680,14 @@ Taught by %2</source>
     </message>
     <message>
         <source>Then the visit goes on, in %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way back, after withdrawing: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lapse is withdrawn. What was done since has to be made good before the visit goes on.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

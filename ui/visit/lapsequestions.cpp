@@ -49,6 +49,48 @@ std::vector<PickList::Entry> whatWentWrong(const packs::Pack& pack, const std::s
     return entries;
 }
 
+/// What no list has: a line for what was seen, and what was touched by it.
+struct OtherFields {
+    QLineEdit* what;
+    Words* asks;
+    PickList* touched;
+
+    /// None while the line is empty.
+    std::optional<practice::OtherLapse> said() const {
+        const QString words = what->text().trimmed();
+        if (words.isEmpty()) return std::nullopt;
+        practice::OtherLapse other{.what = words.toStdString()};
+        for (const QString& id : touched->chosen()) other.touched.push_back(id.toStdString());
+        return other;
+    }
+};
+
+OtherFields addOther(Question* question, const Moment& moment, const QString& name) {
+    OtherFields fields{};
+    fields.what = question->addLine(name, QStringLiteral("otherWhat"));
+    const auto clean = cleanNow(moment);
+    fields.asks =
+        question->addWords(clean.empty() ? Question::tr("Nothing that is clean now can be touched.")
+                                         : Question::tr("What was touched, or is no longer clean?"),
+                           Role::QuietInk);
+    fields.touched = new PickList(PickList::Many::Any, QStringLiteral("otherTouched"), question);
+    fields.touched->setEntries(clean);
+    question->room()->addWidget(fields.touched);
+    return fields;
+}
+
+/// What was touched is asked once something is written.
+void askTouchedOnceWritten(Question* question, const OtherFields& fields) {
+    const auto show = [=] {
+        const bool isWritten = fields.said().has_value();
+        fields.asks->setVisible(isWritten);
+        fields.touched->setVisible(isWritten);
+        question->orderTabs();
+    };
+    QObject::connect(fields.what, &QLineEdit::textChanged, question, show);
+    show();
+}
+
 }  // namespace
 
 Question* askSeveral(const Moment& moment, HelperAtHand helper, QWidget* parent) {
@@ -64,11 +106,15 @@ Question* askSeveral(const Moment& moment, HelperAtHand helper, QWidget* parent)
     }
     which->setEntries(entries);
     question->room()->addWidget(which);
+    const OtherFields other =
+        addOther(question, moment, Question::tr("And something else, in a few words"));
+    askTouchedOnceWritten(question, other);
     auto* problem = question->addWords({}, Role::Brick);
     question->onAccept = [=] {
-        practice::SeeLapse seen{.alone = helper == HelperAtHand::No};
+        practice::SeeLapse seen{.other = other.said(), .alone = helper == HelperAtHand::No};
         for (const QString& id : which->chosen()) seen.lapses.push_back(id.toStdString());
-        if (seen.lapses.empty()) return problem->say(Question::tr("Choose what was seen."));
+        if (seen.lapses.empty() && !seen.other)
+            return problem->say(Question::tr("Choose what was seen."));
         question->say(seen);
     };
     return question;
@@ -77,25 +123,17 @@ Question* askSeveral(const Moment& moment, HelperAtHand helper, QWidget* parent)
 Question* askOther(const Moment& moment, HelperAtHand helper, QWidget* parent) {
     auto* question =
         new Question(Question::tr("What went wrong?"), Question::tr("Show the way back"), parent);
-    QLineEdit* what = question->addLine(Question::tr("What was seen"), QStringLiteral("otherWhat"));
+    const OtherFields other = addOther(question, moment, Question::tr("What was seen"));
     auto* problem = question->addWords({}, Role::Brick);
-    const auto clean = cleanNow(moment);
-    question->addWords(clean.empty() ? Question::tr("Nothing that is clean now can be touched.")
-                                     : Question::tr("What was touched, or is no longer clean?"),
-                       Role::QuietInk);
-    auto* touched = new PickList(PickList::Many::Any, QStringLiteral("otherTouched"), question);
-    touched->setEntries(clean);
-    question->room()->addWidget(touched);
     question->onAccept = [=] {
-        if (what->text().trimmed().isEmpty()) {
-            problem->say(Question::tr("Write in a few words what was seen."));
-            return what->setFocus();
-        }
-        practice::OtherLapse other{.what = what->text().trimmed().toStdString()};
-        for (const QString& id : touched->chosen()) other.touched.push_back(id.toStdString());
-        question->say(practice::SeeLapse{.other = other, .alone = helper == HelperAtHand::No});
+        const auto said = other.said();
+        if (said)
+            return question->say(
+                practice::SeeLapse{.other = *said, .alone = helper == HelperAtHand::No});
+        problem->say(Question::tr("Write in a few words what was seen."));
+        other.what->setFocus();
     };
-    what->setFocus();
+    other.what->setFocus();
     return question;
 }
 

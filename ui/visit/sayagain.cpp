@@ -26,8 +26,8 @@ bool needsHelper(const Moment& moment) {
 
 std::optional<record::Payload> lapseToSayAgain(const Moment& moment, HelperAtHand helper) {
     const practice::LapseRecord* lapse = moment.lapseInHand();
-    if (lapse == nullptr || lapse->byAbsence || lapse->caught != practice::Caught::No ||
-        !isUntouched(*moment.state().wayBack))
+    if (lapse == nullptr || lapse->byAbsence || lapse->withdrawn ||
+        lapse->caught != practice::Caught::No || !isUntouched(*moment.state().wayBack))
         return std::nullopt;
     const bool isAlone = helper == HelperAtHand::No;
     if (isAlone && !needsHelper(moment)) return std::nullopt;

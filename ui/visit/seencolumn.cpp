@@ -203,7 +203,8 @@ void SeenColumn::showRest(const Moment& moment, const Keys& keys, HelperAtHand h
         button->setAccessibleName(button->text());
         button->updateGeometry();
     }
-    m_several->setVisible(practice::lapsesToOffer(moment.taught(), moment.state()).size() > 1);
+    // With one alone it may have been that one and something else.
+    m_several->setVisible(!practice::lapsesToOffer(moment.taught(), moment.state()).empty());
     m_earlier->setEnabled(!moment.state().done.empty());
     m_noHelper->setVisible(moment.mayNeedHelper());
 }

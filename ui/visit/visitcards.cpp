@@ -128,7 +128,7 @@ Card VisitPage::noPlanCard(const Moment& moment) const {
            "held, and call.");
     card.call = whomToCall(moment, packs::Call::TeamNow);
     card.after = tr("Going on from here is your judgement, by local policy.");
-    if (m_helper == HelperAtHand::No && moment.mayNeedHelper())
+    if (m_helper == HelperAtHand::No && moment.mayNeedHelper() && !lapse.withdrawn)
         card.after += QLatin1Char(' ') + tr("If a helper has come, %1 looks for the way back anew.")
                                              .arg(m_keys.words(Act::NoHelper));
     card.offers = {{QStringLiteral("takeOver"), tr("Take over"), true},

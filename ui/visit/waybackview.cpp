@@ -24,6 +24,13 @@ namespace {
 /// Soap and hand rub come out of a bottle: nothing to throw away, nothing to open.
 bool isPoured(const packs::Supply& supply) { return supply.unit == "portion"; }
 
+QString titleOf(const Moment& moment, const practice::LapseRecord& lapse) {
+    if (lapse.byAbsence) return WayBackView::tr("The way back after being away");
+    const QString title = lapseTitle(moment, lapse);
+    return lapse.withdrawn ? WayBackView::tr("The way back, after withdrawing: %1").arg(title)
+                           : WayBackView::tr("The way back: %1").arg(title);
+}
+
 }  // namespace
 
 WayBackView::WayBackView(QWidget* parent) : QWidget(parent) {
@@ -71,11 +78,10 @@ void WayBackView::show(const Moment& moment, const base::Instant& now) {
     const practice::LapseRecord* lapse = moment.lapseInHand();
     const packs::Step* step = moment.inHand();
     if (lapse == nullptr || step == nullptr) return;
-    m_title->say(lapse->byAbsence ? tr("The way back after being away")
-                                  : tr("The way back: %1").arg(lapseTitle(moment, *lapse)));
-    m_say->say(lapseSays(moment, *lapse, Reader::Teacher));
+    m_title->say(titleOf(moment, *lapse));
+    m_say->say(lapse->withdrawn ? QString() : lapseSays(moment, *lapse, Reader::Teacher));
     const packs::Drill* drill = drillOf(moment, *lapse);
-    const bool mustCall = lapse->action == packs::Action::FinishAndCall;
+    const bool mustCall = !lapse->withdrawn && lapse->action == packs::Action::FinishAndCall;
     m_call->say(mustCall ? tr("Finish, then call: %1")
                                .arg(whomToCall(
                                    moment, drill != nullptr ? drill->call : packs::Call::TeamToday))
@@ -116,6 +122,10 @@ void WayBackView::tick(const Moment& moment, const base::Instant& now) {
 
 void WayBackView::sayWho(const Moment& moment) {
     const practice::LapseRecord& lapse = *moment.lapseInHand();
+    if (lapse.withdrawn)
+        return m_forWhom->say(
+            tr("The lapse is withdrawn. What was done since has to be made good "
+               "before the visit goes on."));
     switch (lapse.caught) {
         case practice::Caught::Alone:
             return m_forWhom->say(tr("Caught alone. The learner finds the way back unaided."));

@@ -3,6 +3,7 @@
 // Every way to say that something went wrong, by keys alone; looked at in what the ledger holds.
 #include <QLabel>
 #include <QLineEdit>
+#include <algorithm>
 #include <set>
 
 #include "gui/visit/visitdriver.h"
@@ -35,6 +36,12 @@ Qt::Key digitOf(VisitDriver& visit, const std::string& lapse) {
             return static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i));
     ADD_FAILURE() << lapse << " has no digit";
     return Qt::Key_9;
+}
+
+bool holds(VisitDriver& visit, const std::string& condition) {
+    const auto& ids = visit.ward().taught().model.conditionIds;
+    return visit.state().holds.has(
+        static_cast<int>(std::ranges::find(ids, condition) - ids.begin()));
 }
 
 bool planHas(VisitDriver& visit, packs::By by) {
@@ -80,6 +87,55 @@ TEST(VisitLapses, SeveralAtOneMomentAreOneLapse) {
         EXPECT_FALSE(broken.contains(ids[i]) && visit.state().holds.has(static_cast<int>(i)))
             << ids[i];
     EXPECT_EQ(visit.page().question(), nullptr);
+}
+
+// pack-language.md: all their breaks, and what was touched is what "something else" breaks.
+TEST(VisitLapses, SeveralHoldSomethingElseTooByKeysAlone) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    atScrub(visit);
+    const std::size_t before = visit.entries();
+    const Qt::Key mask = digitOf(visit, "mask-slipped");
+    visit.press(Qt::Key_L, Qt::ShiftModifier);
+    visit.press(mask);
+    EXPECT_FALSE(visit.find<QWidget>(QStringLiteral("otherTouched"))->isVisible());
+    tabTo(visit, QStringLiteral("otherWhat"));
+    QTest::keyClicks(visit.page().focusWidget(), QStringLiteral("sleeve on field 2"));
+    tabTo(visit, QStringLiteral("otherTouched.field-open"));
+    visit.press(Qt::Key_Space);
+    EXPECT_EQ(visit.entries(), before) << "nothing is said before Enter";
+    visit.press(Qt::Key_Return);
+    ASSERT_EQ(visit.entries(), before + 1);
+    const auto* seen = newest<practice::SeeLapse>(visit);
+    ASSERT_NE(seen, nullptr);
+    EXPECT_EQ(seen->lapses, std::vector<std::string>{"mask-slipped"});
+    ASSERT_TRUE(seen->other.has_value());
+    EXPECT_EQ(*seen->other,
+              (practice::OtherLapse{.what = "sleeve on field 2", .touched = {"field-open"}}));
+    EXPECT_FALSE(holds(visit, "mask-on"));
+    EXPECT_FALSE(holds(visit, "field-open"));
+    EXPECT_TRUE(visit.state().wayBack.has_value());
+    const QString title = visit.find<QLabel>(QStringLiteral("wayBackTitle"))->text();
+    EXPECT_TRUE(title.contains(QStringLiteral("sleeve on field 2"))) << title.toStdString();
+    EXPECT_EQ(visit.page().question(), nullptr);
+}
+
+TEST(VisitLapses, AmongSeveralSomethingElseAloneIsEnough) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.press(Qt::Key_L, Qt::ShiftModifier);
+    ASSERT_NE(visit.page().question(), nullptr);
+    tabTo(visit, QStringLiteral("otherWhat"));
+    QTest::keyClicks(visit.page().focusWidget(), QStringLiteral("  "));
+    const std::size_t before = visit.entries();
+    visit.press(Qt::Key_Return);
+    EXPECT_EQ(visit.entries(), before) << "blanks say nothing";
+    QTest::keyClicks(visit.page().focusWidget(), QStringLiteral("a fly"));
+    visit.press(Qt::Key_Return);
+    const auto* seen = newest<practice::SeeLapse>(visit);
+    ASSERT_NE(seen, nullptr);
+    EXPECT_TRUE(seen->lapses.empty());
+    ASSERT_TRUE(seen->other.has_value());
+    EXPECT_TRUE(seen->other->touched.empty());
 }
 
 TEST(VisitLapses, SeveralWithNoneChosenSaysNothing) {
@@ -224,6 +280,27 @@ TEST(VisitLapses, WithdrawnByKeysAloneAndShownStruckThrough) {
     EXPECT_FALSE(row->isEnabled());
     EXPECT_TRUE(row->accessibleName().startsWith(QStringLiteral("Withdrawn")));
     visit.picture(QStringLiteral("visit-13-withdrawn"));
+}
+
+TEST(VisitLapses, WithdrawnHalfwayAsksForTheGlovesThatCameOff) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::ReturnDemonstration, On::PracticeArm);
+    atScrub(visit);
+    visit.press(Qt::Key_L);
+    visit.press(digitOf(visit, "glove-torn"));
+    ASSERT_EQ(practice::recordInHand(visit.state())->step, "drop-gloves");
+    visit.seeStep();
+    visit.click(QStringLiteral("withdraw-0"));
+    ASSERT_TRUE(visit.state().lapses[0].withdrawn);
+    ASSERT_TRUE(visit.state().wayBack.has_value());
+    const QString title = visit.find<QLabel>(QStringLiteral("wayBackTitle"))->text();
+    EXPECT_TRUE(title.contains(QStringLiteral("withdrawing"))) << title.toStdString();
+    const std::size_t before = visit.entries();
+    visit.press(Qt::Key_K);  // nobody catches what was none
+    EXPECT_EQ(visit.entries(), before);
+    visit.picture(QStringLiteral("visit-17-withdrawn-halfway"));
+    visit.seeStep(), visit.seeStep();
+    EXPECT_FALSE(visit.state().wayBack.has_value());
+    EXPECT_EQ(practice::recordInHand(visit.state())->step, "scrub-skin");
 }
 
 }  // namespace
