@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "ledger/access.h"
 #include "ledger/entry.h"
 
 namespace ledger {
@@ -36,6 +37,9 @@ struct Derived {
     std::vector<CardRow> cards = {};             ///< put in place of the cards of these learners
     bool setsOpenVisit = false;                  ///< whether openVisit below is to be stored
     std::optional<OpenVisitRow> openVisit = {};  ///< none: no visit is open
+    /// Put in place of the rows of the same kind and id. They stay in a rebuild(), as no entry has
+    /// what they hold.
+    std::vector<AccessRow> access = {};
 
     bool operator==(const Derived&) const = default;
 };
@@ -65,6 +69,9 @@ class Ledger {
     virtual void use(std::shared_ptr<Codec> codec) = 0;
     /// The wrapped keys of its subjects; lives as long as the ledger.
     virtual KeyShelf& keyShelf() = 0;
+
+    /// The rows by which people sign in, ordered by kind and id.
+    virtual base::Result<std::vector<AccessRow>> access() const = 0;
 
     /// Writes all drafts and the derived rows, or nothing, in one durable transaction, and returns
     /// the entries as written. A draft whose body.id is already in the ledger makes the whole call

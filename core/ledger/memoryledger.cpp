@@ -139,7 +139,19 @@ base::Result<CardPage> MemoryLedger::cards(const CardQuery& query) const {
 void MemoryLedger::put(const Derived& derived) {
     for (const CardRow& card : derived.cards) m_cards.insert_or_assign(card.learner, card);
     if (derived.setsOpenVisit) m_openVisit = derived.openVisit;
+    for (const AccessRow& row : derived.access) {
+        if (row.text.empty())
+            m_access.erase({row.kind, row.id});
+        else
+            m_access.insert_or_assign({row.kind, row.id}, row.text);
+    }
     m_foldVersion = derived.foldVersion;
+}
+
+base::Result<std::vector<AccessRow>> MemoryLedger::access() const {
+    std::vector<AccessRow> rows;
+    for (const auto& [name, text] : m_access) rows.push_back({name.first, name.second, text});
+    return rows;
 }
 
 base::Outcome MemoryLedger::rebuild(const Derived& all) {

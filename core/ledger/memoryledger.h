@@ -29,6 +29,7 @@ class MemoryLedger : public Ledger {
     Head head() const override { return m_tail.head(); }
     void use(std::shared_ptr<Codec> codec) override { m_codec = std::move(codec); }
     KeyShelf& keyShelf() override { return m_keys; }
+    base::Result<std::vector<AccessRow>> access() const override;
     base::Result<std::vector<Entry>> append(const std::vector<Draft>& drafts,
                                             const base::Instant& now,
                                             const Derived& derived) override;
@@ -62,6 +63,7 @@ class MemoryLedger : public Ledger {
     std::map<base::CommandId, std::size_t> m_seqs;
     std::map<std::string, std::string> m_blobs;
     std::map<base::LearnerId, CardRow> m_cards;
+    std::map<std::pair<std::string, std::string>, std::string> m_access;  ///< by kind and id
     std::optional<OpenVisitRow> m_openVisit;
     int m_foldVersion = 0;
     std::optional<base::Error> m_nextError;

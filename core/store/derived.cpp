@@ -35,6 +35,16 @@ base::Outcome putCard(Database& database, const ledger::CardRow& card) {
     return base::Done{};
 }
 
+base::Outcome putAccess(Database& database, const ledger::AccessRow& row) {
+    if (row.text.empty())
+        return database.run("DELETE FROM access WHERE kind = ? AND id = ?",
+                            {textValue(row.kind), textValue(row.id)});
+    return database.run(
+        "INSERT INTO access (kind, id, text) VALUES (?, ?, ?) "
+        "ON CONFLICT (kind, id) DO UPDATE SET text = excluded.text",
+        {textValue(row.kind), textValue(row.id), textValue(row.text)});
+}
+
 /// The least bytes that come after everything that begins with `word`; empty when nothing does.
 std::string afterPrefix(std::string word) {
     while (!word.empty() && static_cast<unsigned char>(word.back()) == 0xff) word.pop_back();
@@ -104,6 +114,8 @@ base::Outcome putTail(Database& database, const ledger::Tail& tail,
 base::Outcome putDerived(Database& database, const ledger::Derived& derived) {
     for (const ledger::CardRow& card : derived.cards)
         if (const auto done = putCard(database, card); !done) return done;
+    for (const ledger::AccessRow& row : derived.access)
+        if (const auto done = putAccess(database, row); !done) return done;
     if (derived.setsOpenVisit) {
         if (const auto done = database.run("DELETE FROM open_visit"); !done) return done;
         if (derived.openVisit) {

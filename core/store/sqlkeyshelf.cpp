@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/sqlkeyshelf.h"
 
+#include "store/transaction.h"
 #include "store/values.h"
 
 namespace store {
@@ -39,9 +40,7 @@ base::Outcome SqlKeyShelf::erase(const base::PatientId& subject) {
                                        {textValue(subject.text())});
     if (!erased) return erased;
     // The journal still has the page as it was; emptied, it has not.
-    const auto flushed = m_database.rows("PRAGMA wal_checkpoint(TRUNCATE)");
-    if (!flushed) return flushed.error();
-    return base::Done{};
+    return emptyJournal(m_database);
 }
 
 }  // namespace store

@@ -92,7 +92,9 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToWrite(const std::strin
     auto database = Database::open(path, Access::ReadWrite);
     if (!database) return database.error();
     if (const auto ready = bringUpToDate(**database, builtInSteps()); !ready) return ready.error();
-    return load(std::move(*lock), std::move(*database), mode, edge);
+    auto ledger = load(std::move(*lock), std::move(*database), mode, edge);
+    if (ledger) (*ledger)->dropFormerKeys();
+    return ledger;
 }
 
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRead(const std::string& path,
@@ -237,7 +239,14 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::append(const std::vector<led
     if (const auto done = transaction->commit(); !done) return done.error();
     m_tail = std::move(next);
     m_isSealed = m_codec->seals();
+    if (!derived.access.empty()) m_keepsFormerKeys = true;
+    dropFormerKeys();
     return entries;
+}
+
+void SqlLedger::dropFormerKeys() {
+    // What was asked for is stored already: a failure here is no failure of that.
+    if (m_keepsFormerKeys) m_keepsFormerKeys = !emptyJournal(*m_database).ok();
 }
 
 base::Outcome SqlLedger::rebuild(const ledger::Derived& all) {

@@ -53,6 +53,7 @@ class SqlLedger : public ledger::Ledger {
     ledger::Head head() const override { return m_tail.head(); }
     void use(std::shared_ptr<ledger::Codec> codec) override { m_codec = std::move(codec); }
     ledger::KeyShelf& keyShelf() override { return m_keys; }
+    base::Result<std::vector<ledger::AccessRow>> access() const override;
     base::Result<std::vector<ledger::Entry>> append(const std::vector<ledger::Draft>& drafts,
                                                     const base::Instant& now,
                                                     const ledger::Derived& derived) override;
@@ -101,6 +102,7 @@ class SqlLedger : public ledger::Ledger {
 
     base::Outcome verifyTail();
     base::Outcome reindex();
+    void dropFormerKeys();
     base::Result<std::vector<ledger::Entry>> known(const std::vector<ledger::Draft>& drafts) const;
     base::Result<std::vector<ledger::Entry>> entries(const char* sql, const Values& values) const;
 
@@ -110,6 +112,9 @@ class SqlLedger : public ledger::Ledger {
     base::LedgerId m_id;
     ledger::Tail m_tail;
     bool m_isSealed = false;  ///< its last entry is
+    /// The journal may hold a secret wrapped under a former passphrase. Tried again at each append
+    /// until it is emptied, and at opening, since the copy before may have been killed.
+    bool m_keepsFormerKeys = true;
     std::shared_ptr<ledger::Codec> m_codec = ledger::plainCodec();
 };
 

@@ -103,6 +103,14 @@ base::Result<std::optional<ledger::OpenVisitRow>> SqlLedger::openVisit() const {
     return std::optional<ledger::OpenVisitRow>({*visit, *patient});
 }
 
+base::Result<std::vector<ledger::AccessRow>> SqlLedger::access() const {
+    const auto found = m_database->rows("SELECT kind, id, text FROM access ORDER BY kind, id");
+    if (!found) return found.error();
+    std::vector<ledger::AccessRow> rows;
+    for (const Row& row : *found) rows.push_back({textOf(row[0]), textOf(row[1]), textOf(row[2])});
+    return rows;
+}
+
 base::Result<int> SqlLedger::foldVersion() const {
     const auto version = m_database->value("SELECT version FROM fold");
     if (!version) return version.error();

@@ -22,4 +22,10 @@ base::Outcome Transaction::commit() {
     return done;
 }
 
+base::Outcome emptyJournal(Database& database) {
+    const auto flushed = database.rows("PRAGMA wal_checkpoint(TRUNCATE)");
+    if (!flushed) return flushed.error();
+    return base::Done{};
+}
+
 }  // namespace store

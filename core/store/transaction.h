@@ -24,4 +24,7 @@ class Transaction {
     Database* m_database;  ///< nullptr once it has ended
 };
 
+/// Brings what the write-ahead log holds into the file and empties it. Outside a transaction.
+base::Outcome emptyJournal(Database& database);
+
 }  // namespace store

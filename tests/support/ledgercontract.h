@@ -192,6 +192,26 @@ TEST_P(LedgerContract, RebuildPutsAllDerivedRowsAnew) {
     EXPECT_EQ(m_ledger->head(), before);
 }
 
+TEST_P(LedgerContract, KeepsTheRowsOfThoseWhoSignInWithTheEntryThatSaysSo) {
+    using Rows = std::vector<ledger::AccessRow>;
+    EXPECT_EQ(*m_ledger->access(), Rows{});
+    const ledger::AccessRow one{"person", "b", "{\"n\":1}"}, two{"person", "a", "2"};
+    write({draftSaying("x")}, {.access = {one, two, {"grant", "z", "3"}}});
+    EXPECT_EQ(*m_ledger->access(), (Rows{{"grant", "z", "3"}, two, one}));
+    const auto said = draftSaying("y");
+    const ledger::Derived change{.access = {{"person", "b", "new"}, {"person", "a", ""}}};
+    write({said}, change);
+    EXPECT_EQ(*m_ledger->access(), (Rows{{"grant", "z", "3"}, {"person", "b", "new"}}));
+    write({said}, {.access = {{"grant", "z", ""}}});
+    EXPECT_EQ(m_ledger->access()->size(), 2U) << "a repeat writes nothing";
+    auto bad = draftSaying("z");
+    bad.body.data = {{"length", 1.5}};
+    EXPECT_FALSE(m_ledger->append({bad}, instantAt(1), {.access = {{"grant", "z", ""}}}).ok());
+    EXPECT_EQ(m_ledger->access()->size(), 2U);
+    ASSERT_TRUE(m_ledger->rebuild({}).ok());
+    EXPECT_EQ(m_ledger->access()->size(), 2U) << "nothing else has what they hold";
+}
+
 /// For ledgers whose bodies are left as they are: the bytes of an entry can be made again.
 class PlainLedgerContract : public LedgerContract {};
 
