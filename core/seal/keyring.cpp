@@ -37,7 +37,7 @@ base::Result<Keyring> Keyring::found(KeyRows& rows, const Owner& first, const Se
     ring.m_identity = Identity::generate();
     auto row = seal::wrap(*ring.m_identity, first, passphrase, cost);
     if (!row) return row.error();
-    rows = {first.home, recovery.pair().publicKey, {std::move(*row)}, {}, {}};
+    rows = {first.home, recovery.pair().publicKey, {std::move(*row)}, {}, {}, rows.names};
     rows.grants = ring.beginEpoch({ring.m_identity->known().boxing, rows.recoveryKey});
     return ring;
 }
@@ -109,11 +109,19 @@ base::Result<Admission> Keyring::admit(const Owner& owner, const Secret& passphr
     const Identity identity = Identity::generate();
     auto row = seal::wrap(identity, owner, passphrase, cost);
     if (!row) return row.error();
-    Admission admission{std::move(*row)};
-    for (const auto& [id, key] : m_epochs)
-        admission.grants.push_back(
-            grantEpoch(key, m_home, identity.known().boxing, m_identity ? *m_identity : identity));
-    return admission;
+    const Identity& giver = m_identity ? *m_identity : identity;
+    return Admission{std::move(*row), grantAll(identity.known().boxing, giver)};
+}
+
+std::vector<EpochGrant> Keyring::grantAll(const std::string& publicKey, const Identity& by) const {
+    std::vector<EpochGrant> grants;
+    for (const auto& [id, key] : m_epochs) grants.push_back(grantEpoch(key, m_home, publicKey, by));
+    return grants;
+}
+
+std::vector<EpochGrant> Keyring::grantAll(const std::string& publicKey) const {
+    REQUIRE(m_identity.has_value());
+    return grantAll(publicKey, *m_identity);
 }
 
 std::vector<EpochGrant> Keyring::beginEpoch(const std::vector<std::string>& holders) {

@@ -19,6 +19,7 @@ struct KeyRows {
     std::vector<WrappedIdentity> people = {};  ///< who can sign in
     std::vector<PublicIdentity> former = {};   ///< of the retired, and from before a reset
     std::vector<EpochGrant> grants = {};
+    Stretch names = {};  ///< what nameHandle() takes: made before the first person is
 
     /// The public keys with this name, of now or from before.
     std::optional<PublicIdentity> identityOf(const std::string& kid) const;
@@ -35,7 +36,8 @@ struct Admission {
 /// sign out is to destroy it.
 class Keyring {
   public:
-    /// The first person of a new ledger and its first epoch; fills `rows`. Errors: those of wrap().
+    /// The first person of a new ledger and its first epoch; fills `rows` but for
+    /// its names. Errors: those of wrap().
     static base::Result<Keyring> found(KeyRows& rows, const Owner& first, const Secret& passphrase,
                                        const Cost& cost, const Recovery& recovery);
     /// A name that nobody has takes as long as a wrong passphrase and says the same. Errors: those
@@ -68,12 +70,15 @@ class Keyring {
     /// those of wrap().
     base::Result<Admission> admit(const Owner& owner, const Secret& passphrase,
                                   const Cost& cost) const;
+    /// Every epoch for the holder of this X25519 key. Takes an identity.
+    std::vector<EpochGrant> grantAll(const std::string& publicKey) const;
     /// A new epoch for these X25519 keys, for instance when somebody was retired: what comes from
     /// now on they can't read. Takes an identity. What they could read they may have kept.
     std::vector<EpochGrant> beginEpoch(const std::vector<std::string>& holders);
 
   private:
     explicit Keyring(base::LedgerId home) : m_home(std::move(home)) {}
+    std::vector<EpochGrant> grantAll(const std::string& publicKey, const Identity& by) const;
     void take(const KeyRows& rows, const std::string& publicKey, const Secret& secretKey);
 
     base::LedgerId m_home;
