@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "base/id.h"
 #include "base/result.h"
@@ -36,9 +37,20 @@ class Codec {
     /// SealRefused when something was changed.
     virtual base::Result<std::optional<std::string>> open(const nlohmann::json& head,
                                                           const Closed& closed) = 0;
+
+    /// The bytes that are stored for a row derived from the entries. `place` names the row: what is
+    /// closed for one place opens at no other.
+    virtual base::Result<std::string> closeRow(std::string_view place, const std::string& row) = 0;
+    /// Nothing when its key is not at hand. Errors: SealRefused when something was changed or the
+    /// row was not closed by a codec that seals.
+    virtual base::Result<std::optional<std::string>> openRow(std::string_view place,
+                                                             std::string_view stored) = 0;
 };
 
-/// Leaves bodies as they are; what is sealed stays closed to it.
+/// What the bytes of every sealed row begin with; no row that is left as it is begins so.
+inline constexpr std::string_view sealedRowMark = "\x01sealed-row-1\n";
+
+/// Leaves bodies and rows as they are; what is sealed stays closed to it.
 std::shared_ptr<Codec> plainCodec();
 
 /// What a sealed body is bound to: the canonical JSON of the entry without nonce and body.

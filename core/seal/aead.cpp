@@ -13,17 +13,16 @@ static_assert(keySize == crypto_aead_xchacha20poly1305_ietf_KEYBYTES);
 static_assert(nonceSize == crypto_aead_xchacha20poly1305_ietf_NPUBBYTES);
 static_assert(tagSize == crypto_aead_xchacha20poly1305_ietf_ABYTES);
 
-bool hasRightSizes(const Secret& key, const Sealed& sealed) {
-    return key.size() == keySize && sealed.nonce.size() == nonceSize &&
-           sealed.box.size() >= tagSize;
+bool hasRightSizes(const Secret& key, std::string_view nonce, std::string_view box) {
+    return key.size() == keySize && nonce.size() == nonceSize && box.size() >= tagSize;
 }
 
 /// Writes box.size() - tagSize bytes to `out`.
-bool openInto(unsigned char* out, const Secret& key, const Sealed& sealed, std::string_view with) {
-    return crypto_aead_xchacha20poly1305_ietf_decrypt(
-               out, nullptr, nullptr, bytePointer(std::string_view(sealed.box)), sealed.box.size(),
-               bytePointer(with), with.size(), bytePointer(std::string_view(sealed.nonce)),
-               key.data()) == 0;
+bool openInto(unsigned char* out, const Secret& key, std::string_view nonce, std::string_view box,
+              std::string_view with) {
+    return crypto_aead_xchacha20poly1305_ietf_decrypt(out, nullptr, nullptr, bytePointer(box),
+                                                      box.size(), bytePointer(with), with.size(),
+                                                      bytePointer(nonce), key.data()) == 0;
 }
 
 }  // namespace
@@ -43,17 +42,22 @@ Sealed sealBytesWithNonce(const Secret& key, std::string_view nonce, std::string
 }
 
 std::optional<Secret> openSecret(const Secret& key, const Sealed& sealed, std::string_view with) {
-    if (!hasRightSizes(key, sealed)) return std::nullopt;
+    if (!hasRightSizes(key, sealed.nonce, sealed.box)) return std::nullopt;
     Secret plain = Secret::ofSize(sealed.box.size() - tagSize);
-    if (!openInto(plain.data(), key, sealed, with)) return std::nullopt;
+    if (!openInto(plain.data(), key, sealed.nonce, sealed.box, with)) return std::nullopt;
     return plain;
 }
 
 std::optional<std::string> openBytes(const Secret& key, const Sealed& sealed,
                                      std::string_view with) {
-    if (!hasRightSizes(key, sealed)) return std::nullopt;
-    std::string plain(sealed.box.size() - tagSize, '\0');
-    if (!openInto(bytePointer(plain), key, sealed, with)) return std::nullopt;
+    return openBytes(key, sealed.nonce, sealed.box, with);
+}
+
+std::optional<std::string> openBytes(const Secret& key, std::string_view nonce,
+                                     std::string_view box, std::string_view with) {
+    if (!hasRightSizes(key, nonce, box)) return std::nullopt;
+    std::string plain(box.size() - tagSize, '\0');
+    if (!openInto(bytePointer(plain), key, nonce, box, with)) return std::nullopt;
     return plain;
 }
 

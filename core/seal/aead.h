@@ -35,5 +35,7 @@ std::optional<Secret> openSecret(const Secret& key, const Sealed& sealed, std::s
 /// The same for bytes that need no memory of their own.
 std::optional<std::string> openBytes(const Secret& key, const Sealed& sealed,
                                      std::string_view with);
+std::optional<std::string> openBytes(const Secret& key, std::string_view nonce,
+                                     std::string_view box, std::string_view with);
 
 }  // namespace seal

@@ -26,5 +26,7 @@ inline constexpr std::size_t bodyStep = 256;
 Sealed sealBody(const Secret& key, const std::string& body, std::string_view with);
 /// Nothing when anything was changed.
 std::optional<std::string> openBody(const Secret& key, const Sealed& sealed, std::string_view with);
+std::optional<std::string> openBody(const Secret& key, std::string_view nonce, std::string_view box,
+                                    std::string_view with);
 
 }  // namespace seal

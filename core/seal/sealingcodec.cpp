@@ -16,6 +16,12 @@ using nlohmann::json;
 
 const std::string alg = "xchacha20poly1305";
 constexpr std::size_t mostKept = 16;
+constexpr std::size_t idSize = 26;
+
+/// Begins unlike what an entry is bound to, which is an object of JSON.
+std::string boundRow(std::string_view epoch, std::string_view place) {
+    return "row " + std::string(epoch) + ' ' + std::string(place);
+}
 
 /// Whose entry it is; none: the ledger's own.
 std::optional<base::PatientId> subjectOf(const json& head) {
@@ -97,6 +103,30 @@ base::Result<std::optional<std::string>> SealingCodec::open(const json& head,
     auto body = openBody(*found->key, {closed.nonce, closed.body}, ledger::boundText(head, closed));
     if (!body) return Error{Code::SealRefused, {"entry"}};
     return body;
+}
+
+base::Result<std::string> SealingCodec::closeRow(std::string_view place, const std::string& row) {
+    const EpochKey& epoch = m_ring->current();
+    const Sealed sealed = sealBody(epoch.key, row, boundRow(epoch.id.text(), place));
+    std::string stored(ledger::sealedRowMark);
+    stored.reserve(stored.size() + idSize + nonceSize + sealed.box.size());
+    return stored.append(epoch.id.text()).append(sealed.nonce).append(sealed.box);
+}
+
+base::Result<std::optional<std::string>> SealingCodec::openRow(std::string_view place,
+                                                               std::string_view stored) {
+    const Error refused{Code::SealRefused, {"row"}};
+    if (!stored.starts_with(ledger::sealedRowMark)) return refused;
+    stored.remove_prefix(ledger::sealedRowMark.size());
+    if (stored.size() < idSize + nonceSize + tagSize) return refused;
+    const auto id = EpochId::parse(stored.substr(0, idSize));
+    if (!id) return refused;
+    const EpochKey* epoch = m_ring->epoch(*id);
+    if (epoch == nullptr) return std::optional<std::string>();
+    auto row = openBody(epoch->key, stored.substr(idSize, nonceSize),
+                        stored.substr(idSize + nonceSize), boundRow(id->text(), place));
+    if (!row) return refused;
+    return row;
 }
 
 }  // namespace seal

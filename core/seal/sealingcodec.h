@@ -29,6 +29,11 @@ class SealingCodec : public ledger::Codec {
     /// shelf.
     base::Result<std::optional<std::string>> open(const nlohmann::json& head,
                                                   const ledger::Closed& closed) override;
+    /// Under the current epoch's key, whoever the row is about: the list of learners is opened as a
+    /// whole. What is stored names the epoch.
+    base::Result<std::string> closeRow(std::string_view place, const std::string& row) override;
+    base::Result<std::optional<std::string>> openRow(std::string_view place,
+                                                     std::string_view stored) override;
 
   private:
     struct Found {

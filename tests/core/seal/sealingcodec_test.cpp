@@ -6,6 +6,7 @@
 #include "ledger/base64url.h"
 #include "ledger/jcs.h"
 #include "ledger/memoryledger.h"
+#include "seal/sealedbody.h"
 #include "support/ledgerdrafts.h"
 #include "support/sealedledger.h"
 
@@ -164,6 +165,47 @@ TEST(SealedLedger, KeepsNoKeyOfARefusedAppend) {
     EXPECT_EQ(*ledger->keyShelf().ofSubject(patient), std::nullopt);
     EXPECT_TRUE(ledger->append({draftSaying("a", patient)}, instantAt(1), {}).ok());
     EXPECT_TRUE(ledger->ofSubject(patient)->at(0).isOpen);
+}
+
+// Rows beside the entries: a place is as much a part of what is sealed as the row itself.
+TEST_F(Sealing, ARowOpensAtItsPlaceAndNowhereElse) {
+    const std::string row = "Quillfeather, Ada";
+    const std::string stored = *m_codec.closeRow("card/a", row);
+    EXPECT_EQ(m_codec.openRow("card/a", stored).value(), row);
+    EXPECT_EQ(m_codec.openRow("card/b", stored).error().code, Code::SealRefused);
+    EXPECT_EQ(m_codec.openRow("card/", stored).error().code, Code::SealRefused);
+    EXPECT_EQ(stored.find("Quill"), std::string::npos);
+    EXPECT_EQ(m_codec.openRow("p", *m_codec.closeRow("p", "")).value(), "");
+    EXPECT_NE(*m_codec.closeRow("card/a", row), stored) << "every time under another nonce";
+    const std::size_t head = ledger::sealedRowMark.size() + 26 + nonceSize + tagSize;
+    EXPECT_EQ(stored.size(), head + bodyStep);
+    EXPECT_EQ(m_codec.closeRow("p", std::string(bodyStep, 'x'))->size(), head + 2 * bodyStep);
+}
+
+TEST_F(Sealing, ARowWithAnyBitChangedIsRefused) {
+    const std::string stored = *m_codec.closeRow("p", "row");
+    for (std::size_t i = 0; i < stored.size(); ++i) {
+        std::string spoiled = stored;
+        spoiled[i] = static_cast<char>(spoiled[i] ^ 1);
+        const auto opened = m_codec.openRow("p", spoiled);
+        // Another epoch's name is that of a key that is not at hand.
+        EXPECT_TRUE(!opened || !*opened) << i;
+    }
+    for (std::size_t size = 0; size < stored.size(); ++size)
+        EXPECT_FALSE(m_codec.openRow("p", stored.substr(0, size)).ok()) << size;
+    EXPECT_EQ(m_codec.openRow("p", "row").error().code, Code::SealRefused)
+        << "nothing plain is taken";
+}
+
+TEST_F(Sealing, ARowStaysClosedWithoutItsEpoch) {
+    const std::string stored = *m_codec.closeRow("p", "row");
+    EXPECT_EQ(ledger::plainCodec()->openRow("p", stored).value(), std::nullopt);
+    KeyRows others;
+    SealingCodec stranger(support::newKeyring(others, m_home), m_shelf);
+    EXPECT_EQ(stranger.openRow("p", stored).value(), std::nullopt);
+    ASSERT_FALSE(m_ring->beginEpoch({m_ring->identity()->known().boxing}).empty());
+    EXPECT_EQ(m_codec.openRow("p", stored).value(), "row") << "of a former epoch";
+    EXPECT_NE(m_codec.closeRow("p", "row")->substr(0, 40), stored.substr(0, 40));
 }
 
 }  // namespace
