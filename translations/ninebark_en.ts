@@ -1334,10 +1334,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>and %1 more</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 s</source>
         <comment>seconds, short</comment>
         <translation type="unfinished"></translation>
@@ -1420,10 +1416,6 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>Going home with help</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 is still learning: %2. Until then a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1513,10 +1505,6 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>Seen with the kit that will be used at home.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The last demonstration is %1 days old; it counts for %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1747,10 +1735,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>said so aloud</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>declined to sign</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1970,14 +1954,6 @@ Taught by %2</source>
         <source>Printed %1 (%2). Ledger: %3 entries, root %4. Ninebark %5.</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>%1; and %n more</source>
-        <comment>after some items</comment>
-        <translation>
-            <numerusform>%1; and %n more</numerusform>
-            <numerusform>%1; and %n more</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Return demonstrations observed: %1; at least %2 asked for.</source>
         <translation type="unfinished"></translation>
@@ -2000,10 +1976,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Addendum to an entry that is not in this record. Written by %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Addendum to what was recorded at %1 by %2. Written by %3</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2068,6 +2040,48 @@ Taught by %2</source>
     </message>
     <message>
         <source>Without this sheet and without a passphrase nobody ever reads them again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help, step by step: no competency is met yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum to what was recorded on %1 by %2. Written by %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a role and when</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learner: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is still learning: %2. Until this is signed off, a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 (and %n more)</source>
+        <comment>after some items</comment>
+        <translation>
+            <numerusform>%1 (and %n more)</numerusform>
+            <numerusform>%1 (and %n more)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <comment>a list that ends a sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days since the last demonstration: %1; it counts for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acknowledged aloud</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -37,7 +37,7 @@ play right-to-left 1 light -reverse
 
 # Every page of every paper, as a colour and as a black-and-white printer would show it.
 mkdir -p -- "$looked/papers"
-(cd -- "$looked/papers" && "$tree/tests/render_tests" --gtest_filter='*ForLookingAt' \
+(cd -- "$looked/papers" && NINEBARK_PICTURES=$looked/papers "$tree/tests/render_tests" --gtest_filter='*ForLookingAt' \
     >"$looked/render.log" 2>&1) || missing "the papers, lanes or scene fail: $looked/render.log"
 for paper in chart certificate; do cp -- "$looked/light/$paper.pdf" "$looked/papers/visit_$paper.pdf"; done
 for pdf in "$looked/papers"/*.pdf; do

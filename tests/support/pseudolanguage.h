@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QCoreApplication>
 #include <QTranslator>
 
 namespace support {
@@ -24,6 +25,31 @@ class PseudoLanguage : public QTranslator {
         const auto wanted = words.size() * 4 / 10;
         while (more.size() < wanted) more += QStringLiteral(" ~~~");
         return opens + words + more + closes;
+    }
+};
+
+/// As though every sentence were translated into a language written from right to left, and nobody
+/// spoke it: Latin letters become Arabic ones. Installed as long as it lives.
+class RightToLeftLanguage : public QTranslator {
+  public:
+    RightToLeftLanguage() { QCoreApplication::installTranslator(this); }
+
+    bool isEmpty() const override { return false; }
+    QString translate(const char* context, const char* source, const char* disambiguation,
+                      int n) const override {
+        Q_UNUSED(context)
+        Q_UNUSED(disambiguation)
+        Q_UNUSED(n)
+        return spoken(QString::fromUtf8(source));
+    }
+    static QString spoken(QString words) {
+        static const QString letters = QStringLiteral("ابتثجحخدذرزسشصضطظعغفقكلمنه");
+        for (qsizetype i = 0; i < words.size(); ++i) {
+            const int place = words[i].toLower().unicode() - u'a';
+            const bool isCount = i > 0 && words[i - 1] == QLatin1Char('%');
+            if (place >= 0 && place < letters.size() && !isCount) words[i] = letters[place];
+        }
+        return words;
     }
 };
 

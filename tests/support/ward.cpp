@@ -42,7 +42,7 @@ Ward::Ward(const std::string& pack) : m_clock(startOfDay()) {
                          .emergency = "112",
                          .teamNow = "555 0100",
                          .teamToday = "555 0101",
-                         .policy = "Local policy"});
+                         .policy = "Line care, 2026"});
     must(record::AddPatient{
         .name = "Teodor Okonjo", .born = "1961-05-03", .number = "N-1042", .language = "en"});
     must(record::AskAllergies{});

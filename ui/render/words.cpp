@@ -70,7 +70,8 @@ QString longDate(const QDate& date, const QLocale& locale) {
     const QString format = locale.dateFormat(QLocale::LongFormat);
     const bool isFull =
         format.contains(QLatin1String("dddd")) && format.contains(QLatin1String("MMMM"));
-    return locale.toString(date, isFull ? format : QStringLiteral("dddd, d MMMM yyyy"));
+    return inPlainFigures(
+        locale.toString(date, isFull ? format : QStringLiteral("dddd, d MMMM yyyy")));
 }
 
 QDateTime localTime(std::int64_t wallMs, int offsetMinutes) {
@@ -98,6 +99,11 @@ QHash<QString, QString> codeLabels() {
     return labels;
 }
 
+/// In Latin, Arabic and full-width letters.
+bool isQuestion(const QString& sentence) {
+    return sentence.endsWith(u'?') || sentence.endsWith(u'\u061F') || sentence.endsWith(u'\uFF1F');
+}
+
 }  // namespace
 
 QString plain(const std::string& utf8) { return harmless(utf8, Breaks::Spaces).simplified(); }
@@ -115,14 +121,38 @@ QString codeWords(const std::string& code) {
     return plain(code).replace(QLatin1Char('-'), QLatin1Char(' '));
 }
 
+QString codeWordsWithin(const std::string& code) {
+    QString words = codeWords(code);
+    const bool isShort = words.size() > 1 && words[1].isUpper();  // PICC
+    if (!words.isEmpty() && !isShort) words[0] = words[0].toLower();
+    return words;
+}
+
+QString listWords(const QStringList& items, const QString& between) {
+    QString list;
+    for (qsizetype i = 0; i < items.size(); ++i) {
+        if (i > 0) list += isQuestion(list) ? QStringLiteral(" ") : between;
+        QString text = items[i];
+        if (i + 1 < items.size() && text.endsWith(QLatin1Char('.'))) text.chop(1);
+        list += text;
+    }
+    return list;
+}
+
 QString languageWords(const std::string& tag, const QLocale& locale) {
     const QLocale spoken(plain(tag));
     if (spoken.language() == QLocale::C) return plain(tag);
     Q_UNUSED(locale);  // Qt 6.4 names languages in English and in themselves only
     const QString english = QLocale::languageToString(spoken.language());
     const QString own = spoken.nativeLanguageName();
-    if (own.isEmpty() || own.startsWith(english)) return english;
+    if (own.isEmpty() || own.contains(english)) return english;
     return QStringLiteral("%1 (%2)").arg(english, isolated(own));
+}
+
+QString inPlainFigures(QString text) {
+    for (QChar& c : text)
+        if (c.digitValue() >= 0) c = QChar(u'0' + c.digitValue());
+    return text;
 }
 
 QString dateWords(const std::string& iso, const QLocale& locale) {
@@ -153,11 +183,12 @@ QString offsetWords(int offsetMinutes) {
 
 QString secondsWords(std::int64_t ms, const QLocale& locale) {
     const std::int64_t tenths = ms / 100;
-    return Papers::tr("%1 s", "seconds, short").arg(locale.toString(double(tenths) / 10, 'f', 1));
+    return Papers::tr("%1 s", "seconds, short")
+        .arg(inPlainFigures(locale.toString(double(tenths) / 10, 'f', 1)));
 }
 
 QString millimetreWords(int mm, const QLocale& locale) {
-    return Papers::tr("%1 mm").arg(locale.toString(mm));
+    return Papers::tr("%1 mm").arg(inPlainFigures(locale.toString(mm)));
 }
 
 }  // namespace render

@@ -28,13 +28,20 @@ QString plain(const std::string& utf8);
 QString plainLines(const std::string& utf8);
 /// Set apart by U+2068 and U+2069, so that a name keeps its own direction within a sentence.
 QString isolated(const QString& text);
-/// A word of the code lists, such as "securement-device", as it is read.
+/// A word of the code lists, such as "securement-device", as it is read; on its own, or within a
+/// sentence, where it begins with a small letter.
 QString codeWords(const std::string& code);
+QString codeWordsWithin(const std::string& code);
+/// Items as a list in a sentence. One that ends itself with '?' needs nothing between, and of full
+/// stops there is one, at the end.
+QString listWords(const QStringList& items, const QString& between);
 /// A language by its tag, in the reader's language; the tag itself where it has no name.
 QString languageWords(const std::string& tag, const QLocale& locale);
 
-// Times. Dates carry the weekday and the month spelled out: 3/5 is two days.
+// Times. Dates carry the weekday and the month spelled out: 3/5 is two days. Figures are 0 to 9 in
+// every language, so that one page has one kind of them.
 
+QString inPlainFigures(QString text);
 /// "Wednesday, 25 November 2026" for 2026-11-25; what is no date is shown as it is.
 QString dateWords(const std::string& iso, const QLocale& locale);
 QString dateWords(std::int64_t wallMs, int offsetMinutes, const QLocale& locale);

@@ -20,10 +20,14 @@ QString counted(const Finding& finding, const QString& sentence) {
 /// list stands where the steps, questions and drills themselves are.
 QString listed(const QStringList& names) {
     constexpr int mostNamed = 3;
-    if (names.size() <= mostNamed + 1) return names.join(Papers::tr("; ", "between items"));
-    const QString first = names.mid(0, mostNamed).join(Papers::tr("; ", "between items"));
-    return Papers::tr("%1; and %n more", "after some items", int(names.size()) - mostNamed)
-        .arg(first);
+    const QString between = Papers::tr("; ", "between items");
+    const bool isLong = names.size() > mostNamed + 1;
+    QString list = listWords(isLong ? names.mid(0, mostNamed) : names, between);
+    if (isLong)
+        list = Papers::tr("%1 (and %n more)", "after some items", int(names.size()) - mostNamed)
+                   .arg(list);
+    const bool isEnded = list.isEmpty() || QStringLiteral(".?\u061F\uFF1F").contains(list.back());
+    return isEnded ? list : Papers::tr("%1.", "a list that ends a sentence").arg(list);
 }
 
 QString metWords(const Finding& finding) {
@@ -56,7 +60,7 @@ QString metWords(const Finding& finding) {
             return Papers::tr("Seen with the kit that will be used at home.");
         case Rule::StillValid:
             return counted(finding,
-                           Papers::tr("The last demonstration is %1 days old; it counts for %2."));
+                           Papers::tr("Days since the last demonstration: %1; it counts for %2."));
         case Rule::Unsettled:
             return Papers::tr("Nothing in the record is open or unknown to this program.");
     }

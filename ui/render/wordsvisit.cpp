@@ -141,7 +141,7 @@ QString acknowledgedWords(record::AcknowledgedBy how) {
         case record::AcknowledgedBy::Signed:
             return Papers::tr("signed");
         case record::AcknowledgedBy::Voice:
-            return Papers::tr("said so aloud");
+            return Papers::tr("acknowledged aloud");
         case record::AcknowledgedBy::Declined:
             return Papers::tr("declined to sign");
         case record::AcknowledgedBy::NotPermitted:

@@ -17,6 +17,7 @@
 #include "procedure/model.h"
 #include "render/scene.h"
 #include "render/scenedata.h"
+#include "support/paths.h"
 
 namespace render {
 namespace {
@@ -343,7 +344,7 @@ TEST(SceneStates, TheRulesSeeEveryGloveThatIsLost) {
 }
 
 /// Sheets of pictures, each under what it shows, beside the test program.
-void writeSheet(const QString& name, const std::vector<const PictureMoment*>& moments,
+void writeSheet(const std::string& name, const std::vector<const PictureMoment*>& moments,
                 const Theme& theme) {
     constexpr int wide = 360, high = 252, line = 22, columns = 4;
     const int rows = (static_cast<int>(moments.size()) + columns - 1) / columns;
@@ -366,7 +367,7 @@ void writeSheet(const QString& name, const std::vector<const PictureMoment*>& mo
                          Qt::AlignVCenter | Qt::TextSingleLine, QString::fromStdString(moment.how));
     }
     painter.end();
-    EXPECT_TRUE(sheet.save(name));
+    EXPECT_TRUE(sheet.save(QString::fromStdString(support::forLooking(name))));
 }
 
 TEST(SceneStates, AreWrittenForLookingAt) {
@@ -377,10 +378,10 @@ TEST(SceneStates, AreWrittenForLookingAt) {
     std::mt19937 random(seed.isEmpty() ? 1u : seed.toUInt());
     std::ranges::shuffle(back, random);
     back.resize(std::min<std::size_t>(back.size(), 40));
-    writeSheet(QStringLiteral("scene_taught_light.png"), taught, Theme::light());
-    writeSheet(QStringLiteral("scene_taught_dark.png"), taught, Theme::dark());
-    writeSheet(QStringLiteral("scene_taught_print.png"), taught, Theme::print());
-    writeSheet(QStringLiteral("scene_back_light.png"), back, Theme::light());
+    writeSheet("scene_taught_light.png", taught, Theme::light());
+    writeSheet("scene_taught_dark.png", taught, Theme::dark());
+    writeSheet("scene_taught_print.png", taught, Theme::print());
+    writeSheet("scene_back_light.png", back, Theme::light());
 }
 
 }  // namespace

@@ -14,7 +14,22 @@
 /// A paper before it is laid out: headings, tables and boxes as plain values, top to bottom.
 namespace render {
 
-enum class TextStyle { Title, Lead, Heading, Strong, Body, Quiet, Small, SmallStrong, Fine };
+/// Large is for what people read at home: 12 points at least (from memory: CDC, Simply Put, 3rd
+/// edition, 2009, asks for 12 to 14).
+enum class TextStyle {
+    Title,
+    Lead,
+    Heading,
+    Large,
+    LargeQuiet,
+    LargeStrong,
+    Strong,
+    Body,
+    Quiet,
+    Small,
+    SmallStrong,
+    Fine
+};
 enum class Struck { No, Yes };
 /// Start and End follow the document's direction, Own the text's.
 enum class Align { Start, End, Centre, Own };
@@ -62,8 +77,8 @@ struct Table {
     TextStyle header = TextStyle::SmallStrong;
 };
 
-/// Framed: a box on its own. RunIn: one line after the other behind the signal word, for a paper
-/// whose reader knows the cautions.
+/// Framed: a box on its own, in large type. RunIn: one line after the other behind the signal word,
+/// for a paper whose reader knows the cautions.
 enum class CautionLook { Framed, RunIn };
 
 /// Signal word, glyph and a thick border: legible without colour (ANSI Z535 words, own glyphs).

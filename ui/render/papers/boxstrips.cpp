@@ -157,9 +157,9 @@ Strips cautionStrips(const CautionBox& box, const LayoutContext& context) {
     if (box.look == CautionLook::RunIn) return runInStrips(box, context);
     const double glyph = 24 * pt, border = borderOf(box.level);
     const LayoutContext within = besideGlyph(context, glyph, border);
-    Strips strips = textStrips({box.word, TextStyle::Strong}, Align::Start, 0, within);
+    Strips strips = textStrips({box.word, TextStyle::LargeStrong}, Align::Start, 0, within);
     for (const QString& sentence : box.sentences) {
-        const Strips more = textStrips({sentence, TextStyle::Body}, Align::Own, 1.5 * pt, within);
+        const Strips more = textStrips({sentence, TextStyle::Large}, Align::Own, 1.5 * pt, within);
         strips.insert(strips.end(), more.begin(), more.end());
     }
     const auto paintGlyph = [level = box.level, theme = context.theme](QPainter& painter,

@@ -21,7 +21,7 @@ QString sourceWords(const PaperData& data) {
             groups += Papers::tr("Sources, %1: %2.")
                           .arg(standingWords(standing), cites.join(QStringLiteral("  \u00b7  ")));
     }
-    return groups.join(QLatin1Char(' '));
+    return groups.join(QLatin1Char('\n'));
 }
 
 // Digits, capitals and ':' take the least room in a code (ISO/IEC 18004, alphanumeric mode). What

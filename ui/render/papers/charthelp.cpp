@@ -208,9 +208,12 @@ void addSteps(Blocks& blocks, const PaperData& data, const QLocale&) {
     const Visits visits = visitsWithSteps(data);
     if (visits.empty()) return;
     const QString common = commonState(data);
-    blocks.push_back(Heading{
-        common.isEmpty() ? Papers::tr("Help, step by step")
-                         : Papers::tr("Help, step by step: every competency %1").arg(common)});
+    const bool isNoneMet =
+        !common.isEmpty() && std::ranges::none_of(data.pack.parts, &PaperPart::isMet);
+    blocks.push_back(
+        Heading{common.isEmpty() ? Papers::tr("Help, step by step")
+                : isNoneMet      ? Papers::tr("Help, step by step: no competency is met yet")
+                            : Papers::tr("Help, step by step: every competency %1").arg(common)});
     for (const Visits& group : besideEachOther(visits)) {
         Table table = tableBeside(data, group, Papers::tr("Competency; steps not unprompted"));
         addPartRows(table, data, group, common);

@@ -1,5 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include "render/papers/sections.h"
 #include "render/words.h"
 
@@ -59,6 +61,16 @@ QStringList readinessLines(const PaperData& data) {
     return {Papers::tr("Not yet ready. %1").arg(reasons.join(QLatin1Char(' ')))};
 }
 
+// Other programs may show the marks that set a name apart as boxes; they are only of use where
+// something is read from right to left.
+QString forPasting(QString note) {
+    const auto isRtl = [](QChar c) {
+        return c.direction() == QChar::DirR || c.direction() == QChar::DirAL;
+    };
+    if (std::ranges::any_of(note, isRtl)) return note;
+    return note.remove(QChar(0x2068)).remove(QChar(0x2069));
+}
+
 }  // namespace
 
 QString chartNote(const PaperData& data, const QLocale& locale) {
@@ -67,9 +79,10 @@ QString chartNote(const PaperData& data, const QLocale& locale) {
     lines += Papers::tr("Teach-back: %1. Patient %2, record number %3.")
                  .arg(plain(data.pack.title), isolated(plain(data.patient.name)),
                       plain(data.patient.number));
-    lines += Papers::tr("Learner: %1, %2. Taught in %3.")
-                 .arg(isolated(plain(data.learner.name)), codeWords(data.learner.relationship),
-                      languageWords(data.learner.language, locale));
+    lines +=
+        Papers::tr("Learner: %1, %2. Taught in %3.")
+            .arg(isolated(plain(data.learner.name)), codeWordsWithin(data.learner.relationship),
+                 languageWords(data.learner.language, locale));
     lines += lastVisitLine(data, locale);
     lines += lapseLine(data);
     lines += teachBackLine(data);
@@ -87,7 +100,7 @@ QString chartNote(const PaperData& data, const QLocale& locale) {
             .arg(plain(data.pack.id), plain(data.pack.version), QString::number(data.ledgerSize),
                  QString::fromStdString(data.ledgerRoot).left(16));
     lines += policyFirst(data);
-    return lines.join(QLatin1Char('\n'));
+    return forPasting(lines.join(QLatin1Char('\n')));
 }
 
 }  // namespace render

@@ -34,7 +34,7 @@ QString lineWords(const PaperData& data, const QLocale& locale) {
 QString learnerWords(const PaperData& data) {
     if (data.learner.isPatient) return Papers::tr("the patient");
     return Papers::tr("%1, %2", "a name and a relationship")
-        .arg(isolated(plain(data.learner.name)), codeWords(data.learner.relationship));
+        .arg(isolated(plain(data.learner.name)), codeWordsWithin(data.learner.relationship));
 }
 
 QString consentWords(const PaperData& data, const QLocale& locale) {
@@ -116,7 +116,7 @@ void addReadiness(Blocks& blocks, const PaperData& data, const QLocale& locale) 
                                     "what is missing, stand below.")
                              .arg(pack)});
     blocks.push_back(Space{4});
-    addNotYet(blocks, data, Detail::Full);
+    addNotYet(blocks, data);
     Table met = keyValues();
     met.columns.front().points = 50;
     QStringList sentences;
@@ -126,7 +126,8 @@ void addReadiness(Blocks& blocks, const PaperData& data, const QLocale& locale) 
     if (found.observed > 0) {
         const auto percent = [&locale](const std::string& share) {
             const double value = QString::fromStdString(share).toDouble() * 100;
-            return Papers::tr("%1 %", "percent").arg(locale.toString(value, 'f', 0));
+            return Papers::tr("%1 %", "percent")
+                .arg(inPlainFigures(locale.toString(value, 'f', 0)));
         };
         addKeyValue(met, Papers::tr("Evidence"),
                     Papers::tr("Critical steps without cue or lapse: %1 of %2 seen in return "

@@ -11,17 +11,17 @@ QString addendumWords(const PaperRemark& one, const QLocale& locale) {
     if (!one.concerned)
         return Papers::tr("Addendum to an entry that is not in this record. Written by %1")
             .arg(written);
-    return Papers::tr("Addendum to what was recorded at %1 by %2. Written by %3")
+    return Papers::tr("Addendum to what was recorded on %1 by %2. Written by %3")
         .arg(momentWords(one.concerned->atMs, one.concerned->offsetMinutes, locale),
              isolated(plain(one.concerned->by)), written);
 }
+
+}  // namespace
 
 QString roleOf(const Stamp& stamp) {
     const auto role = base::valueOf<record::Role>(stamp.role);
     return role ? roleWords(*role) : plain(stamp.role);
 }
-
-}  // namespace
 
 void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     blocks.push_back(Heading{Papers::tr("Signatures")});

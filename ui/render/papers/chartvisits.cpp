@@ -180,15 +180,17 @@ void addLanes(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     const Visits visits = visitsWithLanes(data);
     if (visits.empty()) return;
     blocks.push_back(Heading{Papers::tr("Lanes: what held, and when")});
+    blocks.push_back(Paragraph{
+        {Papers::tr("Solid: the condition held. Cross and broken line: a lapse cut it. "
+                    "Hatched: it was won back. Brackets: timed phases as measured; a filled "
+                    "triangle marks one that was stopped short. Letters: lapses, below."),
+         TextStyle::Fine},
+        Align::Start,
+        Keep::WithNext});
     for (const PaperVisit* visit : visits) {
         const bool isLast = visit == visits.back();
         blocks.push_back(lanesBlock(data, *visit, isLast ? Density::Print : Density::Slim, locale));
     }
-    addText(blocks,
-            Papers::tr("Solid: the condition held. Cross and broken line: a lapse cut it. "
-                       "Hatched: it was won back. Brackets: timed phases as measured; a filled "
-                       "triangle marks one that was stopped short. Letters: lapses, below."),
-            TextStyle::Fine);
 }
 
 }  // namespace render

@@ -6,15 +6,6 @@
 #include "render/words.h"
 
 namespace render {
-namespace {
-
-/// In Latin, Arabic and full-width letters.
-bool isQuestion(const QString& sentence) {
-    return sentence.endsWith(u'?') || sentence.endsWith(u'\u061F') || sentence.endsWith(u'\uFF1F');
-}
-
-}  // namespace
-
 Document framed(const PaperData& data, const QString& title, Identified by, const QLocale& locale) {
     Document document;
     document.title = title;
@@ -55,6 +46,13 @@ Table keyValues() {
     return {{{{}, 0, keyWidth}, {{}, 1}}, {}, Rules::None, TextStyle::SmallStrong};
 }
 
+void makeLarge(Table& table) {
+    table.columns.front().points = 124;
+    for (Row& row : table.rows)
+        for (Text& cell : row.cells)
+            cell.style = cell.style == TextStyle::Quiet ? TextStyle::LargeQuiet : TextStyle::Large;
+}
+
 Table paired(const Table& table) {
     Table pairs = keyValues();
     for (size_t i = 0; i < table.rows.size(); ++i) {
@@ -81,15 +79,9 @@ void addText(Blocks& blocks, const QString& text, TextStyle style) {
 }
 
 QString joinedWords(const std::vector<std::string>& words, const QString& between) {
-    QString list;
-    for (const std::string& word : words) {
-        // A question ends itself; other sentences of a list end where the list ends.
-        if (!list.isEmpty()) list += isQuestion(list) ? QStringLiteral(" ") : between;
-        QString text = plain(word);
-        if (&word != &words.back() && text.endsWith(QLatin1Char('.'))) text.chop(1);
-        list += text;
-    }
-    return list;
+    QStringList items;
+    for (const std::string& word : words) items += plain(word);
+    return listWords(items, between);
 }
 
 QString joinedWords(const std::vector<std::string>& words) {
@@ -105,7 +97,7 @@ QString stampWords(const Stamp& stamp, const QLocale& locale) {
 QString kitWords(const practice::Kit& kit) {
     QStringList parts;
     for (const std::string* part : {&kit.dressing, &kit.securement, &kit.antiseptic})
-        if (!part->empty()) parts += codeWords(*part);
+        if (!part->empty()) parts += codeWordsWithin(*part);
     parts += kit.homeKit ? Papers::tr("the kit for home") : Papers::tr("not the kit for home");
     return parts.join(QStringLiteral(", "));
 }
@@ -143,19 +135,11 @@ void addCautions(Blocks& blocks, const PaperData& data, size_t most, CautionLook
         packs::Level::Notice, signalWords(packs::Level::Notice), {policyFirst(data)}, look});
 }
 
-void addNotYet(Blocks& blocks, const PaperData& data, Detail detail) {
-    constexpr int mostNames = 3;
+void addNotYet(Blocks& blocks, const PaperData& data) {
     Table table{{{Papers::tr("Why not yet"), 0.6}, {Papers::tr("What is missing"), 0.4}}, {}};
     for (const PaperFinding& finding : data.readiness.findings) {
         if (finding.isMet) continue;
-        QStringList names = findingNames(finding);
-        // The chart lists every question below, under teach-back.
-        const bool isShort = detail == Detail::Short || finding.rule == readiness::Rule::TeachBack;
-        if (isShort && names.size() > mostNames) {
-            const auto more = names.size() - mostNames;
-            names = names.mid(0, mostNames);
-            names += Papers::tr("and %1 more").arg(more);
-        }
+        const QStringList names = findingNames(finding);
         table.rows.push_back(
             {{{findingWords(asFinding(finding), names)}, {nextWords(asFinding(finding), names)}}});
     }

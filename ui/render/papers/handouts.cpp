@@ -52,7 +52,7 @@ void addVoids(Blocks& blocks) {
           Papers::tr("A new kit: another dressing, securement or antiseptic than named here."),
           Papers::tr("A long gap without a dressing change, or a change in sight or hands."),
           Papers::tr("The care team says so.")})
-        addText(blocks, QStringLiteral("\u2022  ") + sentence);
+        addText(blocks, QStringLiteral("\u2022  ") + sentence, TextStyle::Large);
 }
 
 }  // namespace
@@ -76,15 +76,19 @@ std::optional<Document> certificate(const PaperData& data, const QLocale& locale
     if (const PaperVisit* last = lastDemonstration(data))
         addKeyValue(table, Papers::tr("With which kit"), kitWords(last->said.kit));
     addKeyValue(table, Papers::tr("Valid until"), validUntil(data, locale));
+    makeLarge(table);
     blocks.push_back(table);
     addVoids(blocks);
     const PaperSignature& last = data.signatures.back();
     blocks.push_back(Heading{Papers::tr("Signed")});
-    blocks.push_back(
-        Signatures{{{isolated(plain(last.signedBy.by)),
-                     momentWords(last.signedBy.atMs, last.signedBy.offsetMinutes, locale)},
-                    {isolated(plain(data.learner.name)), acknowledgedWords(last.learner.how),
-                     QByteArray::fromStdString(last.drawing)}}});
+    blocks.push_back(Signatures{
+        {{isolated(plain(last.signedBy.by)),
+          Papers::tr("%1, %2", "a role and when")
+              .arg(roleOf(last.signedBy),
+                   momentWords(last.signedBy.atMs, last.signedBy.offsetMinutes, locale))},
+         {isolated(plain(data.learner.name)),
+          Papers::tr("Learner: %1").arg(acknowledgedWords(last.learner.how)),
+          QByteArray::fromStdString(last.drawing)}}});
     blocks.push_back(Space{12});
     addCautions(blocks, data, 1);
     return document;
@@ -96,7 +100,8 @@ Document goingHomeWithHelp(const PaperData& data, const QLocale& locale) {
     Blocks& blocks = document.blocks;
     addText(blocks, Papers::tr("Going home with help"), TextStyle::Title);
     addText(blocks,
-            Papers::tr("%1 is still learning: %2. Until then a trained person does the change.")
+            Papers::tr("%1 is still learning: %2. Until this is signed off, a trained person does "
+                       "the change.")
                 .arg(isolated(plain(data.learner.name)), plain(data.pack.title)),
             TextStyle::Lead);
     blocks.push_back(Heading{Papers::tr("Who does what")});
@@ -115,11 +120,12 @@ Document goingHomeWithHelp(const PaperData& data, const QLocale& locale) {
     addKeyValue(table, Papers::tr("Who was told"), decided(&record::DecideHelp::told));
     if (data.helpDecided)
         addKeyValue(table, Papers::tr("Written down by"), stampWords(*data.helpDecided, locale));
+    makeLarge(table);
     blocks.push_back(table);
     blocks.push_back(Heading{Papers::tr("What is still to be learned")});
     if (data.readiness.isReady)
         addText(blocks, Papers::tr("Every rule is met; the sign-off is still missing."));
-    addNotYet(blocks, data, Detail::Short);
+    addNotYet(blocks, data);
     addBlankSignatures(blocks);
     blocks.push_back(Space{12});
     addCautions(blocks, data, 1);
@@ -140,7 +146,7 @@ Document bilingualSteps(const packs::Pack& pack, const std::string& hospitalLang
             {{{}, style}, {in(text, hospitalLanguage), style}, {in(text, learnerLanguage), style}}};
     };
     const std::vector<Column> columns{
-        {{}, 0, 18, Align::End}, {{}, 1, 0, Align::Own}, {{}, 1, 0, Align::Own}};
+        {{}, 0, 20, Align::End}, {{}, 1, 0, Align::Own}, {{}, 1, 0, Align::Own}};
     blocks.push_back(Table{columns, {pair(pack.title, TextStyle::Lead)}, Rules::None});
     const auto translation = pack.translations.find(learnerLanguage);
     if (translation != pack.translations.end() &&
@@ -155,7 +161,7 @@ Document bilingualSteps(const packs::Pack& pack, const std::string& hospitalLang
         blocks.push_back(Table{columns, {pair(part.title, TextStyle::Heading)}, Rules::None});
         Table table{columns, {}};
         for (const packs::Step& step : part.steps) {
-            Row row = pair(step.doText, TextStyle::Body);
+            Row row = pair(step.doText, TextStyle::Large);
             row.cells[0].text = QString::number(++number);
             table.rows.push_back(row);
         }

@@ -115,7 +115,8 @@ Strip Paper::header(int page) const {
     Strips strips;
     if (!m_document.bands.isEmpty())
         strips.push_back(bandStrip(m_document.bands.join(QStringLiteral("  \u2013  ")), within));
-    const Strips words = tableStrips(line, within);
+    Strips words = tableStrips(line, within);
+    if (!strips.empty() && !words.empty()) words.front().before = 2.5 * paperPt;
     strips.insert(strips.end(), words.begin(), words.end());
     strips.push_back(thinRule(within, 0, Role::Ink, 0.8));
     return joined(std::move(strips));

@@ -30,9 +30,10 @@ void addCautions(Blocks& blocks, const PaperData& data, size_t most,
                  CautionLook look = CautionLook::Framed);
 /// The caution that every paper carries.
 QString policyFirst(const PaperData& data);
-/// Short: at most three names a reason, and how many more there are.
-enum class Detail { Full, Short };
-void addNotYet(Blocks& blocks, const PaperData& data, Detail detail);
+void addNotYet(Blocks& blocks, const PaperData& data);
+/// As large as people read at home who are not used to such papers.
+void makeLarge(Table& table);
+QString roleOf(const Stamp& stamp);
 const PaperVisit* lastDemonstration(const PaperData& data);
 const PaperVisit* lastChange(const PaperData& data);
 

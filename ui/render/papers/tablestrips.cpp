@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
 
@@ -17,6 +18,21 @@ constexpr size_t unpartedLines = 12;
 struct Place {
     double x = 0, width = 0;
 };
+
+// No title is parted within a word, however long its translation is.
+double leastWidth(const Column& column, TextStyle style) {
+    double least = column.points * unitsPerPoint;
+    if (column.points <= 0 || column.title.isEmpty()) return least;
+    const QFontMetricsF metrics(paperFont(style));
+    for (const QString& word : column.title.split(QLatin1Char(' ')))
+        least = std::max(least, metrics.horizontalAdvance(word) + 1);
+    return least;
+}
+
+std::vector<Column> withRoomForTitles(std::vector<Column> columns, TextStyle style) {
+    for (Column& column : columns) column.points = leastWidth(column, style) / unitsPerPoint;
+    return columns;
+}
 
 std::vector<Place> placesOf(const std::vector<Column>& columns, const LayoutContext& context) {
     double fixed = 0, shares = 0;
@@ -151,7 +167,9 @@ std::shared_ptr<Strip> headerOf(const Table& table, const LayoutContext& context
 
 }  // namespace
 
-Strips tableStrips(const Table& table, const LayoutContext& context) {
+Strips tableStrips(const Table& given, const LayoutContext& context) {
+    Table table = given;
+    table.columns = withRoomForTitles(given.columns, given.header);
     const bool hasHeader = std::any_of(table.columns.begin(), table.columns.end(),
                                        [](const Column& c) { return !c.title.isEmpty(); });
     Strips strips;

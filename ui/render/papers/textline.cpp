@@ -22,8 +22,14 @@ Face faceOf(TextStyle style) {
             return {18, QFont::DemiBold, Role::Ink};
         case TextStyle::Lead:
             return {12.5, QFont::Normal, Role::Ink};
+        case TextStyle::Large:
+            return {12, QFont::Normal, Role::Ink};
+        case TextStyle::LargeQuiet:
+            return {12, QFont::Normal, Role::QuietInk};
+        case TextStyle::LargeStrong:
+            return {12, QFont::DemiBold, Role::Ink};
         case TextStyle::Heading:
-            return {11.5, QFont::DemiBold, Role::Pine};
+            return {12.5, QFont::DemiBold, Role::Pine};
         case TextStyle::Strong:
             return {9.5, QFont::DemiBold, Role::Ink};
         case TextStyle::Body:
@@ -66,6 +72,15 @@ Qt::Alignment alignmentOf(Align align, bool textIsRtl, Qt::LayoutDirection docum
             return textIsRtl ? Qt::AlignRight : Qt::AlignLeft;
     }
     return Qt::AlignLeft;
+}
+
+// On a paper from right to left its own sentences may begin with a name in Latin letters; words in
+// those alone keep their direction, and with it the place of their full stop.
+bool readsRightToLeft(const QString& text, Qt::LayoutDirection document) {
+    if (document == Qt::LeftToRight) return text.isRightToLeft();
+    return std::any_of(text.begin(), text.end(), [](QChar c) {
+        return c.direction() == QChar::DirR || c.direction() == QChar::DirAL;
+    });
 }
 
 bool isSeen(char32_t letter) {
@@ -121,7 +136,7 @@ TextLines::TextLines(const Text& text, Align align, double width, const LayoutCo
     shown.replace(QLatin1Char('\n'), QChar(QChar::LineSeparator));
     QFont font = paperFont(text.style);
     font.setStrikeOut(text.struck == Struck::Yes);
-    const bool isRtl = shown.isRightToLeft();
+    const bool isRtl = readsRightToLeft(shown, context.direction);
     QTextOption option(alignmentOf(align, isRtl, context.direction) | Qt::AlignAbsolute);
     option.setTextDirection(isRtl ? Qt::RightToLeft : Qt::LeftToRight);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);

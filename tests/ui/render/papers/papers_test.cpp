@@ -11,7 +11,6 @@
 
 #include "render/papers/sections.h"
 #include "render/words.h"
-#include "support/paths.h"
 #include "ui/render/papers/sample.h"
 
 namespace render {
@@ -27,11 +26,6 @@ const Sample& signedOff() {
 }
 
 QString q(const char* text) { return QString::fromUtf8(text); }
-
-void writeForLooking(const char* name, const Document& document, PageKind kind = PageKind::A4) {
-    EXPECT_TRUE(
-        Paper(document, kind).writePdf(QString::fromStdString(support::forLooking(name))).ok());
-}
 
 TEST(ChartRecord, HoldsWhatTheIssueAsksFor) {
     const Pdf pdf(chartRecord(signedOff().data(), english()));
@@ -53,7 +47,7 @@ TEST(ChartRecord, HoldsWhatTheIssueAsksFor) {
                               "Ready",
                               "95 % interval",
                               "Signatures",
-                              "said so aloud",
+                              "acknowledged aloud",
                               "Solveig Aranda",
                               "Pack, sources, ledger",
                               "version"})
@@ -140,6 +134,14 @@ TEST(ChartRecord, ShortAndWithdrawnStaySeen) {
     EXPECT_TRUE(pdf.text().contains(q("withdrawn")));
 }
 
+// However long a translation of it is.
+TEST(Papers, NoTitleOfAColumnIsPartedWithinAWord) {
+    Document document;
+    document.blocks.push_back(
+        Table{{{q("Onbegleitet"), 0, 12}, {q("Rest"), 1}}, {{{{q("1")}, {q("2")}}}}});
+    EXPECT_TRUE(Pdf(document).text().contains(q("Onbegleitet")));
+}
+
 TEST(Papers, NamesInAnyScriptStandAsTheyAre) {
     for (const char* name : {"أمينة بنت يوسف", "Đặng Thị Ánh", "Ольга Щукина", "O’Brien-Ñúñez"}) {
         PaperData data = notYet().data();
@@ -173,13 +175,7 @@ TEST(Certificate, SaysOnWhomWithWhatUntilWhenAndNoRecordNumber) {
 }
 
 TEST(GoingHome, SaysWhoDoesWhatUntilThen) {
-    PaperData data = notYet().data();
-    data.help = record::DecideHelp{.why = "Two steps still need a cue",
-                                   .decidedBy = "Solveig Aranda",
-                                   .told = "Amara and Teodor Okonjo",
-                                   .nextChangeBy = "the home nurse",
-                                   .nextChangeOn = "2026-12-01",
-                                   .call = "555 0100"};
+    const PaperData data = withHelp(notYet().data());
     const Pdf pdf(goingHomeWithHelp(data, english()));
     for (const char* words : {"Going home with help", "the home nurse", "Tuesday, 1 December 2026",
                               "555 0100", "Two steps still need a cue", "Why not yet"})
@@ -195,6 +191,15 @@ TEST(ChartNote, HasAtMostFifteenLines) {
         EXPECT_LE(note.count(QLatin1Char('\n')) + 1, mostNoteLines) << note.toStdString();
         EXPECT_TRUE(note.contains(q("Line breaks here too")));
     }
+}
+
+// Other programs may show U+2068 and U+2069 as boxes; a name from right to left needs them.
+TEST(ChartNote, HasMarksOfDirectionOnlyWhereTheyAreOfUse) {
+    PaperData data = withHelp(notYet().data());
+    const QRegularExpression marks(q("[\\x{2066}-\\x{2069}]"));
+    EXPECT_FALSE(chartNote(data, english()).contains(marks));
+    data.learner.name = "\u0623\u0645\u064A\u0646\u0629";
+    EXPECT_TRUE(chartNote(data, english()).contains(marks));
 }
 
 TEST(Digest, ChangesWithTheDataAndOnlyThen) {
@@ -281,27 +286,37 @@ TEST(Words, TenthsAreCutSoThatShortNeverReadsAsEnough) {
     EXPECT_EQ(secondsWords(30'000, english()), q("30.0 s"));
 }
 
-// Written to be looked at, where support::forLooking says.
-TEST(Papers, AreWrittenForLookingAt) {
-    writeForLooking("paper_chart_notyet.pdf", chartRecord(notYet().data(), english()));
-    writeForLooking("paper_chart.pdf", chartRecord(signedOff().data(), english()));
-    writeForLooking("paper_chart_letter.pdf", chartRecord(signedOff().data(), english()),
-                    PageKind::Letter);
-    writeForLooking("paper_home.pdf", goingHomeWithHelp(notYet().data(), english()));
-    if (const auto document = certificate(signedOff().data(), english()))
-        writeForLooking("paper_certificate.pdf", *document);
-    const Sample hands(Stage::NotYet, "clean-hands");
-    for (const char* language : {"ar", "es"})
-        writeForLooking(language[0] == 'a' ? "paper_steps_ar.pdf" : "paper_steps_es.pdf",
-                        bilingualSteps(hands.pack(), "en", language, hands.data(), english()));
-}
-
 TEST(JoinedWords, OfSentencesEndOnce) {
     EXPECT_EQ(joinedWords({"Fever.", "Redness."}), q("Fever; Redness."));
     EXPECT_EQ(joinedWords({"Why dry?", "Who calls?", "Keep still."}),
               q("Why dry? Who calls? Keep still."));
     EXPECT_EQ(joinedWords({"one", "two"}), q("one; two"));
     EXPECT_EQ(joinedWords({}), QString());
+}
+
+TEST(FindingWords, NameThreeAndCountTheRest) {
+    const readiness::Finding heard{readiness::Rule::TeachBack, false, {}};
+    const auto words = [&heard](const QStringList& names) { return findingWords(heard, names); };
+    const QString begin = q("Essential points are still to be heard: ");
+    EXPECT_EQ(words({q("Why dry?")}), begin + q("Why dry?"));
+    EXPECT_EQ(words({q("A?"), q("B?"), q("C?"), q("D?"), q("E?")}),
+              begin + q("A? B? C? (and 2 more)."));
+    const readiness::Finding drills{readiness::Rule::Drills, false, {}};
+    EXPECT_EQ(findingWords(drills, {q("Fever"), q("A wet dressing")}),
+              q("Drills still to be done: Fever; A wet dressing."));
+}
+
+TEST(CodeWords, BeginSmallWithinASentence) {
+    EXPECT_EQ(codeWordsWithin("transparent-dressing"), codeWords("transparent-dressing").toLower());
+    EXPECT_EQ(codeWordsWithin("PICC"), q("PICC"));
+    EXPECT_EQ(codeWordsWithin(""), QString());
+    EXPECT_EQ(languageWords("en", english()), q("English"));
+}
+
+TEST(Words, FiguresAreOfOneKind) {
+    const QLocale arabic(QLocale::Arabic, QLocale::Egypt);
+    EXPECT_TRUE(dateWords("2026-11-25", arabic).contains(q("2026")));
+    EXPECT_TRUE(millimetreWords(38, arabic).startsWith(q("38")));
 }
 
 }  // namespace

@@ -16,7 +16,8 @@ class Sample {
   public:
     explicit Sample(Stage stage, const std::string& pack = "weekly-dressing-upper-arm");
 
-    PaperData data(record::PaperKind kind = record::PaperKind::Chart) const;
+    /// `language`: the hospital's, for the words of the pack.
+    PaperData data(const std::string& language = "en") const;
     support::Ward& ward() { return m_ward; }
     const packs::Pack& pack() const { return m_ward.taught().pack; }
 
@@ -35,6 +36,21 @@ std::vector<std::pair<std::string, Document>> everyPaper(const PaperData& data,
                                                          const QLocale& locale,
                                                          const std::string& language = "ar");
 
+/// The same with names of 300 letters, notes of 2000, and many lapses in the last visit.
+PaperData overfull(PaperData data);
+/// The same with a decision to go home with help, and the unit's own numbers to call.
+PaperData withHelp(PaperData data);
+
+/// In points, from the page's upper left corner.
+struct Word {
+    int page = 0;
+    QRectF box;
+    QString text;
+};
+/// Lines of one paragraph stand a little closer than their fonts' own boxes, never by more than
+/// `share` of the lower one.
+bool areOneOverTheOther(const QRectF& one, const QRectF& other, double share = 1.0 / 3);
+
 /// The PDF through poppler's tools.
 class Pdf {
   public:
@@ -45,6 +61,7 @@ class Pdf {
     QString tool(const QString& program, const QStringList& before,
                  const QStringList& after = {}) const;
     int pages() const { return m_pages; }
+    std::vector<Word> words() const;
     /// What zbarimg reads on the last page, made grey dots, 150 to the inch.
     QString codes() const;
 

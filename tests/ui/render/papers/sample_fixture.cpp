@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QDir>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QUuid>
 
 #include "ui/render/papers/sample.h"
@@ -87,17 +88,19 @@ void Sample::changeOnPatient() {
     m_ward.must(practice::CloseVisit{});
 }
 
-PaperData Sample::data(record::PaperKind kind) const {
+PaperData Sample::data(const std::string& language) const {
     const desk::RecordView& view = m_ward.desk().view();
     PaperContext context{
         .ward = view.ward,
         .isSimulatedClock = m_ward.clock().isSimulated(),
         .head = view.head,
         .now = m_ward.clock().now(),
+        .language = language,
         .version = "0.1.0",
         .drawing = [this](const std::string& digest) { return m_ward.desk().drawing(digest); }};
-    const auto data = gather(kind, *view.record, m_ward.learner(), m_ward.taught(),
-                             *m_ward.desk().readinessOf(m_ward.learner()), view.house, context);
+    const auto data =
+        gather(record::PaperKind::Chart, *view.record, m_ward.learner(), m_ward.taught(),
+               *m_ward.desk().readinessOf(m_ward.learner()), view.house, context);
     EXPECT_TRUE(data.has_value());
     return data.value_or(PaperData{});
 }
@@ -119,6 +122,51 @@ std::vector<std::pair<std::string, Document>> everyPaper(const PaperData& data,
     return papers;
 }
 
+PaperData overfull(PaperData data) {
+    const std::string name(300, 'W');
+    for (std::string* one : {&data.patient.name, &data.learner.name, &data.patient.number,
+                             &data.visits.back().teachers.front()})
+        *one = name;
+    if (!data.signatures.empty()) data.signatures[0].signedBy.by = name;
+    std::string words;
+    while (words.size() < 300) words += "Wilhelmina ";
+    data.learner.relationship = words;
+    PaperVisit& visit = data.visits.back();
+    visit.watchers = {words, words};
+    std::string note;
+    while (note.size() < 2000) note += "Rests her elbow on a pillow, and that helps her. ";
+    visit.notes = {{visit.steps.front().text, note, name, visit.opened.atMs}, {"", note, "S", 0}};
+    for (int i = 0; i < 15; ++i) {
+        visit.lapses.push_back({.letter = std::string(1, char('A' + i)),
+                                .what = {"The glove touched the skin outside the clean field."},
+                                .touched = {"the sleeve", "the bed rail"},
+                                .step = visit.steps[size_t(i)].text,
+                                .happenedAfter = i % 3 ? "" : visit.steps.front().text,
+                                .caught = i % 2 ? practice::Caught::Alone : practice::Caught::Shown,
+                                .withdrawn = i % 5 == 4,
+                                .solved = i % 4 != 0,
+                                .wayBack = {"Throw the gloves away.", "Put on sterile gloves."},
+                                .seenBy = i ? "Solveig Aranda" : name,
+                                .atMs = visit.opened.atMs + i * 60'000});
+        visit.steps[size_t(i)].lapses = {visit.lapses.back().letter};
+    }
+    return data;
+}
+
+PaperData withHelp(PaperData data) {
+    data.help = record::DecideHelp{.why = "Two steps still need a cue",
+                                   .decidedBy = "Solveig Aranda",
+                                   .told = "Amara and Teodor Okonjo",
+                                   .nextChangeBy = "the home nurse",
+                                   .nextChangeOn = "2026-12-01",
+                                   .call = "555 0100"};
+    data.unit = record::SetUnit{.emergency = "112",
+                                .teamNow = "555 0101",
+                                .teamToday = "555 0102",
+                                .policy = "Line care at home"};
+    return data;
+}
+
 Pdf::Pdf(const Document& document, PageKind kind)
     : m_path(QDir::temp().filePath(QUuid::createUuid().toString(QUuid::WithoutBraces) +
                                    QStringLiteral(".pdf"))) {
@@ -134,6 +182,36 @@ QString Pdf::page(int number) const {
     return asSearched(tool(QStringLiteral("pdftotext"),
                            {QStringLiteral("-f"), n, QStringLiteral("-l"), n},
                            {QStringLiteral("-")}));
+}
+
+bool areOneOverTheOther(const QRectF& one, const QRectF& other, double share) {
+    const QRectF shared = one.intersected(other);
+    return shared.width() > 1 && shared.height() > std::min(one.height(), other.height()) * share;
+}
+
+std::vector<Word> Pdf::words() const {
+    static const QRegularExpression line(
+        QStringLiteral("<page |xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" "
+                       "xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">([^<]*)<"));
+    std::vector<Word> words;
+    int page = 0;
+    const QString boxes =
+        tool(QStringLiteral("pdftotext"), {QStringLiteral("-bbox")}, {QStringLiteral("-")});
+    for (auto match = line.globalMatch(boxes); match.hasNext();) {
+        const auto at = match.next();
+        if (at.captured(1).isEmpty()) {
+            ++page;
+            continue;
+        }
+        const QPointF first(at.captured(1).toDouble(), at.captured(2).toDouble());
+        const QPointF last(at.captured(3).toDouble(), at.captured(4).toDouble());
+        const QString text = at.captured(5);
+        // Vowel signs that poppler has torn off their letters have no box of their own.
+        const bool isWord =
+            std::any_of(text.begin(), text.end(), [](QChar c) { return !c.isMark(); });
+        if (isWord) words.push_back({page, QRectF(first, last), text});
+    }
+    return words;
 }
 
 QString Pdf::codes() const {

@@ -66,7 +66,7 @@ TEST(Remark, AddendumNamesTheEntryItConcerns) {
     EXPECT_EQ(data.addenda[0].concerned->atMs, event.wallMs);
     EXPECT_NE(data.addenda[0].written.atMs, event.wallMs);
     const Pdf pdf(chartRecord(data, english()));
-    EXPECT_TRUE(pdf.text().contains(QStringLiteral("Addendum to what was recorded at")));
+    EXPECT_TRUE(pdf.text().contains(QStringLiteral("Addendum to what was recorded on")));
     EXPECT_TRUE(pdf.text().contains(QStringLiteral("It was the left hand.")));
 }
 
