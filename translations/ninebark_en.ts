@@ -2772,6 +2772,44 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::LockPage</name>
+    <message>
+        <source>Passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody was here for a while. Everything is as it was left; what was recorded is saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody else signs in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is signed in</source>
+        <comment>initials</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LockWarning</name>
+    <message numerus="yes">
+        <source>Nobody is here, it seems. This locks in %n seconds. Press any key or move the pointer to stay.</source>
+        <translation>
+            <numerusform>Nobody is here, it seems. This locks in %n second. Press any key or move the pointer to stay.</numerusform>
+            <numerusform>Nobody is here, it seems. This locks in %n seconds. Press any key or move the pointer to stay.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ui::MainWindow</name>
     <message>
         <source>Ninebark</source>
@@ -2827,6 +2865,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>Whom to call, colours, text, keys (Alt+7)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3022,6 +3064,14 @@ Taught by %2</source>
     </message>
     <message>
         <source>Some of these signs are no letters. Type it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is still empty. Type your passphrase.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not your passphrase. Nothing was done. Type it again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3681,6 +3731,10 @@ Taught by %2</source>
         <source>Withdrawn: %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Unlock names and notes</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::SettingsPage</name>
@@ -3824,6 +3878,25 @@ Taught by %2</source>
         <source>Text at %1 %</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>%n minutes</source>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>When nobody is here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locks when nothing was touched for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>20 seconds before, it says so. In a visit the keys and clocks go on; names and notes are hidden.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::SheetLines</name>
@@ -3874,15 +3947,8 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>This is still empty. Type your passphrase.</source>
+        <source>Back</source>
         <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>Sign in, in %n seconds</source>
-        <translation>
-            <numerusform>Sign in, in %n second</numerusform>
-            <numerusform>Sign in, in %n seconds</numerusform>
-        </translation>
     </message>
 </context>
 <context>
@@ -4382,6 +4448,25 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::UnlockQuestion</name>
+    <message>
+        <source>Unlock names and notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit goes on meanwhile; its clocks run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::VisitHeader</name>
     <message>
         <source>, born %1</source>
@@ -4417,6 +4502,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>steps left: %1 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked: names and notes are hidden</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4640,6 +4729,20 @@ Taught by %2</source>
     </message>
     <message>
         <source>read aloud</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::WaitStrip</name>
+    <message numerus="yes">
+        <source>After wrong passphrases the next try waits longer: %n seconds. Nobody is locked out for good.</source>
+        <translation>
+            <numerusform>After wrong passphrases the next try waits longer: %n second. Nobody is locked out for good.</numerusform>
+            <numerusform>After wrong passphrases the next try waits longer: %n seconds. Nobody is locked out for good.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You can try again now.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

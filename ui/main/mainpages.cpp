@@ -161,6 +161,7 @@ SettingsPage& MainWindow::settingsPage() {
         auto* page = new SettingsPage(m_desk, m_settings);
         connect(page, &SettingsPage::left, this, [this] { go(Place::Learners); });
         connect(page, &SettingsPage::visitSettingsChanged, this, &MainWindow::followSettings);
+        connect(page, &SettingsPage::lockAfterChanged, this, &MainWindow::lockAfterChanged);
         return page;
     });
 }

@@ -11,6 +11,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "askback/askbackpage.h"
 #include "learners/learnerspage.h"
 #include "look.h"
 #include "papers/paperspage.h"
@@ -155,6 +156,7 @@ QWidget* MainWindow::makeTools() {
     connect(scheme, &QPushButton::clicked, this, &MainWindow::nextScheme);
     connect(m_teacher, &QPushButton::clicked, this, &MainWindow::showStaff);
     connect(settings, &QPushButton::clicked, this, [this] {
+        if (stayVeiled()) return;
         settingsPage().begin();
         showPage(m_settingsPage);
     });
@@ -187,6 +189,7 @@ void MainWindow::goNext(Next next) {
 }
 
 void MainWindow::go(Place place) {
+    if (place != Place::Visit && stayVeiled()) return;
     switch (place) {
         case Place::Learners:
             m_learners->refresh();
@@ -221,6 +224,7 @@ void MainWindow::showVisit() {
 }
 
 void MainWindow::showStaff() {
+    if (stayVeiled()) return;
     if (page() != m_staff) m_beforeStaff = page();
     staff().begin();
     showPage(m_staff);
@@ -255,8 +259,11 @@ void MainWindow::focusIn(QWidget* page) {
 
 void MainWindow::refreshTeacher() {
     const auto& view = m_desk.view();
-    const record::Staff* who = view.teacher ? view.house.person(*view.teacher) : nullptr;
-    m_teacher->setText(who ? render::plain(who->said.initials) : tr("Who works here"));
+    const record::Staff* who =
+        view.teacher && !m_unlock ? view.house.person(*view.teacher) : nullptr;
+    m_teacher->setText(m_unlock ? tr("Locked")
+                       : who    ? render::plain(who->said.initials)
+                                : tr("Who works here"));
     m_teacher->setAccessibleName(who ? tr("Who works here: %1").arg(render::plain(who->said.name))
                                      : tr("Who works here"));
     m_teacher->setToolTip(m_teacher->accessibleName());

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QMainWindow>
+#include <functional>
 #include <map>
 
 #include "desk/desk.h"
@@ -24,6 +25,7 @@ class LearnerWindow;
 class LineForm;
 class PapersPage;
 class PatientForm;
+class Question;
 class SettingsPage;
 class SignPage;
 class StaffPage;
@@ -39,6 +41,13 @@ class MainWindow : public QMainWindow {
     MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent = nullptr);
     void go(Place place);
     QWidget* page() const;
+    /// Hides names and notes and stays at the running visit; `unlock` makes what asks for the
+    /// passphrase there. Without one everything is back.
+    void setVeiled(std::function<Question*(QWidget*)> unlock);
+
+  Q_SIGNALS:
+    /// By another setting; in minutes.
+    void lockAfterChanged(int minutes);
 
   protected:
     void closeEvent(QCloseEvent* event) override;
@@ -70,6 +79,7 @@ class MainWindow : public QMainWindow {
     QWidget* makeTools();
     void goNext(Next next);
     void showVisit();
+    bool stayVeiled();
     void showStaff();
     void showPage(QWidget* page);
     void focusIn(QWidget* page);
@@ -79,6 +89,7 @@ class MainWindow : public QMainWindow {
     void restoreLook();
     void restore();
 
+    std::function<Question*(QWidget*)> m_unlock;  ///< set: veiled
     desk::Desk& m_desk;
     Settings& m_settings;
     QStackedWidget* m_stack;

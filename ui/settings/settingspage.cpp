@@ -35,6 +35,7 @@ void SettingsPage::begin() {
                            "and holds as soon as it is chosen.")));
     addUnit();
     addLook();
+    addLock();
     addVisit();
     m_keys = cardIn(column(), tr("Keys of a visit"),
                     tr("Every act of a visit has a key, and a pedal is a key too."));
@@ -140,6 +141,22 @@ void SettingsPage::addVisit() {
         new Field(tr("The learner's window opens by itself on a second screen"),
                   onOrOff(QStringLiteral("learnerOpens"), Setting::LearnerOpens),
                   tr("On one screen it is turned by its key, whatever is chosen here.")));
+}
+
+void SettingsPage::addLock() {
+    std::vector<Option> minutes;
+    for (const int one : {2, 5, 10, 15})
+        minutes.push_back({QString::number(one), tr("%n minutes", nullptr, one)});
+    auto* after = new Choice(QStringLiteral("lockAfter"), Pick::One, minutes);
+    after->choose(m_settings.words(Setting::LockAfterMinutes));
+    cardIn(column(), tr("When nobody is here"))
+        ->addWidget(new Field(tr("Locks when nothing was touched for"), after,
+                              tr("20 seconds before, it says so. In a visit the keys and clocks "
+                                 "go on; names and notes are hidden.")));
+    connect(after, &Choice::changed, this, [this, after] {
+        m_settings.set(Setting::LockAfterMinutes, after->word().toInt());
+        Q_EMIT lockAfterChanged(after->word().toInt());
+    });
 }
 
 void SettingsPage::addKeys() {

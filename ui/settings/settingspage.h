@@ -23,12 +23,14 @@ class SettingsPage : public Page {
     void left();
     /// The table of keys, the tone or the learner's window is another now; the settings have it.
     void visitSettingsChanged();
+    void lockAfterChanged(int minutes);
 
   private:
     void addUnit();
     void addLook();
     void addVisit();
     void addKeys();
+    void addLock();
     void saveUnit();
     Choice* onOrOff(const QString& objectName, Setting setting);
 

@@ -47,6 +47,19 @@ PassphraseField::PassphraseField(const QString& name, const QString& objectName,
     });
 }
 
+bool PassphraseField::checkTyped() {
+    setProblem(isEmpty() ? tr("This is still empty. Type your passphrase.") : QString());
+    if (isEmpty()) m_edit->setFocus();
+    return !isEmpty();
+}
+
+void PassphraseField::refuse(const base::Error& error) {
+    clear();
+    if (error.code == base::Code::SealWrongPassphrase)
+        setProblem(tr("This is not your passphrase. Nothing was done. Type it again."));
+    m_edit->setFocus();
+}
+
 seal::Secret PassphraseField::typed() const {
     QByteArray bytes = m_edit->text().toUtf8();
     seal::Secret secret =

@@ -4,6 +4,7 @@
 
 #include <QLineEdit>
 
+#include "base/result.h"
 #include "parts/field.h"
 #include "seal/newpassphrase.h"
 
@@ -19,6 +20,10 @@ class PassphraseField : public Field {
     PassphraseField(const QString& name, const QString& objectName, const QString& hint = {});
 
     bool isEmpty() const { return m_edit->text().isEmpty(); }
+    /// Says in place that nothing was typed, if so.
+    bool checkTyped();
+    /// Empties it and says in place that it was the wrong one, if that is the error.
+    void refuse(const base::Error& error);
     /// What was typed, in locked memory. Qt's own copies can't be wiped for certain; they are
     /// overwritten as far as it lets us.
     seal::Secret take();

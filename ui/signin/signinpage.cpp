@@ -6,12 +6,15 @@
 #include <QVBoxLayout>
 
 #include "parts/parts.h"
+#include "signin/doorwork.h"
 #include "signin/passphrasefield.h"
+#include "signin/waitstrip.h"
 
 namespace ui {
 
-SignInPage::SignInPage(QWidget* parent)
+SignInPage::SignInPage(DoorWork& work, QWidget* parent)
     : Page(QStringLiteral("signIn"), parent),
+      m_work(work),
       m_name(new WordsField(tr("Your name, as it was entered"), QStringLiteral("signIn.name"),
                             Must::Fill)),
       m_passphrase(new PassphraseField(tr("Passphrase"), QStringLiteral("signIn.passphrase"))) {
@@ -21,36 +24,37 @@ SignInPage::SignInPage(QWidget* parent)
     QVBoxLayout* card = cardIn(column(), tr("Who are you"));
     card->addWidget(m_name);
     card->addWidget(m_passphrase);
+    card->addWidget(new WaitStrip(work));
     column()->addWidget(text(tr("Forgotten? An educator can let you in with a new passphrase. What "
                                 "you signed stays signed."),
                              Size::Note, Tone::Quiet));
-    QPushButton* lost =
-        addSecondary(tr("Open with the recovery sheet"), QStringLiteral("signIn.recovery"));
-    connect(lost, &QPushButton::clicked, this, &SignInPage::recoveryWanted);
+    m_lost = addSecondary(tr("Open with the recovery sheet"), QStringLiteral("signIn.recovery"));
+    m_back = addSecondary(tr("Back"), QStringLiteral("signIn.back"));
     setPrimary(tr("Sign in"));
+    connect(m_lost, &QPushButton::clicked, this, &SignInPage::recoveryWanted);
+    connect(m_back, &QPushButton::clicked, this, &SignInPage::backWanted);
     connect(this, &Page::pressed, this, &SignInPage::press);
     connect(m_passphrase, &PassphraseField::entered, this, &SignInPage::press);
     connect(m_name->edit(), &QLineEdit::returnPressed, m_passphrase->edit(),
             qOverload<>(&QWidget::setFocus));
+    connect(&work, &DoorWork::changed, this, [this] { primary()->setEnabled(m_work.isFree()); });
 }
 
-void SignInPage::press() {
-    if (m_waits || !primary()->isEnabled()) return;
-    if (!m_name->check()) return m_name->edit()->setFocus();
-    if (!m_passphrase->isEmpty()) {
-        errors()->clear();
-        Q_EMIT wanted();
-        return;
-    }
-    m_passphrase->setProblem(tr("This is still empty. Type your passphrase."));
-    m_passphrase->edit()->setFocus();
-}
-
-void SignInPage::begin() {
+void SignInPage::begin(bool isOnlyLocked) {
     errors()->clear();
     m_name->setWords({});
     m_name->setProblem({});
     m_passphrase->clear();
+    m_back->setVisible(isOnlyLocked);
+    m_lost->setVisible(!isOnlyLocked);
+}
+
+void SignInPage::press() {
+    if (!m_work.isFree()) return;
+    if (!m_name->check()) return m_name->edit()->setFocus();
+    if (!m_passphrase->checkTyped()) return;
+    errors()->clear();
+    Q_EMIT wanted();
 }
 
 seal::Secret SignInPage::takePassphrase() { return m_passphrase->take(); }
@@ -61,11 +65,47 @@ void SignInPage::refuse(const base::Error& error) {
     m_passphrase->edit()->setFocus();
 }
 
-void SignInPage::sayWait(std::int64_t ms) {
-    m_waits = ms > 0;
-    primary()->setEnabled(!m_waits);
-    const int seconds = static_cast<int>((ms + 999) / 1000);
-    primary()->setText(m_waits ? tr("Sign in, in %n seconds", nullptr, seconds) : tr("Sign in"));
+LockPage::LockPage(DoorWork& work, QWidget* parent)
+    : Page(QStringLiteral("lock"), parent),
+      m_work(work),
+      m_whose(text({}, Size::Lead, Tone::Ink, Weight::Strong)),
+      m_passphrase(new PassphraseField(tr("Passphrase"), QStringLiteral("lock.passphrase"))) {
+    column()->addWidget(pageHeader(
+        tr("Locked"), tr("Nobody was here for a while. Everything is as it was left; what was "
+                         "recorded is saved.")));
+    QFrame* card = frame("card");
+    QVBoxLayout* inside = columnIn(card);
+    m_whose->setObjectName(QStringLiteral("lock.whose"));
+    inside->setSpacing(12);
+    inside->addWidget(m_whose);
+    inside->addWidget(m_passphrase);
+    inside->addWidget(new WaitStrip(work));
+    column()->addWidget(card);
+    QPushButton* other = addSecondary(tr("Somebody else signs in"), QStringLiteral("lock.other"));
+    setPrimary(tr("Go on"));
+    connect(other, &QPushButton::clicked, this, &LockPage::otherWanted);
+    connect(this, &Page::pressed, this, &LockPage::press);
+    connect(m_passphrase, &PassphraseField::entered, this, &LockPage::press);
+    connect(&work, &DoorWork::changed, this, [this] { primary()->setEnabled(m_work.isFree()); });
+}
+
+void LockPage::begin(const QString& initials) {
+    errors()->clear();
+    m_passphrase->clear();
+    m_whose->setText(tr("%1 is signed in", "initials").arg(initials));
+}
+
+void LockPage::press() {
+    if (!m_work.isFree() || !m_passphrase->checkTyped()) return;
+    errors()->clear();
+    Q_EMIT wanted();
+}
+
+seal::Secret LockPage::takePassphrase() { return m_passphrase->take(); }
+
+void LockPage::refuse(const base::Error& error) {
+    m_passphrase->refuse(error);
+    if (error.code != base::Code::SealWrongPassphrase) errors()->say(error);
 }
 
 }  // namespace ui

@@ -4,54 +4,55 @@
 
 #include <QWidget>
 
-#include "base/clock.h"
-#include "signin/door.h"
+#include "signin/doorwork.h"
 
 class QStackedWidget;
-class QTimer;
 
 namespace ui {
 
+class LockPage;
 class NewcomerPage;
 class RecoverySheetPage;
 class SignInPage;
 
-/// What stands before the first page: signing in, the first person of a new record with the
-/// recovery sheet, and opening by that sheet. Its title names nobody.
+/// What stands before the first page, and over all others while they are locked: signing in, the
+/// first person of a new record with the recovery sheet, opening by that sheet, the lock. Its title
+/// names nobody.
 class SignInWindow : public QWidget {
     Q_OBJECT
   public:
-    explicit SignInWindow(Door& door, QWidget* parent = nullptr);
-    ~SignInWindow() override;
-    /// Back to signing in, with nothing left of the one before.
+    explicit SignInWindow(DoorWork& work, QWidget* parent = nullptr);
+    /// To signing in, with nothing left of the one before.
     void begin();
+    /// To the lock of who is signed in.
+    void beginLocked();
 
   Q_SIGNALS:
-    void opened();  ///< somebody is signed in
-    void given();   ///< the window was closed
+    void opened();    ///< somebody signed in, the same person or another
+    void unlocked();  ///< by who was signed in
+    void given();     ///< the window was closed
 
   protected:
     void closeEvent(QCloseEvent* event) override;
     bool focusNextPrevChild(bool isNext) override;
 
   private:
+    void connectPages();
+    void forget();
     void showPage(QWidget* page);
     void signIn();
+    void unlock();
     void found();
     void recover();
     void printSheet(const QStringList& lines);
-    void setBusy(bool isBusy);
-    void followWait();
-    template <class Page>
-    void took(Page* page, const base::Outcome& outcome);
+    void followWork();
 
-    Door& m_door;
+    DoorWork& m_work;
     QStackedWidget* m_stack;
-    QTimer* m_wait;
     SignInPage* m_signIn;
+    LockPage* m_lock;
     NewcomerPage *m_found, *m_recover;
     RecoverySheetPage* m_sheet;
-    bool m_isBusy = false;
 };
 
 }  // namespace ui

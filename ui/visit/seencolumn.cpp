@@ -47,6 +47,12 @@ SeenColumn::SeenColumn(QWidget* parent) : QWidget(parent) {
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(side, Theme::gap(Gap::Tight), side, Theme::gap(Gap::Snug));
     foot->addWidget(m_note);
+    m_unlock = new PressButton(tr("Unlock names and notes"), Dress::Plain, this,
+                               PressButton::Space::PassesOn);
+    m_unlock->setObjectName(QStringLiteral("unlock"));
+    m_unlock->setVisible(false);
+    connect(m_unlock, &PressButton::clicked, this, [this] { Q_EMIT acted(Act::Note); });
+    foot->addWidget(m_unlock);
     whole->addLayout(foot);
 }
 
@@ -117,6 +123,11 @@ void SeenColumn::show(const Moment& moment, const Keys& keys, HelperAtHand helpe
     showLapses(moment);
     showRest(moment, keys, helper);
     m_note->setPlaceholderText(tr("Note (%1)").arg(keys.words(Act::Note)));
+}
+
+void SeenColumn::setVeiled(bool isVeiled) {
+    m_note->setVisible(!isVeiled);
+    m_unlock->setVisible(isVeiled);
 }
 
 void SeenColumn::showWent(const Moment& moment, const Keys& keys) {

@@ -24,6 +24,8 @@ class SeenColumn : public QWidget {
     void show(const Moment& moment, const Keys& keys, HelperAtHand helper);
 
     QLineEdit* note() const { return m_note; }
+    /// Instead of the note, a button that asks to write one.
+    void setVeiled(bool isVeiled);
     /// Puts the focus on the first lapse, where digits choose.
     void goToLapses();
     /// The lapse with this number in the list, 1 … 9, if the focus is among the lapses; 0 is
@@ -64,6 +66,7 @@ class SeenColumn : public QWidget {
     std::vector<PressButton*> m_lapses;
     std::vector<PressButton*> m_seen;
     QLineEdit* m_note;
+    PressButton* m_unlock;
 };
 
 }  // namespace ui

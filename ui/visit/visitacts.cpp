@@ -15,6 +15,7 @@
 #include "visit/question.h"
 #include "visit/sayagain.h"
 #include "visit/seencolumn.h"
+#include "visit/visitheader.h"
 #include "visit/visitpage.h"
 
 namespace ui {
@@ -44,6 +45,19 @@ void VisitPage::setLocked(bool isLocked) {
         setFocus();
     refresh();
     Q_EMIT lockedForWiping(isLocked);
+}
+
+void VisitPage::setVeiled(std::function<Question*(QWidget*)> unlock) {
+    m_unlock = std::move(unlock);
+    leaveQuestion();
+    m_header->setVeiled(static_cast<bool>(m_unlock));
+    m_seen->setVeiled(static_cast<bool>(m_unlock));
+    if (!m_isLocked) setFocus();
+    refresh();
+}
+
+void VisitPage::askToUnlock() {
+    if (m_unlock && !m_isLocked) ask(m_unlock(this));
 }
 
 bool VisitPage::event(QEvent* event) {
@@ -163,12 +177,13 @@ void VisitPage::doAct(Act what, const Moment& moment) {
         case Act::TakeOver:
             return ask(askTakeOver(this));
         case Act::HandOver:
-            return ask(askHandOver(moment, this));
+            return m_unlock ? askToUnlock() : ask(askHandOver(moment, this));
         case Act::Stop:
             return ask(askStop(moment, this));
         case Act::Pause:
             return doPause(moment);
         case Act::Note:
+            if (m_unlock) return askToUnlock();
             return m_seen->note()->setFocus(Qt::ShortcutFocusReason);
         case Act::Measures:
             if (!moment.pack().measures.empty()) ask(askMeasures(moment, this));

@@ -25,6 +25,7 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
     m_left = new Words(TextSize::Body, Role::QuietInk, this);
     m_patient->setObjectName(QStringLiteral("visitPatient"));
     m_left->setObjectName(QStringLiteral("visitLeft"));
+    m_clock->setObjectName(QStringLiteral("visitClock"));
     m_clock->setWordWrap(false);
     m_clock->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     m_left->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
@@ -69,18 +70,27 @@ void VisitHeader::resizeEvent(QResizeEvent* event) {
     fit();
 }
 
-void VisitHeader::show(const Moment& moment, const base::Instant& now) {
+QString VisitHeader::whoseWords(const Moment& moment) const {
     const record::AddPatient& patient = moment.record().patient;
-    QString who = render::isolated(render::plain(patient.name)) +
-                  tr(", born %1").arg(bornWords(patient.born));
+    QString who = m_isVeiled ? tr("Locked: names and notes are hidden")
+                             : render::isolated(render::plain(patient.name)) +
+                                   tr(", born %1").arg(bornWords(patient.born));
     if (const record::Line* line = moment.record().line(moment.opened().line))
         who += QStringLiteral(", ") + render::armWords(line->said.arm);
-    m_patient->say(who);
+    return who;
+}
+
+QString VisitHeader::taughtWords(const Moment& moment) const {
     const record::Learner* learner = moment.learner();
-    if (learner != nullptr) {
-        const std::string& name = learner->said.isPatient ? patient.name : learner->said.name;
-        m_taught->say(tr("taught: %1").arg(render::isolated(render::plain(name))));
-    }
+    if (m_isVeiled || learner == nullptr) return {};
+    const std::string& name =
+        learner->said.isPatient ? moment.record().patient.name : learner->said.name;
+    return tr("taught: %1").arg(render::isolated(render::plain(name)));
+}
+
+void VisitHeader::show(const Moment& moment, const base::Instant& now) {
+    m_patient->say(whoseWords(moment));
+    m_taught->say(taughtWords(moment));
     QString way = render::wayWords(moment.opened().way) + QStringLiteral(", ") +
                   render::onWords(moment.opened().on);
     if (moment.state().takenOver) way += tr(" – the teacher has taken over");

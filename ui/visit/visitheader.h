@@ -18,6 +18,8 @@ class VisitHeader : public QFrame {
   public:
     explicit VisitHeader(QWidget* parent);
     void show(const Moment& moment, const base::Instant& now);
+    /// Whether it tells who, from the next show() on.
+    void setVeiled(bool isVeiled) { m_isVeiled = isVeiled; }
     /// Only what moves with the clock.
     void tick(const Moment& moment, const base::Instant& now);
 
@@ -28,6 +30,10 @@ class VisitHeader : public QFrame {
   private:
     void fit();
 
+    QString whoseWords(const Moment& moment) const;
+    QString taughtWords(const Moment& moment) const;
+
+    bool m_isVeiled = false;
     QBoxLayout* m_rows;
     QBoxLayout* m_how;
     Words* m_patient;

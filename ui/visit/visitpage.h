@@ -4,6 +4,7 @@
 
 #include <QTimer>
 #include <QWidget>
+#include <functional>
 #include <map>
 #include <optional>
 
@@ -43,6 +44,11 @@ class VisitPage : public QWidget {
     void act(Act what);
     bool isLocked() const { return m_isLocked; }
     Question* question() const { return m_question; }
+    /// Hides names and notes, while keys and clocks stay live; `unlock` makes what is asked by
+    /// whoever wants them back. Without one they are shown.
+    void setVeiled(std::function<Question*(QWidget*)> unlock);
+    /// Asks, in a veiled visit, to have names and notes back.
+    void askToUnlock();
     /// Where refusals are said, for what went wrong beside the visit.
     void sayQuietly(const QString& sentence);
 
@@ -114,8 +120,9 @@ class VisitPage : public QWidget {
     std::optional<base::VisitId> m_awayFrom;  ///< a visit that was left and has to be gone on with
     practice::BackBy m_backBy = practice::BackBy::Restart;
     std::optional<std::int64_t> m_hiddenAtMs;
-    std::optional<std::int64_t> m_toneFor;      ///< when the phase began that the tone was for
-    HelperAtHand m_helper = HelperAtHand::Yes;  ///< for every lapse from now on
+    std::optional<std::int64_t> m_toneFor;        ///< when the phase began that the tone was for
+    HelperAtHand m_helper = HelperAtHand::Yes;    ///< for every lapse from now on
+    std::function<Question*(QWidget*)> m_unlock;  ///< set: veiled
     bool m_isLocked = false;
     bool m_isWriting = false;
     bool m_hasTone = true;

@@ -2,37 +2,101 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
+
 #include "signin/door.h"
 
 namespace ui {
 
-/// A door without keys: one name and passphrase fit.
+/// A door without keys: whoever is in `known` signs in with the passphrase there.
 class FakeDoor : public Door {
   public:
+    struct Known {
+        Member member;
+        std::string passphrase;
+    };
+
     bool founded = true;
-    std::int64_t wait = 0;
+    std::int64_t wait = 0, waitAfterWrong = 0;
     std::string lettersSaid;  ///< of the recovery sheet
     std::string said;         ///< what was asked of it last, passphrase included
+    std::vector<Known> known{{{base::StaffId::random(), QStringLiteral("Ilse Marchetti"),
+                               QStringLiteral("IM"), record::Role::Educator},
+                              "four words that fit"},
+                             {{base::StaffId::random(), QStringLiteral("Kwame Brandt"),
+                               QStringLiteral("KB"), record::Role::Teacher},
+                              "a lamp beside the sea"}};
+    std::optional<base::StaffId> signedIn;
 
     bool isFounded() const override { return founded; }
     base::Result<seal::Secret> found(const Newcomer& first, seal::Secret passphrase) override {
         say(first.name + QStringLiteral(", ") + first.initials, passphrase);
         return seal::Secret::copyOf("AAAAA-BBBBB\nCCCCC-DDDDD\nEEEEE-FFFFF\nGGGGG-HHHHH");
     }
+    std::optional<Member> who() const override {
+        for (const Known& one : known)
+            if (signedIn == one.member.staff) return one.member;
+        return std::nullopt;
+    }
     base::Outcome signIn(const QString& name, seal::Secret passphrase) override {
         say(name, passphrase);
-        if (passphrase.equals("four words that fit")) return base::Done{};
-        return base::Error{base::Code::SealWrongPassphrase};
+        for (const Known& one : known)
+            if (one.member.name == name && !one.member.isRetired &&
+                passphrase.equals(one.passphrase)) {
+                signedIn = one.member.staff;
+                return base::Done{};
+            }
+        return wrong();
     }
+    base::Outcome unlock(seal::Secret passphrase) override {
+        say(QStringLiteral("unlock"), passphrase);
+        return passphrase.equals(own().passphrase) ? base::Outcome(base::Done{}) : wrong();
+    }
+    void signOut() override { signedIn.reset(); }
+    std::int64_t waitMs() const override { return wait; }
     base::Outcome recover(seal::Secret letters, const Newcomer& person,
                           seal::Secret passphrase) override {
         say(person.name, passphrase);
         lettersSaid = letters.view();
         return base::Error{base::Code::SealCodeLine, {"2"}};
     }
-    std::int64_t waitMs() const override { return wait; }
+    base::Outcome changePassphrase(seal::Secret old, seal::Secret fresh) override {
+        if (!old.equals(own().passphrase)) return wrong();
+        own().passphrase = fresh.view();
+        return base::Done{};
+    }
+    std::vector<Member> people() const override {
+        std::vector<Member> all;
+        if (!who() || who()->role == record::Role::Teacher) return all;
+        for (const Known& one : known) all.push_back(one.member);
+        return all;
+    }
+    base::Outcome admit(const Newcomer& person, record::Role role,
+                        seal::Secret passphrase) override {
+        known.push_back({{base::StaffId::random(), person.name, person.initials, role},
+                         std::string(passphrase.view())});
+        return base::Done{};
+    }
+    base::Outcome reset(const base::StaffId& person, seal::Secret passphrase) override {
+        of(person).passphrase = passphrase.view();
+        return base::Done{};
+    }
+    base::Outcome retire(const base::StaffId& person) override {
+        of(person).member.isRetired = true;
+        return base::Done{};
+    }
+    Known& of(const base::StaffId& person) {
+        for (Known& one : known)
+            if (one.member.staff == person) return one;
+        throw std::out_of_range("nobody of that id");
+    }
 
   private:
+    Known& own() { return of(signedIn.value()); }
+    base::Error wrong() {
+        wait = waitAfterWrong;
+        return {base::Code::SealWrongPassphrase};
+    }
     void say(const QString& who, const seal::Secret& passphrase) {
         said = who.toStdString() + ": " + std::string(passphrase.view());
     }

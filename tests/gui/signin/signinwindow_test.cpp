@@ -18,13 +18,14 @@
 #include "gui/signin/fakedoor.h"
 #include "look.h"
 #include "parts/errorstrip.h"
+#include "signin/waitstrip.h"
 
 /// The window over a door that holds no keys, driven as a person would.
 class SignIn : public testing::Test {
   protected:
     void begin() {
         ui::Look::instance();
-        m_window = std::make_unique<ui::SignInWindow>(m_door);
+        m_window = std::make_unique<ui::SignInWindow>(m_work);
         QObject::connect(m_window.get(), &ui::SignInWindow::opened, [this] { m_isOpened = true; });
         m_window->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(m_window.get()));
@@ -49,6 +50,7 @@ class SignIn : public testing::Test {
     }
 
     ui::FakeDoor m_door;
+    ui::DoorWork m_work{m_door};
     std::unique_ptr<ui::SignInWindow> m_window;
     bool m_isOpened = false;
 };
@@ -69,7 +71,7 @@ TEST_F(SignIn, SaysNothingOfWhichOfTheTwoWasWrongAndWaits) {
     begin();
     type("signIn.name", "Somebody Else");
     type("signIn.passphrase", "four words that do not");
-    m_door.wait = 4000;
+    m_door.waitAfterWrong = 4000;
     press("signIn");
     ASSERT_TRUE(answered([this] { return !refused("signIn").isEmpty(); }));
     EXPECT_TRUE(refused("signIn").contains(QLatin1String("The name or the passphrase")));
@@ -77,13 +79,23 @@ TEST_F(SignIn, SaysNothingOfWhichOfTheTwoWasWrongAndWaits) {
     EXPECT_EQ(find<QLineEdit>("signIn.name")->text(), QLatin1String("Somebody Else"));
     const auto* primary = find<QPushButton>("signIn.primary");
     EXPECT_FALSE(primary->isEnabled());
-    EXPECT_TRUE(primary->text().contains(u'4')) << primary->text().toStdString();
+    const auto* wait = find<QWidget>("signIn")->findChild<ui::WaitStrip*>();
+    EXPECT_TRUE(wait->isVisible());
+    EXPECT_TRUE(wait->words().contains(QLatin1String("4 seconds"))) << wait->words().toStdString();
+    EXPECT_EQ(wait->accessibleName(), wait->words()) << "said, not only shown";
+    m_door.wait = 2500;
+    m_work.tick();
+    EXPECT_TRUE(wait->words().contains(QLatin1String("3 seconds"))) << "rounded up";
     m_door.said.clear();
     type("signIn.passphrase", "four words that fit");
     QTest::keyClick(find<QLineEdit>("signIn.passphrase"), Qt::Key_Return);
     EXPECT_EQ(m_door.said, "") << "nothing is tried while it waits";
     m_door.wait = 0;
     EXPECT_TRUE(answered([&] { return primary->isEnabled(); }));
+    EXPECT_EQ(wait->accessibleName(), QLatin1String("You can try again now."));
+    QTest::keyClick(find<QLineEdit>("signIn.passphrase"), Qt::Key_Return);
+    ASSERT_TRUE(answered([this] { return !m_door.said.empty(); }));
+    EXPECT_EQ(m_door.said, "Somebody Else: four words that fit") << "never locked for good";
 }
 
 TEST_F(SignIn, ListsNobodyAndItsTitleNamesNobody) {

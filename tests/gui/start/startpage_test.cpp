@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A pack that does not fit the patient or the kit is not begun, and says why.
+#include <QAbstractButton>
 #include <QLabel>
 
 #include "gui/main/shell_fixture.h"

@@ -11,6 +11,7 @@
 #include "main/refusedwindow.h"
 #include "signin/recoverysheetpage.h"
 #include "signin/signinwindow.h"
+#include "signin/unlockquestion.h"
 #include "visit/learnerfeed.h"
 #include "visit/visitpage.h"
 
@@ -55,6 +56,10 @@ const std::vector<Walk::Place>& Walk::places() {
         {"refused window", &Walk::refused},
         {"learner's window", &Walk::learnersWindow},
         {"sign in", &Walk::signIn, Needs::Door},
+        {"locked", &Walk::locked, Needs::Door},
+        {"locked, another", &Walk::lockedOther, Needs::Door},
+        {"visit, veiled", &Walk::visitVeiled},
+        {"visit, unlock", &Walk::visitUnlock},
         {"sign in, first person", &Walk::signInFirst, Needs::Door},
         {"sign in, recovery sheet", &Walk::signInSheet, Needs::Door},
         {"sign in, by the sheet", &Walk::signInRecovery, Needs::Door},
@@ -268,11 +273,28 @@ void Walk::refused() {
 }
 void Walk::signIn() {
     m_door.founded = true;
-    m_shown = std::make_unique<ui::SignInWindow>(m_door);
+    m_shown = std::make_unique<ui::SignInWindow>(m_work);
 }
 void Walk::signInFirst() {
     m_door.founded = false;
-    m_shown = std::make_unique<ui::SignInWindow>(m_door);
+    m_shown = std::make_unique<ui::SignInWindow>(m_work);
+}
+void Walk::locked() {
+    signIn();
+    m_door.signedIn = m_door.known.front().member.staff;
+    static_cast<ui::SignInWindow*>(m_shown.get())->beginLocked();
+}
+void Walk::lockedOther() {
+    locked();
+    m_shown->findChild<QAbstractButton*>(QStringLiteral("lock.other"))->click();
+}
+void Walk::visitVeiled() {
+    openVisit();
+    m_window->setVeiled([this](QWidget* parent) { return new ui::UnlockQuestion(m_work, parent); });
+}
+void Walk::visitUnlock() {
+    visitVeiled();
+    act(ui::Act::Note);
 }
 void Walk::signInSheet() {
     auto page = std::make_unique<ui::RecoverySheetPage>();

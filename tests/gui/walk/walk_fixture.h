@@ -7,6 +7,7 @@
 #include "gui/main/shell_fixture.h"
 #include "gui/signin/fakedoor.h"
 #include "keys/keys.h"
+#include "signin/doorwork.h"
 
 /// Takes the program to each of its windows, pages and questions, over the demonstration ward, so
 /// that one check can be held against all of them.
@@ -72,10 +73,15 @@ class Walk : public Shell {
     void refused();
     void signIn();
     void signInFirst();
+    void locked();
+    void lockedOther();
+    void visitVeiled();
+    void visitUnlock();
     void signInSheet();
     void signInRecovery();
     void learnersWindow();
 
     ui::FakeDoor m_door;
+    ui::DoorWork m_work{m_door};
     std::unique_ptr<QWidget> m_shown;  ///< a window of its own, beside the main one
 };

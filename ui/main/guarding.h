@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "main/mainwindow.h"
+#include "signin/lock.h"
+
+namespace ui {
+
+/// Has the lock follow what the main window does and the other way round: a running visit is
+/// veiled in place, all else is hidden; another person begins at the learners. Ctrl+L locks now.
+void guard(MainWindow& window, Lock& lock, desk::Desk& desk, const Settings& settings);
+
+}  // namespace ui
