@@ -24,6 +24,16 @@ TEST(Letters, OfScriptsAtHandArePrinted) {
         EXPECT_FALSE(chartTextOf(name).contains(QStringLiteral("no font"))) << name;
 }
 
+// Simplified and traditional Chinese, Japanese, Korean: of fonts-wqy-microhei. A font embedded in
+// the PDF says which letters it holds, so a box in a letter's place would not be found as it.
+TEST(Letters, OfChineseJapaneseAndKoreanArePrinted) {
+    for (const char* name : {"蓝小舟", "藍曉舟", "青山みどり", "한가람"}) {
+        const QString text = chartTextOf(name);
+        EXPECT_FALSE(text.contains(QStringLiteral("no font"))) << name;
+        EXPECT_TRUE(text.contains(QString::fromUtf8(name))) << name;
+    }
+}
+
 // U+E000 is for private use (The Unicode Standard, 23.5): no font of general use has it. A name
 // can't hold one, so it is put on the page behind the record's back.
 TEST(Letters, WithoutAFontAreSaidInWords) {
