@@ -455,6 +455,50 @@
         <source>This signature can&apos;t be kept: it is too large, or it was not drawn here. Nothing was signed. Clear it and draw it again, or type the name.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Several passphrases were wrong one after the other. Nothing was opened. Wait %1 seconds, then type the name and the passphrase again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This record has its first person already. Nothing was changed. Ask an educator to let you in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This passphrase would be guessed. Nothing was changed. Take a longer one, several words that do not belong together for instance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody signs in by this name already. Nothing was changed. Write the name in another way, with a second first name for instance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is signed in any more. What was saved is safe. Sign in and do it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only an educator may do this. Nothing was changed. Ask one of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody does this for themselves. Nothing was changed. Ask another educator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This person has left and signs in no more. Nothing was changed. What they wrote stays. Choose somebody else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who may sign in is changed on the People page alone, with a passphrase. Nothing was changed. Go there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The passphrases of this record are guessed too quickly, as those of a demonstration. It was not opened. No real person may be in it. Tell whoever looks after the computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stored keys are not those the record tells of (%1). Somebody changed the files. It was not opened. Keep it as it is and tell whoever looks after the computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>

@@ -31,6 +31,8 @@ class Guard {
         if (m_view.house.person(said.staff)) return Error{Code::StaffKnown};
         return Done{};
     }
+    /// Keys are not changed by words: whoever may and can goes to gate::Gate.
+    Outcome may(const record::ChangeAccess&) const { return Error{Code::AccessByKeysOnly}; }
     Outcome may(const record::SetUnit& said) const {
         if (base::isBlank(said.teamNow)) return Error{Code::NumberMissing};
         return Done{};
@@ -211,12 +213,15 @@ class Guard {
 };
 
 /// Who speaks: one of the staff, no auditor; only the very first of the staff speaks for herself.
-Outcome maySpeak(const Command& command, const record::House& house) {
-    if (house.staff.empty() && std::holds_alternative<record::AddStaff>(command.payload))
-        return Done{};
+Outcome maySpeak(const Command& command, const RecordView& view) {
+    const record::House& house = view.house;
+    const bool addsStaff = std::holds_alternative<record::AddStaff>(command.payload);
+    if (addsStaff && view.ward == Ward::Real) return Error{Code::AccessByKeysOnly};
+    if (house.staff.empty() && addsStaff) return Done{};
     if (!command.by) return Error{Code::StaffUnknown};
     const record::Staff* person = house.person(*command.by);
     if (!person) return Error{Code::StaffUnknown};
+    if (person->isRetired) return Error{Code::AccessRetired};
     if (person->said.role == record::Role::Auditor) return Error{Code::AuditorReads};
     return Done{};
 }
@@ -225,9 +230,8 @@ Outcome maySpeak(const Command& command, const record::House& house) {
 
 Outcome mayBecomeEntry(const Command& command, const RecordView& view,
                        const procedure::Shelf& shelf, const base::Instant& now) {
-    if (auto bad = maySpeak(command, view.house); !bad) return bad;
-    const bool ofHouse = std::holds_alternative<record::AddStaff>(command.payload) ||
-                         std::holds_alternative<record::SetUnit>(command.payload);
+    if (auto bad = maySpeak(command, view); !bad) return bad;
+    const bool ofHouse = record::isOfHouse(command.payload);
     if (ofHouse == command.patient.has_value()) return Error{Code::PatientUnknown};
     const Guard guard(command, view, shelf, now);
     return std::visit([&](const auto& said) { return guard.may(said); }, command.payload);

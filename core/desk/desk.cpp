@@ -9,6 +9,7 @@
 #include "desk/bounds.h"
 #include "desk/fit.h"
 #include "record/derivation.h"
+#include "record/draft.h"
 
 namespace desk {
 namespace {
@@ -32,11 +33,6 @@ bool showsOnCards(const record::Payload& payload) {
                    !std::is_same_v<T, practice::RecordChange>;
         },
         payload);
-}
-
-std::string roleOf(const Command& command, const record::House& house) {
-    const record::Staff* person = command.by ? house.person(*command.by) : nullptr;
-    return person ? base::nameOf(person->said.role) : "system";
 }
 
 }  // namespace
@@ -152,23 +148,15 @@ ledger::Entry Desk::provisional(const ledger::Draft& draft, const base::Instant&
 }
 
 ledger::Draft Desk::draftOf(const Command& command, const base::Instant& now) const {
-    ledger::Draft draft{.subject = command.patient, .body = {}};
-    ledger::Body& body = draft.body;
-    body.id = command.id;
-    body.type = record::typeOf(command.payload);
-    body.tv = record::versionOf(command.payload);
-    body.about = record::learnersIn(command.payload);
-    body.atMs = command.atMs.value_or(now.wallMs);
-    body.offsetMinutes = now.offsetMinutes;
-    body.zone = now.zone;
-    body.by = command.by;
-    body.role = roleOf(command, m_view.house);
-    body.app = "ninebark " NINEBARK_VERSION;
-    body.visit = command.visit;
+    ledger::Draft draft =
+        record::draftOf(command.payload, command.by, record::roleOf(command.by, m_view.house), now);
+    draft.subject = command.patient;
+    draft.body.id = command.id;
+    draft.body.atMs = command.atMs.value_or(now.wallMs);
+    draft.body.visit = command.visit;
     if (std::holds_alternative<record::SignOff>(command.payload) ||
         std::holds_alternative<record::IssuePaper>(command.payload))
-        body.basis[m_ledger.id()] = m_ledger.head().size;
-    body.data = record::dataOf(command.payload);
+        draft.body.basis[m_ledger.id()] = m_ledger.head().size;
     return draft;
 }
 
@@ -199,9 +187,7 @@ Command Desk::command(record::Payload payload) const {
                     .visit = {},
                     .atMs = {},
                     .payload = std::move(payload)};
-    const bool ofHouse = std::holds_alternative<record::AddStaff>(command.payload) ||
-                         std::holds_alternative<record::SetUnit>(command.payload);
-    if (!ofHouse && m_view.record) command.patient = m_view.record->id;
+    if (!record::isOfHouse(command.payload) && m_view.record) command.patient = m_view.record->id;
     if (std::holds_alternative<record::AddPatient>(command.payload))
         command.patient = base::PatientId::random();
     if (std::holds_alternative<practice::OpenVisit>(command.payload))

@@ -26,25 +26,6 @@ json idOrNull(const std::optional<Id>& id) {
     return id ? json(id->text()) : json(nullptr);
 }
 
-json bodyJson(const Body& body) {
-    json out = {{"id", body.id.text()},
-                {"type", body.type},
-                {"tv", body.tv},
-                {"must", body.must},
-                {"at", base::isoUtc(body.atMs)},
-                {"offset", body.offsetMinutes},
-                {"zone", body.zone},
-                {"by", idOrNull(body.by)},
-                {"role", body.role},
-                {"app", body.app},
-                {"data", body.data},
-                {"sigs", body.sigs}};
-    if (body.visit) out["visit"] = body.visit->text();
-    if (!body.about.empty()) out["about"] = body.about;
-    for (const auto& [ledger, size] : body.basis) out["basis"][ledger.text()] = size;
-    return out;
-}
-
 /// What the types of Body leave open; the same when writing and when reading.
 base::Outcome checkBody(const Body& body) {
     if (body.type.empty()) return badEntry("/body/type", "is empty");
@@ -122,7 +103,26 @@ Envelope envelopeOf(const Entry& entry) {
 
 }  // namespace
 
-base::Result<std::string> entryBytes(const Entry& entry, Codec& codec) {
+json bodyJson(const Body& body) {
+    json out = {{"id", body.id.text()},
+                {"type", body.type},
+                {"tv", body.tv},
+                {"must", body.must},
+                {"at", base::isoUtc(body.atMs)},
+                {"offset", body.offsetMinutes},
+                {"zone", body.zone},
+                {"by", idOrNull(body.by)},
+                {"role", body.role},
+                {"app", body.app},
+                {"data", body.data},
+                {"sigs", body.sigs}};
+    if (body.visit) out["visit"] = body.visit->text();
+    if (!body.about.empty()) out["about"] = body.about;
+    for (const auto& [ledger, size] : body.basis) out["basis"][ledger.text()] = size;
+    return out;
+}
+
+base::Result<std::string> entryBytes(Entry& entry, Codec& codec) {
     if (const auto checked = checkBody(entry.body); !checked) return checked.error();
     const auto body = entryJcs(bodyJson(entry.body));
     if (!body) return body.error();
@@ -130,6 +130,7 @@ base::Result<std::string> entryBytes(const Entry& entry, Codec& codec) {
     auto closed = codec.close(headOf(envelope), *body);
     if (!closed) return closed.error();
     envelope.closed = std::move(*closed);
+    entry.key = envelope.closed.key;
     return envelopeBytes(envelope);
 }
 
@@ -142,7 +143,8 @@ base::Result<Entry> readEntry(const std::string& bytes, Codec& codec) {
                 .wallMs = envelope->wallMs,
                 .bootId = envelope->bootId,
                 .bootMs = envelope->bootMs,
-                .subject = envelope->subject};
+                .subject = envelope->subject,
+                .key = envelope->closed.key};
     const auto opened = codec.open(headOf(*envelope), envelope->closed);
     if (!opened) return opened.error();
     entry.isOpen = opened->has_value();
@@ -155,9 +157,7 @@ base::Result<Entry> readEntry(const std::string& bytes, Codec& codec) {
     return entry;
 }
 
-base::Result<std::string> entryBytes(const Entry& entry) {
-    return entryBytes(entry, *plainCodec());
-}
+base::Result<std::string> entryBytes(Entry entry) { return entryBytes(entry, *plainCodec()); }
 
 base::Result<Entry> readEntry(const std::string& bytes) { return readEntry(bytes, *plainCodec()); }
 

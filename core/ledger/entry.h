@@ -62,6 +62,7 @@ struct Entry {
     std::int64_t bootMs = 0;
     /// Whose record it is part of; none: the ledger's own.
     std::optional<base::PatientId> subject = {};
+    std::string key = {};  ///< id of the key the body is sealed under; "" when it is not
     /// Nothing of the body was read when false: its key is not at hand, or was destroyed.
     bool isOpen = true;
     Body body = {};
@@ -75,15 +76,19 @@ struct Draft {
     Body body;
 };
 
+/// The body as it stands in an entry.
+nlohmann::json bodyJson(const Body& body);
+
 /// The canonical bytes of an entry, exactly those that are stored and hashed. Errors:
 /// LedgerBadEntry, those of entryJcs() and of the codec.
-base::Result<std::string> entryBytes(const Entry& entry, Codec& codec);
+/// Sets the entry's key to the one the codec took.
+base::Result<std::string> entryBytes(Entry& entry, Codec& codec);
 /// Reads such bytes; refuses what readEnvelope() refuses and a body that is not canonical. When
 /// the codec has no key for it, the entry comes back with isOpen false.
 base::Result<Entry> readEntry(const std::string& bytes, Codec& codec);
 
 /// The same by the plain codec.
-base::Result<std::string> entryBytes(const Entry& entry);
+base::Result<std::string> entryBytes(Entry entry);
 base::Result<Entry> readEntry(const std::string& bytes);
 
 }  // namespace ledger

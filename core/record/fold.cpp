@@ -85,6 +85,7 @@ class Placer {
         return true;
     }
     bool on(const AddStaff&) { return false; }
+    bool on(const ChangeAccess&) { return false; }
     bool on(const SetUnit&) { return false; }
 
     template <class T>
@@ -197,9 +198,35 @@ void fold(Record& record, const ledger::Entry& entry, const procedure::Shelf& sh
     if (!placed) record.unknown.push_back(unknownOf(entry));
 }
 
+namespace {
+
+void change(Staff& person, const ChangeAccess& said) {
+    switch (said.what) {
+        case AccessChange::Founded:
+        case AccessChange::Admitted:
+        case AccessChange::Reset:
+        case AccessChange::Recovered:
+            person.kids.push_back(said.kid);
+            person.isRetired = false;
+            return;
+        case AccessChange::Retired:
+            person.isRetired = true;
+            return;
+        case AccessChange::NewPassphrase:
+        case AccessChange::RaisedCost:
+        case AccessChange::NewRecovery:
+            return;
+    }
+}
+
+}  // namespace
+
 void fold(House& house, const ledger::Entry& entry) {
     const auto payload = lifted(entry.body).payload;
     if (!payload) return;
+    if (const auto* said = std::get_if<ChangeAccess>(&*payload))
+        for (Staff& person : house.staff)
+            if (person.said.staff == said->staff) change(person, *said);
     if (const auto* staff = std::get_if<AddStaff>(&*payload))
         house.staff.push_back({*staff, originOf(entry)});
     if (const auto* unit = std::get_if<SetUnit>(&*payload)) house.unit = *unit;

@@ -12,6 +12,18 @@ namespace record {
 
 enum class Role { Teacher, Educator, Auditor };
 
+/// What became of somebody's keys. The keys themselves lie beside the entries.
+enum class AccessChange {
+    Founded,        ///< the first person and the first keys of all
+    Admitted,       ///< a person who could not sign in before
+    NewPassphrase,  ///< the same keys under another passphrase, by the person
+    RaisedCost,     ///< the same keys and passphrase, dearer to guess
+    Reset,          ///< new keys, let in by another person
+    Retired,        ///< signs in no more
+    Recovered,      ///< let in by the recovery sheet
+    NewRecovery,    ///< another recovery sheet; the former opens nothing from now on
+};
+
 struct AddStaff {
     static constexpr const char* type = "staff-added";
     base::StaffId staff;
@@ -21,6 +33,23 @@ struct AddStaff {
     template <class V>
     void fields(V& v) {
         v("staff", staff), v("name", name), v("initials", initials), v("role", role);
+    }
+};
+
+/// Somebody's keys were made, changed or taken away.
+struct ChangeAccess {
+    static constexpr const char* type = "access-changed";
+    base::StaffId staff;  ///< whose
+    AccessChange what = AccessChange::Founded;
+    std::string kid;  ///< what their signatures are made by from now on; "" when by none
+    /// The epoch of keys that begins with it, and the digest of its key; "" when none does. Said
+    /// under the epoch before, so that nobody slips in one of their own.
+    std::string epoch, epochDigest;
+    bool operator==(const ChangeAccess&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("staff", staff), v("what", what), v("kid", kid), v("epoch", epoch);
+        v("epoch_digest", epochDigest);
     }
 };
 
@@ -50,6 +79,20 @@ struct Names<record::Role> {
         {record::Role::Teacher, "teacher"},
         {record::Role::Educator, "educator"},
         {record::Role::Auditor, "auditor"},
+    }};
+};
+
+template <>
+struct Names<record::AccessChange> {
+    static constexpr std::array<std::pair<record::AccessChange, const char*>, 8> all{{
+        {record::AccessChange::Founded, "founded"},
+        {record::AccessChange::Admitted, "admitted"},
+        {record::AccessChange::NewPassphrase, "new-passphrase"},
+        {record::AccessChange::RaisedCost, "raised-cost"},
+        {record::AccessChange::Reset, "reset"},
+        {record::AccessChange::Retired, "retired"},
+        {record::AccessChange::Recovered, "recovered"},
+        {record::AccessChange::NewRecovery, "new-recovery"},
     }};
 };
 

@@ -53,6 +53,12 @@ std::vector<std::string> learnersIn(const Payload& payload) {
     return ids;
 }
 
+bool isOfHouse(const Payload& payload) {
+    return std::holds_alternative<AddStaff>(payload) ||
+           std::holds_alternative<ChangeAccess>(payload) ||
+           std::holds_alternative<SetUnit>(payload);
+}
+
 std::vector<std::string> allTypes() {
     std::vector<std::string> types;
     eachType([&]<class T>() { types.emplace_back(T::type); });

@@ -19,16 +19,15 @@ namespace record {
 
 /// Everything a person can say to the record: one alternative, one kind of Command, one type of
 /// entry. Each struct is at once the data of the Command and of the entry it becomes.
-using Payload =
-    std::variant<AddStaff, SetUnit, AddPatient, AskAllergies, AddLine, AddLearner, AskConsent,
-                 AskNeeds, practice::OpenVisit, practice::BeginPhase, practice::EndPhase,
-                 practice::Pause, practice::Resume, practice::GiveCue, practice::HandsOn,
-                 practice::SeeStep, practice::SeeRest, practice::MissStep, practice::OverlookStep,
-                 practice::SkipStep, practice::SeeLapse, practice::CatchAlone,
-                 practice::ShowWayBack, practice::TakeBack, practice::TakeOver, practice::HandOver,
-                 practice::WriteNote, practice::TakeMeasure, practice::RecordChange,
-                 practice::StopVisit, practice::CloseVisit, practice::ComeBack, AskBack, MakePlan,
-                 DoDrill, SignOff, DecideHelp, IssuePaper, AddAddendum, AddLateEntry>;
+using Payload = std::variant<
+    AddStaff, ChangeAccess, SetUnit, AddPatient, AskAllergies, AddLine, AddLearner, AskConsent,
+    AskNeeds, practice::OpenVisit, practice::BeginPhase, practice::EndPhase, practice::Pause,
+    practice::Resume, practice::GiveCue, practice::HandsOn, practice::SeeStep, practice::SeeRest,
+    practice::MissStep, practice::OverlookStep, practice::SkipStep, practice::SeeLapse,
+    practice::CatchAlone, practice::ShowWayBack, practice::TakeBack, practice::TakeOver,
+    practice::HandOver, practice::WriteNote, practice::TakeMeasure, practice::RecordChange,
+    practice::StopVisit, practice::CloseVisit, practice::ComeBack, AskBack, MakePlan, DoDrill,
+    SignOff, DecideHelp, IssuePaper, AddAddendum, AddLateEntry>;
 
 /// "step-seen" and its like.
 std::string typeOf(const Payload& payload);
@@ -38,6 +37,8 @@ base::Result<Payload> readPayload(const std::string& type, const nlohmann::json&
 /// The learners it names, for the `about` of its entry: one day a program that does not know the
 /// type still has to see whom it concerns.
 std::vector<std::string> learnersIn(const Payload& payload);
+/// Whether it concerns the house and nobody's record.
+bool isOfHouse(const Payload& payload);
 /// Every type there is, in the order of the variant; for tests.
 std::vector<std::string> allTypes();
 

@@ -106,6 +106,10 @@ struct Record {
 struct Staff {
     AddStaff said;
     Origin origin;
+    /// The names of the keys they have signed by, the present one last; none where records are not
+    /// sealed.
+    std::vector<std::string> kids = {};
+    bool isRetired = false;
 };
 
 /// What the ledger's own entries say: the staff and the unit.

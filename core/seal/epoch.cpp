@@ -57,6 +57,18 @@ EpochKey EpochKey::generate(std::int64_t number) {
     return {EpochId::random(), number, Secret::random(keySize)};
 }
 
+std::string EpochKey::digest() const {
+    const std::string purpose = "ninebark epoch";
+    std::string personal =
+        purpose + std::string(crypto_generichash_blake2b_PERSONALBYTES - purpose.size(), '\0');
+    std::string out(digestSize, '\0');
+    const int done = crypto_generichash_blake2b_salt_personal(bytePointer(out), out.size(),
+                                                              key.data(), key.size(), nullptr, 0,
+                                                              nullptr, bytePointer(personal));
+    REQUIRE(done == 0);
+    return toBase64Url(out);
+}
+
 EpochGrant grantEpoch(const EpochKey& epoch, const base::LedgerId& home, const std::string& to,
                       const Identity& by) {
     REQUIRE(to.size() == publicSize);

@@ -81,6 +81,14 @@ void Keyring::take(const KeyRows& rows, const std::string& publicKey, const Secr
     }
 }
 
+Keyring Keyring::copy() const {
+    Keyring other(m_home);
+    if (m_identity) other.m_identity = Identity::fromSecret(m_identity->secret());
+    for (const auto& [id, key] : m_epochs) other.m_epochs.emplace(id, key.copy());
+    other.m_refusedGrants = m_refusedGrants;
+    return other;
+}
+
 const EpochKey* Keyring::epoch(const EpochId& id) const {
     const auto found = m_epochs.find(id);
     return found == m_epochs.end() ? nullptr : &found->second;

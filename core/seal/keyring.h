@@ -48,12 +48,17 @@ class Keyring {
     /// Errors: SealKeyMissing when no epoch opens by this sheet.
     static base::Result<Keyring> unlockWithRecovery(const KeyRows& rows, const Recovery& recovery);
 
+    /// The same keys once more, on purpose: to begin an epoch in and to drop if it can't be
+    /// written.
+    Keyring copy() const;
+
     /// Whose it is; none when opened by the recovery sheet.
     const Identity* identity() const { return m_identity ? &*m_identity : nullptr; }
     /// The epoch with this id, if its key is here.
     const EpochKey* epoch(const EpochId& id) const;
     /// What new things are sealed under.
     const EpochKey& current() const;
+    const std::map<EpochId, EpochKey>& epochs() const { return m_epochs; }
     std::size_t epochCount() const { return m_epochs.size(); }
     /// Grants to this person that were left out because no known person gave them or they were
     /// changed: somebody tampered with the disk.

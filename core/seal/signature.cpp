@@ -76,6 +76,20 @@ base::Result<json> signBody(const Identity& by, const base::LedgerId& ledger, Pu
                 {"signature", toBase64Url(by.sign(signingInput(header, *payload)))}};
 }
 
+nlohmann::json signedPart(const ledger::Body& body) {
+    nlohmann::json part = ledger::bodyJson(body);
+    part.erase("sigs");
+    return part;
+}
+
+base::Outcome addSignature(ledger::Body& body, const Identity& by, const base::LedgerId& ledger,
+                           Purpose purpose) {
+    auto signature = signBody(by, ledger, purpose, signedPart(body));
+    if (!signature) return signature.error();
+    body.sigs.push_back(std::move(*signature));
+    return base::Done{};
+}
+
 base::Result<SignatureClaim> readSignature(const json& signature) {
     if (!signature.is_object() || signature.size() != 3) return badSignature("members");
     const auto purpose = purposeOf(textIn(signature, "purpose"));

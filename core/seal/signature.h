@@ -8,6 +8,7 @@
 #include <string>
 #include <utility>
 
+#include "ledger/entry.h"
 #include "seal/identity.h"
 
 /// What a person signs and how it is written: JSON Web Signature (RFC 7515) with EdDSA (RFC 8037)
@@ -39,6 +40,12 @@ std::optional<Purpose> purposeOf(const std::string& code);
 /// Errors: those of entryJcs().
 base::Result<nlohmann::json> signBody(const Identity& by, const base::LedgerId& ledger,
                                       Purpose purpose, const nlohmann::json& signedBody);
+
+/// Puts such a signature beside those a body has. Errors: as signBody().
+base::Outcome addSignature(ledger::Body& body, const Identity& by, const base::LedgerId& ledger,
+                           Purpose purpose);
+/// What all signatures of a body are over: its JSON without them.
+nlohmann::json signedPart(const ledger::Body& body);
 
 /// What a signature says of itself before it is verified.
 struct SignatureClaim {

@@ -37,7 +37,7 @@ set(storey_2 packs seal)
 set(storey_3 procedure teachback)
 set(storey_4 practice)
 set(storey_5 record)
-set(storey_6 readiness report analytics exchange)
+set(storey_6 gate readiness report analytics exchange)
 set(storey_7 desk)
 
 # Words that a layer's code must not hold, as regular expressions; comments are not looked at.

@@ -1,0 +1,167 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/gate.h"
+
+#include "gate/trust.h"
+#include "record/card.h"
+#include "record/draft.h"
+#include "seal/guarding.h"
+#include "seal/sealingcodec.h"
+#include "seal/signature.h"
+
+namespace gate {
+
+using base::Code;
+using base::Done;
+using base::Error;
+using base::Outcome;
+using seal::Keyring;
+using seal::KeyRows;
+
+base::Result<std::unique_ptr<Gate>> Gate::open(ledger::Ledger& ledger, const base::Clock& clock,
+                                               Terms terms) {
+    const auto stored = ledger.access();
+    if (!stored) return stored.error();
+    auto rows = seal::readKeyRows(*stored);
+    if (!rows) return rows.error();
+    if (!*rows && ledger.head().size > 0) return Error{Code::AccessChanged, {"none"}};
+    if (*rows && !terms.takesCheaper && !seal::costIsEnough(**rows, seal::Cost()))
+        return Error{Code::AccessTooCheap};
+    std::unique_ptr<Gate> gate(new Gate(ledger, clock, terms));
+    gate->m_rows = std::move(*rows);
+    return gate;
+}
+
+Gate::~Gate() { signOut(); }
+
+void Gate::sealWith(const std::shared_ptr<Keyring>& ring) {
+    if (ring)
+        m_ledger.use(std::make_shared<seal::SealingCodec>(ring, m_ledger.keyShelf()));
+    else
+        m_ledger.use(ledger::plainCodec());
+}
+
+void Gate::signOut() {
+    sealWith(nullptr);
+    m_ring.reset();
+    m_person.reset();
+    m_house = {};
+}
+
+const record::Staff* Gate::person() const { return m_person ? m_house.person(*m_person) : nullptr; }
+
+std::optional<seal::PublicIdentity> Gate::publicKey(const std::string& kid) const {
+    return m_rows ? m_rows->identityOf(kid) : std::nullopt;
+}
+
+std::int64_t Gate::waitMs() const {
+    const std::int64_t wait = seal::waitAfterWrong(m_wrong);
+    const base::Instant now = m_clock.now();
+    // After another boot the times do not compare; the count is gone then too.
+    const std::int64_t passed = now.bootMs - m_lastWrong.bootMs;
+    return passed >= wait ? 0 : wait - passed;
+}
+
+Outcome Gate::counted(const Outcome& outcome) {
+    if (outcome.ok()) {
+        m_wrong = 0;
+    } else if (outcome.error().code == Code::SealWrongPassphrase) {
+        ++m_wrong;
+        m_lastWrong = m_clock.now();
+    }
+    return outcome;
+}
+
+/// A row on the disk says who signs in and what opens; the sealed entries say whether that is so.
+base::Result<record::House> Gate::trustedHouse(const Keyring& ring,
+                                               const base::StaffId& person) const {
+    const auto entries = m_ledger.withoutSubject();
+    if (!entries) return entries.error();
+    const auto trusted = trust(*entries, m_ledger.id(), *m_rows, ring);
+    if (!trusted) return trusted.error();
+    record::House house = record::foldHouse(*entries);
+    const record::Staff* found = house.person(person);
+    if (!found || found->kids.empty() || found->kids.back() != ring.identity()->known().kid())
+        return Error{Code::AccessChanged, {"person"}};
+    if (found->isRetired) return Error{Code::AccessRetired};
+    return house;
+}
+
+Outcome Gate::append(const KeyChange& change, const seal::Identity& by) {
+    const base::Instant now = m_clock.now();
+    const base::StaffId speaker = m_person.value_or(change.said.staff);
+    std::string role = record::roleOf(speaker, m_house);
+    if (change.adds && !m_person) role = base::nameOf(change.adds->role);
+    std::vector<ledger::Draft> drafts;
+    if (change.adds) drafts.push_back(record::draftOf(*change.adds, speaker, role, now));
+    drafts.push_back(record::draftOf(change.said, speaker, role, now));
+    for (ledger::Draft& draft : drafts)
+        if (const auto done =
+                seal::addSignature(draft.body, by, m_ledger.id(), seal::Purpose::Author);
+            !done)
+            return done;
+    const auto version = m_ledger.foldVersion();
+    if (!version) return version.error();
+    ledger::Derived derived;
+    derived.foldVersion = m_ledger.head().size == 0 ? record::foldVersion : *version;
+    derived.access = seal::changedRows(m_rows.value_or(KeyRows()), change.rows);
+    const auto written = m_ledger.append(drafts, now, derived);
+    if (!written) return written.error();
+    return Done{};
+}
+
+/// All or nothing. The first entries go out under the keys they tell of, all others under those
+/// of before.
+Outcome Gate::write(KeyChange change) {
+    const auto ring = change.ring ? change.ring : m_ring;
+    if (!m_ring) sealWith(ring);
+    const auto appended = append(change, *ring->identity());
+    if (!appended) {
+        sealWith(m_ring);
+        return appended;
+    }
+    m_rows = std::move(change.rows);
+    m_ring = ring;
+    if (!m_person) m_person = change.said.staff;
+    sealWith(m_ring);
+    auto house = trustedHouse(*m_ring, *m_person);
+    if (!house) return house.error();
+    m_house = std::move(*house);
+    return Done{};
+}
+
+/// Somebody signs in by rows that are there.
+Outcome Gate::enter(KeyChange change) {
+    sealWith(change.ring);
+    auto house = trustedHouse(*change.ring, change.said.staff);
+    if (!house) {
+        sealWith(m_ring);
+        return house.error();
+    }
+    m_ring = change.ring;
+    m_person = change.said.staff;
+    m_house = std::move(*house);
+    change.ring.reset();
+    // A full disk keeps nobody out: the cost is raised another time.
+    if (change.isWritten) static_cast<void>(write(std::move(change)).ok());
+    return Done{};
+}
+
+base::Result<seal::Secret> Gate::replaceRecovery() {
+    if (const auto may = mayChangeStaff(); !may) return may.error();
+    auto change = withNewRecovery(*m_rows, *m_ring, *m_person);
+    if (!change) return change.error();
+    seal::Secret sheet = std::move(*change->sheet);
+    if (const auto done = write(std::move(*change)); !done) return done.error();
+    return sheet;
+}
+
+Outcome Gate::retire(const base::StaffId& person) {
+    if (const auto may = mayChangeStaff(); !may) return may.error();
+    if (person == *m_person) return Error{Code::AccessNotOneself};
+    auto change = retired(*m_rows, *m_ring, person);
+    if (!change) return change.error();
+    return write(std::move(*change));
+}
+
+}  // namespace gate

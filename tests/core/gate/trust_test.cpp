@@ -1,0 +1,153 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What somebody who can write to the disk, but has nobody's passphrase, or a teacher's alone, can
+// put there; each has to be told at the next sign-in.
+#include "gate/trust.h"
+
+#include "gatedward.h"
+#include "record/draft.h"
+#include "seal/sealingcodec.h"
+#include "seal/signature.h"
+
+namespace gate {
+namespace {
+
+using base::Code;
+using base::Error;
+
+class ForgedRows : public GatedWard {
+  protected:
+    /// A person of their own, known to nobody, with an epoch of their own.
+    seal::Identity m_eve = seal::Identity::generate();
+    seal::EpochKey m_epoch = seal::EpochKey::generate(99);
+
+    seal::KeyRows rows() const { return **seal::readKeyRows(*m_ledger.access()); }
+    seal::EpochGrant grantTo(const std::string& boxing) const {
+        return seal::grantEpoch(m_epoch, m_ledger.id(), boxing, m_eve);
+    }
+    seal::WrappedIdentity rowOfEve(const std::string& handle, const base::StaffId& person) const {
+        return *seal::wrap(m_eve, {m_ledger.id(), person, handle}, phrase(m_fresh),
+                           seal::Cost::least());
+    }
+    void onDisk(const seal::KeyRows& changed) {
+        const ledger::Derived derived{.foldVersion = 2,
+                                      .access = seal::changedRows(rows(), changed)};
+        ASSERT_TRUE(m_ledger.append({}, m_clock.now(), derived).ok());
+        m_gate->signOut();
+        m_gate = opened();
+    }
+    /// Rows with Eve among them, and her epoch given to everybody.
+    seal::KeyRows withEve() const {
+        seal::KeyRows changed = rows();
+        for (const seal::WrappedIdentity& one : rows().people)
+            changed.grants.push_back(grantTo(one.known.boxing));
+        changed.people.push_back(rowOfEve(std::string(16, 'e'), base::StaffId::random()));
+        changed.grants.push_back(grantTo(m_eve.known().boxing));
+        return changed;
+    }
+    void append(const record::Payload& payload, const seal::Identity& by,
+                const base::StaffId& speaker) {
+        auto draft = record::draftOf(payload, speaker, "educator", m_clock.now());
+        ASSERT_TRUE(seal::addSignature(draft.body, by, m_ledger.id(), seal::Purpose::Author).ok());
+        ASSERT_TRUE(m_ledger.append({draft}, m_clock.now(), {.foldVersion = 2}).ok());
+    }
+    static Error changed(const char* what) { return {Code::AccessChanged, {what}}; }
+};
+
+TEST_F(ForgedRows, ARowOfAPersonAloneOpensNothing) {
+    seal::KeyRows forged = rows();
+    forged.people.push_back(
+        rowOfEve(*seal::nameHandle("Eve", forged.names), base::StaffId::random()));
+    onDisk(forged);
+    EXPECT_EQ(signIn("Eve", m_fresh).error().code, Code::SealKeyMissing);
+    EXPECT_TRUE(asIris().ok());
+}
+
+TEST_F(ForgedRows, AnEpochThatNobodyBeganIsToldAtSignIn) {
+    onDisk(withEve());
+    EXPECT_EQ(asIris().error(), changed("epoch"));
+    EXPECT_EQ(asTam().error(), changed("epoch"));
+    EXPECT_FALSE(m_gate->isSignedIn());
+    for (const ledger::Entry& entry : entries()) EXPECT_FALSE(entry.isOpen);
+}
+
+TEST_F(ForgedRows, AnEpochThatIsToldOfUnderItselfIsToldToo) {
+    onDisk(withEve());
+    const seal::KeyRows all = rows();
+    auto ring = std::make_shared<seal::Keyring>(
+        *seal::Keyring::signIn(all, std::string(16, 'e'), phrase(m_fresh)));
+    m_ledger.use(std::make_shared<seal::SealingCodec>(ring, m_ledger.keyShelf()));
+    const auto eve = all.people.back().person;
+    append(record::AddStaff{eve, "Eve", "E", record::Role::Educator}, m_eve, eve);
+    append(record::ChangeAccess{eve, record::AccessChange::Recovered, m_eve.known().kid(),
+                                m_epoch.id.text(), m_epoch.digest()},
+           m_eve, eve);
+    m_gate = opened();
+    EXPECT_EQ(asIris().error(), changed("epoch"));
+}
+
+TEST_F(ForgedRows, AnotherKeyUnderTheIdOfAnEpochIsRefused) {
+    m_epoch.id = seal::EpochId(*seal::EpochId::parse(entries().front().key));
+    m_epoch.number = 1;
+    seal::KeyRows forged = rows();
+    forged.grants.clear();
+    for (const seal::WrappedIdentity& one : rows().people)
+        forged.grants.push_back(grantTo(one.known.boxing));
+    forged.people.push_back(rowOfEve(std::string(16, 'e'), base::StaffId::random()));
+    onDisk(forged);
+    EXPECT_FALSE(asIris().ok());
+}
+
+TEST_F(ForgedRows, WhoTakesTheRowOfAnotherReadsNothing) {
+    const auto iris = idOf("Iris Mora");
+    seal::KeyRows forged = rows();
+    for (seal::WrappedIdentity& one : forged.people)
+        if (one.person == iris) one = rowOfEve(one.handle, iris);
+    forged.grants.push_back(grantTo(m_eve.known().boxing));
+    onDisk(forged);
+    EXPECT_EQ(signIn("Iris Mora", m_fresh).error(), changed("epoch"));
+}
+
+TEST_F(ForgedRows, ATeacherMakesNobodyAnEducator) {
+    ASSERT_TRUE(asTam().ok());
+    const auto tam = idOf("Tam Oduya"), eve = base::StaffId::random();
+    append(record::AddStaff{eve, "Eve", "E", record::Role::Educator}, *m_gate->identity(), tam);
+    append(record::ChangeAccess{eve, record::AccessChange::Admitted, m_eve.known().kid(), {}, {}},
+           *m_gate->identity(), tam);
+    EXPECT_EQ(asIris().error(), changed("signature"));
+}
+
+TEST_F(ForgedRows, AnEntryThatNobodySignedIsTold) {
+    const auto iris = idOf("Iris Mora");
+    auto draft = record::draftOf(
+        record::AddStaff{base::StaffId::random(), "Eve", "E", record::Role::Educator}, iris,
+        "educator", m_clock.now());
+    ASSERT_TRUE(m_ledger.append({draft}, m_clock.now(), {.foldVersion = 2}).ok());
+    EXPECT_EQ(asIris().error(), changed("signature"));
+}
+
+TEST_F(ForgedRows, SomebodyOnTheListWhomNobodyLetInIsTold) {
+    const auto eve = base::StaffId::random();
+    ASSERT_TRUE(asTam().ok());
+    append(record::AddStaff{eve, "Eve", "E", record::Role::Educator}, *m_gate->identity(),
+           idOf("Tam Oduya"));
+    EXPECT_EQ(asIris().error(), changed("staff"));
+}
+
+TEST_F(ForgedRows, APublicKeyThatIsGoneIsMissed) {
+    const auto tam = idOf("Tam Oduya");
+    ASSERT_TRUE(m_gate->reset(tam, phrase(m_fresh)).now().ok());
+    ASSERT_TRUE(signIn("Tam Oduya", m_fresh).ok());
+    ASSERT_TRUE(
+        m_gate->changePassphrase(phrase(m_fresh), phrase("copper kettles sing")).now().ok());
+    ASSERT_TRUE(asIris().ok());
+    ASSERT_TRUE(m_gate->retire(tam).ok());
+    ASSERT_TRUE(asIris().ok()) << "an honest history holds";
+    seal::KeyRows forged = rows();
+    forged.former.clear();
+    onDisk(forged);
+    EXPECT_FALSE(asIris().ok());
+}
+
+}  // namespace
+}  // namespace gate
