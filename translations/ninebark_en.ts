@@ -2197,6 +2197,121 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::AccountPage</name>
+    <message>
+        <source>Passphrase until now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who may sign in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lock now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your keys stay, and so does all that you signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), %3</source>
+        <comment>name, initials, role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓  Changed. From now on only the new one opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::AdmitPage</name>
+    <message>
+        <source>Teaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teaches, looks after packs, lets others in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads and verifies, records nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They sign in by it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials, as they stand on a label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let somebody in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They will read everything that is recorded here, from its beginning. The record says who let them in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What they do here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now let them sit down here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The passphrase is typed by the new person, while nobody looks. Nobody else ever needs it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let them in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can sign in now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::AskBackPage</name>
     <message>
         <source>Ask back</source>
@@ -3183,6 +3298,68 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::PeopleList</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let somebody in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who may sign in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever is let in reads everything here, from its beginning.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Educators let people in, give new passphrases, and retire.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not for every eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Educators and auditors see who works here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>name, initials</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, signed in now</source>
+        <comment>a role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, retired</source>
+        <comment>a role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New passphrase for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retire %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::PersonPage</name>
     <message>
         <source>Add the line</source>
@@ -3679,6 +3856,82 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::ResetPage</name>
+    <message>
+        <source>A new passphrase for somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For when theirs is lost. They get new keys, and the record says who gave them. What they signed until now still verifies, by the keys from before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Be sure that it is this person who sits down here. The passphrase is typed by them, while nobody looks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give new keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>name, initials</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 signs in by the new passphrase from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::RetirePage</name>
+    <message>
+        <source>Somebody does not work here any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They can&apos;t sign in any more, and nothing that is recorded from now on opens for them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What they recorded and signed stays, with their name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What they could read until now they may have kept: no program can take that back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This can&apos;t be taken back. Somebody who returns is let in anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>name, initials</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retire %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t sign in any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::SeenColumn</name>
     <message>
         <source>Note</source>
@@ -4164,6 +4417,43 @@ Taught by %2</source>
     <name>ui::SignaturePad</name>
     <message>
         <source>Place to sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SigningPage</name>
+    <message>
+        <source>Your passphrase, once for all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign with your passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A signature is never undone. What is recorded later is shown as new since then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back, nothing is signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You sign this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), %3</source>
+        <comment>name, initials, role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>date with time, offset from UTC</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

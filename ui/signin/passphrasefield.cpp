@@ -6,29 +6,24 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "signin/passphraseedit.h"
+
 namespace ui {
 namespace {
 
 /// The line to type on and the box that shows it.
 struct TypedHidden : QWidget {
-    QLineEdit* const edit = new QLineEdit;
+    PassphraseEdit* const edit;
     QCheckBox* const shows = new QCheckBox(PassphraseField::tr("Show it"));
 
-    explicit TypedHidden(const QString& objectName) {
+    explicit TypedHidden(const QString& objectName) : edit(new PassphraseEdit(objectName)) {
         auto* row = new QHBoxLayout(this);
         row->setContentsMargins(0, 0, 0, 0);
         row->setSpacing(12);
         row->addWidget(edit, 1);
         row->addWidget(shows);
-        edit->setObjectName(objectName);
-        edit->setEchoMode(QLineEdit::Password);
-        // Neither a keyboard that learns nor one that corrects.
-        edit->setInputMethodHints(Qt::ImhHiddenText | Qt::ImhSensitiveData |
-                                  Qt::ImhNoPredictiveText | Qt::ImhNoAutoUppercase);
         shows->setObjectName(objectName + QStringLiteral(".show"));
-        connect(shows, &QCheckBox::toggled, edit, [this](bool isOn) {
-            edit->setEchoMode(isOn ? QLineEdit::Normal : QLineEdit::Password);
-        });
+        connect(shows, &QCheckBox::toggled, edit, &PassphraseEdit::setShown);
     }
 };
 
@@ -109,10 +104,10 @@ QString weaknessSentence(seal::Weakness weakness) {
     return {};
 }
 
-NewPassphrase::NewPassphrase(const QString& objectName, QWidget* parent)
+NewPassphrase::NewPassphrase(const QString& objectName, const QString& name, QWidget* parent)
     : QWidget(parent),
       m_first(new PassphraseField(
-          tr("Passphrase"), objectName,
+          name.isEmpty() ? tr("Passphrase") : name, objectName,
           tr("At least %1 letters, any letters and spaces. Four or five words that do not belong "
              "together are easy to keep and hard to guess.")
               .arg(seal::leastLetters))),

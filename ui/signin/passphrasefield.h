@@ -49,10 +49,13 @@ QString weaknessSentence(seal::Weakness weakness);
 class NewPassphrase : public QWidget {
     Q_OBJECT
   public:
-    explicit NewPassphrase(const QString& objectName, QWidget* parent = nullptr);
+    explicit NewPassphrase(const QString& objectName, const QString& name = {},
+                           QWidget* parent = nullptr);
     /// Says in place what is wrong with it, if anything is. `name` is the person's own.
     bool check(const QString& name);
     seal::Secret take();
+    /// While it stays, to be tried again.
+    seal::Secret copy() const { return m_first->typed(); }
     void clear();
     PassphraseField* first() const { return m_first; }
     /// Where check() said that something is wrong.

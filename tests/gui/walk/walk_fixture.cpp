@@ -9,11 +9,31 @@
 #include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "main/refusedwindow.h"
+#include "parts/taborder.h"
+#include "signin/accountpage.h"
+#include "signin/peoplepage.h"
 #include "signin/recoverysheetpage.h"
 #include "signin/signinwindow.h"
 #include "signin/unlockquestion.h"
 #include "visit/learnerfeed.h"
 #include "visit/visitpage.h"
+
+namespace {
+
+/// A page that stands in the main window, which has Tab follow the layout, on its own.
+template <class P>
+class Tabbed : public P {
+  public:
+    using P::P;
+
+  protected:
+    bool focusNextPrevChild(bool isNext) override {
+        ui::tabInReadingOrder(this);
+        return P::focusNextPrevChild(isNext);
+    }
+};
+
+}  // namespace
 
 const std::vector<Walk::Place>& Walk::places() {
     static const std::vector<Place> all{
@@ -58,6 +78,11 @@ const std::vector<Walk::Place>& Walk::places() {
         {"sign in", &Walk::signIn, Needs::Door},
         {"locked", &Walk::locked, Needs::Door},
         {"locked, another", &Walk::lockedOther, Needs::Door},
+        {"account", &Walk::account, Needs::Door},
+        {"people", &Walk::people, Needs::Door},
+        {"people, admit", &Walk::peopleAdmit, Needs::Door},
+        {"people, reset", &Walk::peopleReset, Needs::Door},
+        {"people, retire", &Walk::peopleRetire, Needs::Door},
         {"visit, veiled", &Walk::visitVeiled},
         {"visit, unlock", &Walk::visitUnlock},
         {"sign in, first person", &Walk::signInFirst, Needs::Door},
@@ -288,6 +313,29 @@ void Walk::lockedOther() {
     locked();
     m_shown->findChild<QAbstractButton*>(QStringLiteral("lock.other"))->click();
 }
+void Walk::account() {
+    m_door.signedIn = m_door.known.front().member.staff;
+    auto page = std::make_unique<Tabbed<ui::AccountPage>>(m_work);
+    page->begin();
+    m_shown = std::move(page);
+}
+void Walk::people() {
+    m_door.signedIn = m_door.known.front().member.staff;
+    auto page = std::make_unique<Tabbed<ui::PeoplePage>>(m_work);
+    page->begin();
+    m_shown = std::move(page);
+}
+void Walk::peopleAdmit() {
+    people();
+    m_shown->findChild<QAbstractButton*>(QStringLiteral("people.primary"))->click();
+}
+void Walk::onPerson(const char* act) {
+    people();
+    const auto whom = QString::fromStdString(m_door.known.back().member.staff.text());
+    m_shown->findChild<QAbstractButton*>(QString::fromLatin1(act) + whom)->click();
+}
+void Walk::peopleReset() { onPerson("people.reset."); }
+void Walk::peopleRetire() { onPerson("people.retire."); }
 void Walk::visitVeiled() {
     openVisit();
     m_window->setVeiled([this](QWidget* parent) { return new ui::UnlockQuestion(m_work, parent); });

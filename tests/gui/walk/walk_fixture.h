@@ -74,6 +74,12 @@ class Walk : public Shell {
     void signIn();
     void signInFirst();
     void locked();
+    void account();
+    void people();
+    void peopleAdmit();
+    void onPerson(const char* act);
+    void peopleReset();
+    void peopleRetire();
     void lockedOther();
     void visitVeiled();
     void visitUnlock();
