@@ -2414,6 +2414,226 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::AuditPage</name>
+    <message>
+        <source>Letters of a paper, if one is to be held against the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The four lines beside its square code, one after the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds every entry against all others and against what is known from outside. What nobody outside ever knew of can be cut off unseen: keep papers and backups.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verify now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who looked at and printed what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was looked at yet. Every sign-in, every record that is opened and every paper that is made will stand here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not verified since this page was opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verifying…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation>
+            <numerusform>And %n more.</numerusform>
+            <numerusform>And %n more.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Looked at:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head: %1 entries, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entries %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not readable as an entry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written for another place or another record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there a second time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed since it was sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a signature does not hold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed by a key that nobody here was given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is shown was not made from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a drawing or pack it names is not the one of then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not those that a paper, backup or colleague knew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>were known once and are gone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not what the paper was made from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>erased on purpose, by two people; not counted as wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>entry 7: what is wrong with it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things are wrong</source>
+        <translation>
+            <numerusform>%n thing is wrong</numerusform>
+            <numerusform>%n things are wrong</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing is wrong, as far as can be seen without every key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries, each hash and each place</source>
+        <translation>
+            <numerusform>%n entry, each hash and each place</numerusform>
+            <numerusform>%n entries, each hash and each place</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n signatures</source>
+        <translation>
+            <numerusform>%n signature</numerusform>
+            <numerusform>%n signatures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sealed bodies opened</source>
+        <translation>
+            <numerusform>%n sealed body opened</numerusform>
+            <numerusform>%n sealed bodies opened</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n drawings and packs</source>
+        <translation>
+            <numerusform>%n drawing or pack</numerusform>
+            <numerusform>%n drawings and packs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n heads known from papers, backups and colleagues</source>
+        <translation>
+            <numerusform>%n head known from papers, backups and colleagues</numerusform>
+            <numerusform>%n heads known from papers, backups and colleagues</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sealed bodies stayed closed: no key for them is here</source>
+        <translation>
+            <numerusform>%n sealed body stayed closed: no key for it is here</numerusform>
+            <numerusform>%n sealed bodies stayed closed: no key for them is here</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>signed in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opened the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opened it as an emergency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made a paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>took it along</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>verified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is the record whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::Band</name>
     <message numerus="yes">
         <source>%n seconds</source>

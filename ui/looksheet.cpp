@@ -96,6 +96,12 @@ QRadioButton[part="choice"]:focus, QCheckBox[part="choice"]:focus { border: 3px 
 QRadioButton[part="choice"]:disabled, QCheckBox[part="choice"]:disabled { color: @quiet;
   border: 1px dashed @quiet; }
 
+QTableView { border: 1px solid @rule; border-radius: 6px; background: @surface; color: @ink;
+  gridline-color: @rule; selection-background-color: @leafground; selection-color: @ink; }
+QTableView:focus { border: 3px solid @pine; }
+QTableView::item { padding: 4px 8px; }
+QHeaderView, QHeaderView::section { border: 0; background: @paper; color: @quiet; }
+QHeaderView::section { padding: 8px; }
 QMenu { background: @surface; border: 1px solid @quiet; padding: 4px; }
 QMenu::item { min-height: 40px; padding: 4px 24px; border-radius: 6px; color: @ink; }
 QMenu::item:selected { background: @pine; color: @onpine; }

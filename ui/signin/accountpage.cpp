@@ -71,19 +71,13 @@ void AccountPage::change() {
         m_new->wrong()->setFocus();
         return scrollTo(m_new->wrong());
     }
-    const auto old = std::make_shared<seal::Secret>(m_old->take());
-    const auto fresh = std::make_shared<seal::Secret>(m_new->copy());
-    m_work.ask(
-        this,
-        [&door = m_work.door(), old, fresh] {
-            return door.changePassphrase(std::move(*old), std::move(*fresh));
-        },
-        [this](const base::Outcome& outcome) {
-            if (outcome.ok()) return changed();
-            m_old->refuse(outcome.error());  // the new one stays to be used again
-            if (outcome.error().code != base::Code::SealWrongPassphrase)
-                errors()->say(outcome.error());
-        });
+    m_work.ask(this, m_work.door().changePassphrase(m_old->take(), m_new->copy()),
+               [this](const base::Outcome& outcome) {
+                   if (outcome.ok()) return changed();
+                   m_old->refuse(outcome.error());  // the new one stays to be used again
+                   if (outcome.error().code != base::Code::SealWrongPassphrase)
+                       errors()->say(outcome.error());
+               });
 }
 
 void AccountPage::changed() {

@@ -9,6 +9,7 @@
 
 #include "base/id.h"
 #include "base/result.h"
+#include "gate/slow.h"
 #include "record/housepayloads.h"
 #include "seal/secret.h"
 
@@ -27,28 +28,31 @@ struct Member {
     bool isRetired = false;
 };
 
-/// What the windows need of the program to let people in and out. Everything that takes a
-/// passphrase takes as long as Argon2id is meant to, and is called on a thread of its own, one call
-/// at a time; the rest is called on the windows' thread, never while such a call runs. Whoever is
+/// What the windows need of the program to let people in and out. All of it is called on the
+/// windows' thread. What takes a passphrase takes as long as Argon2id is meant to: its slow half
+/// runs on a thread of its own, one at a time, and nothing else is called meanwhile. Whoever is
 /// refused is told so by an error, and nothing was changed.
 class Door {
   public:
+    using Slow = gate::Slow<base::Done>;
+
     virtual ~Door() = default;
 
     /// Whether anybody was ever let in; until then there is nothing to sign in to.
     virtual bool isFounded() const = 0;
     /// Makes the first educator and the keys, and signs them in. Gives the four lines of the
     /// recovery sheet with a line end between them; they are kept nowhere.
-    virtual base::Result<seal::Secret> found(const Newcomer& first, seal::Secret passphrase) = 0;
+    virtual gate::Slow<seal::Secret> found(const Newcomer& first, seal::Secret passphrase) = 0;
 
     /// Who is signed in; nobody after signOut() and before anyone signed in.
     virtual std::optional<Member> who() const = 0;
     /// Signs this person in and whoever was signed in before out, in this order: refused, the one
-    /// before stays. Errors: SealWrongPassphrase, alike for an unknown name and a wrong passphrase.
-    virtual base::Outcome signIn(const QString& name, seal::Secret passphrase) = 0;
+    /// before stays. Errors: SealWrongPassphrase, alike for an unknown name and a wrong passphrase;
+    /// AccessWait, AccessRetired, AccessChanged.
+    virtual Slow signIn(const QString& name, seal::Secret passphrase) = 0;
     /// Whether this is the passphrase of who(): after a lock, and before each signature, for all
     /// that is signed at once. Errors: SealWrongPassphrase.
-    virtual base::Outcome unlock(seal::Secret passphrase) = 0;
+    virtual Slow unlock(seal::Secret passphrase) = 0;
     /// Wipes the keys; who() is nobody afterwards.
     virtual void signOut() = 0;
     /// Milliseconds until the next passphrase is looked at; 0 while none was typed wrong. Grows
@@ -57,21 +61,19 @@ class Door {
 
     /// Opens by the recovery sheet's lines and lets this person in as an educator, signed in.
     /// Errors: SealCodeLine and its like, SealKeyMissing when the sheet is of another record.
-    virtual base::Outcome recover(seal::Secret letters, const Newcomer& person,
-                                  seal::Secret passphrase) = 0;
+    virtual Slow recover(seal::Secret letters, const Newcomer& person, seal::Secret passphrase) = 0;
     /// A new passphrase for who(), same keys. Errors: SealWrongPassphrase for the old one.
-    virtual base::Outcome changePassphrase(seal::Secret old, seal::Secret fresh) = 0;
+    virtual Slow changePassphrase(seal::Secret old, seal::Secret fresh) = 0;
 
     /// Everybody, the retired too, in the order of their names. Empty unless an educator or an
     /// auditor is signed in.
     virtual std::vector<Member> people() const = 0;
     /// Lets somebody new in. The passphrase is typed by them, on this computer. An educator's to
     /// do, as are reset() and retire().
-    virtual base::Outcome admit(const Newcomer& person, record::Role role,
-                                seal::Secret passphrase) = 0;
+    virtual Slow admit(const Newcomer& person, record::Role role, seal::Secret passphrase) = 0;
     /// New keys under a new passphrase for somebody else whose own is lost; what they signed still
     /// verifies by the keys from before.
-    virtual base::Outcome reset(const base::StaffId& person, seal::Secret passphrase) = 0;
+    virtual Slow reset(const base::StaffId& person, seal::Secret passphrase) = 0;
     /// They can't sign in any more and read nothing that is written from now on; what they wrote
     /// and signed stays.
     virtual base::Outcome retire(const base::StaffId& person) = 0;

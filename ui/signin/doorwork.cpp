@@ -30,7 +30,7 @@ void DoorWork::tick() {
 
 void DoorWork::setBusy(bool isBusy) {
     m_isBusy = isBusy;
-    tick();
+    tick();  // a wrong passphrase may have made it wait
     Q_EMIT changed();
 }
 

@@ -21,24 +21,22 @@ class DoorWork : public QObject {
 
     Door& door() const { return m_door; }
     bool isBusy() const { return m_isBusy; }
-    /// The next passphrase is looked at; until then ask() does nothing.
+    /// Nothing runs, and the next passphrase is looked at.
     bool isFree() const { return !m_isBusy && m_waitMs == 0; }
     /// So many seconds until then, rounded up.
     int waitSeconds() const { return static_cast<int>((m_waitMs + 999) / 1000); }
 
-    /// Runs `work`, which may use the door, and then `then` with its result, unless `owner` has
-    /// gone by then. Whether it was begun.
-    template <class Work, class Then>
-    bool ask(QObject* owner, Work work, Then then) {
-        tick();
-        if (!isFree()) return false;
+    /// Does what the door was asked, and then `then` with the result, unless `owner` has gone by
+    /// then. To be called only while isFree().
+    template <class T, class Then>
+    void ask(QObject* owner, const gate::Slow<T>& slow, Then then) {
         setBusy(true);
         const QPointer<QObject> still(owner);
-        later(this, std::move(work), [this, still, then](auto answer) {
+        later(this, slow.work, [this, still, finish = slow.finish, then] {
+            auto answer = finish();
             setBusy(false);
             if (still) then(std::move(answer));
         });
-        return true;
     }
     /// Looks how long the wait still is; a timer calls it.
     void tick();

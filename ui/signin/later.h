@@ -4,24 +4,20 @@
 
 #include <QObject>
 #include <QThread>
-#include <memory>
-#include <optional>
+#include <functional>
 
 namespace ui {
 
-/// Runs `work` on a thread of its own and `then` with its result on this one, while the window goes
-/// on being drawn. `then` is not called when `owner` has gone. Whatever `work` touches must be left
-/// alone until then.
-template <class Work, class Then>
-void later(QObject* owner, Work work, Then then) {
-    using Answer = decltype(work());
-    auto answer = std::make_shared<std::optional<Answer>>();
-    auto* thread =
-        QThread::create([answer, work = std::move(work)]() mutable { answer->emplace(work()); });
+/// Runs `work` on a thread of its own and `then` on this one, while the window goes on being drawn.
+/// `then` is not called when `owner` has gone; the thread is the owner's child. Whatever `work`
+/// touches must be left alone until then.
+inline void later(QObject* owner, const std::function<void()>& work,
+                  const std::function<void()>& then) {
+    auto* thread = QThread::create(work);
     thread->setParent(owner);
-    QObject::connect(thread, &QThread::finished, owner, [answer, thread, then] {
+    QObject::connect(thread, &QThread::finished, owner, [thread, then] {
         thread->deleteLater();
-        then(std::move(**answer));
+        then();
     });
     thread->start();
 }

@@ -13,10 +13,6 @@
 namespace ui {
 namespace {
 
-std::shared_ptr<seal::Secret> takenFrom(NewPassphrase* passphrase) {
-    return std::make_shared<seal::Secret>(passphrase->take());
-}
-
 /// The primary button rests while the door is busy or makes one wait.
 void restWhileBusy(Page* page, DoorWork& work) {
     QObject::connect(&work, &DoorWork::changed, page,
@@ -89,12 +85,8 @@ void AdmitPage::admit() {
     const auto role = base::valueOf<record::Role>(m_role->word().toStdString());
     if (!role || !m_work.isFree()) return;
     const Newcomer person{m_name->typed(), m_initials->typed()};
-    m_work.ask(
-        this,
-        [&door = m_work.door(), person, role = *role, passphrase = takenFrom(m_passphrase)] {
-            return door.admit(person, role, std::move(*passphrase));
-        },
-        [this, person](const base::Outcome& outcome) { admitted(outcome, person.name); });
+    m_work.ask(this, m_work.door().admit(person, *role, m_passphrase->take()),
+               [this, person](const base::Outcome& outcome) { admitted(outcome, person.name); });
 }
 
 void AdmitPage::admitted(const base::Outcome& outcome, const QString& name) {
@@ -141,10 +133,7 @@ void ResetPage::reset() {
     }
     if (!m_work.isFree()) return;
     m_work.ask(
-        this,
-        [&door = m_work.door(), whom = m_whom.staff, passphrase = takenFrom(m_passphrase)] {
-            return door.reset(whom, std::move(*passphrase));
-        },
+        this, m_work.door().reset(m_whom.staff, m_passphrase->take()),
         [this](const base::Outcome& outcome) {
             if (!errors()->took(outcome)) return m_passphrase->first()->edit()->setFocus();
             Q_EMIT done(tr("%1 signs in by the new passphrase from now on.").arg(m_whom.name));

@@ -72,15 +72,13 @@ void SigningPage::fill(const ToSign& toSign) {
 void SigningPage::confirm() {
     if (!m_work.isFree() || !primary()->isEnabled() || !m_passphrase->checkTyped()) return;
     errors()->clear();
-    const auto passphrase = std::make_shared<seal::Secret>(m_passphrase->take());
-    m_work.ask(
-        this, [&door = m_work.door(), passphrase] { return door.unlock(std::move(*passphrase)); },
-        [this](const base::Outcome& outcome) {
-            if (outcome.ok()) return Q_EMIT confirmed();
-            m_passphrase->refuse(outcome.error());
-            if (outcome.error().code != base::Code::SealWrongPassphrase)
-                errors()->say(outcome.error());
-        });
+    m_work.ask(this, m_work.door().unlock(m_passphrase->take()),
+               [this](const base::Outcome& outcome) {
+                   if (outcome.ok()) return Q_EMIT confirmed();
+                   m_passphrase->refuse(outcome.error());
+                   if (outcome.error().code != base::Code::SealWrongPassphrase)
+                       errors()->say(outcome.error());
+               });
 }
 
 }  // namespace ui

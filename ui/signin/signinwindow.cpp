@@ -14,15 +14,6 @@
 #include "signin/signinpage.h"
 
 namespace ui {
-namespace {
-
-/// Threads are given what they run as a copy, and a secret can't be copied.
-std::shared_ptr<seal::Secret> shared(seal::Secret secret) {
-    return std::make_shared<seal::Secret>(std::move(secret));
-}
-
-}  // namespace
-
 SignInWindow::SignInWindow(DoorWork& work, QWidget* parent)
     : QWidget(parent),
       m_work(work),
@@ -109,57 +100,43 @@ void SignInWindow::followWork() {
 }
 
 void SignInWindow::signIn() {
-    const auto passphrase = shared(m_signIn->takePassphrase());
-    m_work.ask(
-        this,
-        [&door = m_work.door(), name = m_signIn->name(), passphrase] {
-            return door.signIn(name, std::move(*passphrase));
-        },
-        [this](const base::Outcome& outcome) {
-            if (!outcome.ok()) return m_signIn->refuse(outcome.error());
-            forget();
-            Q_EMIT opened();
-        });
+    m_work.ask(this, m_work.door().signIn(m_signIn->name(), m_signIn->takePassphrase()),
+               [this](const base::Outcome& outcome) {
+                   if (!outcome.ok()) return m_signIn->refuse(outcome.error());
+                   forget();
+                   Q_EMIT opened();
+               });
 }
 
 void SignInWindow::unlock() {
-    const auto passphrase = shared(m_lock->takePassphrase());
-    m_work.ask(
-        this, [&door = m_work.door(), passphrase] { return door.unlock(std::move(*passphrase)); },
-        [this](const base::Outcome& outcome) {
-            if (!outcome.ok()) return m_lock->refuse(outcome.error());
-            forget();
-            Q_EMIT unlocked();
-        });
+    m_work.ask(this, m_work.door().unlock(m_lock->takePassphrase()),
+               [this](const base::Outcome& outcome) {
+                   if (!outcome.ok()) return m_lock->refuse(outcome.error());
+                   forget();
+                   Q_EMIT unlocked();
+               });
 }
 
 void SignInWindow::found() {
-    const auto passphrase = shared(m_found->takePassphrase());
-    m_work.ask(
-        this,
-        [&door = m_work.door(), first = m_found->newcomer(), passphrase] {
-            return door.found(first, std::move(*passphrase));
-        },
-        [this](base::Result<seal::Secret> sheet) {
-            if (!sheet.ok()) return m_found->refuse(sheet.error());
-            m_sheet->showLines(std::move(*sheet));
-            showPage(m_sheet);
-        });
+    if (!m_work.isFree()) return;
+    m_work.ask(this, m_work.door().found(m_found->newcomer(), m_found->takePassphrase()),
+               [this](base::Result<seal::Secret> sheet) {
+                   if (!sheet.ok()) return m_found->refuse(sheet.error());
+                   m_sheet->showLines(std::move(*sheet));
+                   showPage(m_sheet);
+               });
 }
 
 void SignInWindow::recover() {
-    const auto passphrase = shared(m_recover->takePassphrase());
-    const auto letters = shared(m_recover->letters());
-    m_work.ask(
-        this,
-        [&door = m_work.door(), letters, person = m_recover->newcomer(), passphrase] {
-            return door.recover(std::move(*letters), person, std::move(*passphrase));
-        },
-        [this](const base::Outcome& outcome) {
-            if (!outcome.ok()) return m_recover->refuse(outcome.error());
-            forget();
-            Q_EMIT opened();
-        });
+    if (!m_work.isFree()) return;
+    m_work.ask(this,
+               m_work.door().recover(m_recover->letters(), m_recover->newcomer(),
+                                     m_recover->takePassphrase()),
+               [this](const base::Outcome& outcome) {
+                   if (!outcome.ok()) return m_recover->refuse(outcome.error());
+                   forget();
+                   Q_EMIT opened();
+               });
 }
 
 void SignInWindow::printSheet(const QStringList& lines) {

@@ -30,18 +30,16 @@ UnlockQuestion::UnlockQuestion(DoorWork& work, QWidget* parent)
 void UnlockQuestion::unlock() {
     if (!m_work.isFree() || !m_passphrase->checkTyped()) return;
     m_problem->say({});
-    const auto passphrase = std::make_shared<seal::Secret>(m_passphrase->take());
-    m_work.ask(
-        this, [&door = m_work.door(), passphrase] { return door.unlock(std::move(*passphrase)); },
-        [this](const base::Outcome& outcome) {
-            if (outcome.ok()) {
-                Q_EMIT unlocked();
-                return Q_EMIT left();
-            }
-            m_passphrase->refuse(outcome.error());
-            if (outcome.error().code != base::Code::SealWrongPassphrase)
-                m_problem->say(ErrorText::of(outcome.error()));
-        });
+    m_work.ask(this, m_work.door().unlock(m_passphrase->take()),
+               [this](const base::Outcome& outcome) {
+                   if (outcome.ok()) {
+                       Q_EMIT unlocked();
+                       return Q_EMIT left();
+                   }
+                   m_passphrase->refuse(outcome.error());
+                   if (outcome.error().code != base::Code::SealWrongPassphrase)
+                       m_problem->say(ErrorText::of(outcome.error()));
+               });
 }
 
 }  // namespace ui

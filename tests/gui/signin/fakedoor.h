@@ -29,41 +29,41 @@ class FakeDoor : public Door {
     std::optional<base::StaffId> signedIn;
 
     bool isFounded() const override { return founded; }
-    base::Result<seal::Secret> found(const Newcomer& first, seal::Secret passphrase) override {
+    gate::Slow<seal::Secret> found(const Newcomer& first, seal::Secret passphrase) override {
         say(first.name + QStringLiteral(", ") + first.initials, passphrase);
-        return seal::Secret::copyOf("AAAAA-BBBBB\nCCCCC-DDDDD\nEEEEE-FFFFF\nGGGGG-HHHHH");
+        return {
+            [] {},
+            [] {
+                return seal::Secret::copyOf("AAAAA-BBBBB\nCCCCC-DDDDD\nEEEEE-FFFFF\nGGGGG-HHHHH");
+            }};
     }
     std::optional<Member> who() const override {
         for (const Known& one : known)
             if (signedIn == one.member.staff) return one.member;
         return std::nullopt;
     }
-    base::Outcome signIn(const QString& name, seal::Secret passphrase) override {
+    Slow signIn(const QString& name, seal::Secret passphrase) override {
         say(name, passphrase);
         for (const Known& one : known)
             if (one.member.name == name && !one.member.isRetired &&
-                passphrase.equals(one.passphrase)) {
-                signedIn = one.member.staff;
-                return base::Done{};
-            }
+                passphrase.equals(one.passphrase))
+                return slow([this, staff = one.member.staff] { signedIn = staff; });
         return wrong();
     }
-    base::Outcome unlock(seal::Secret passphrase) override {
+    Slow unlock(seal::Secret passphrase) override {
         say(QStringLiteral("unlock"), passphrase);
-        return passphrase.equals(own().passphrase) ? base::Outcome(base::Done{}) : wrong();
+        return passphrase.equals(own().passphrase) ? slow([] {}) : wrong();
     }
     void signOut() override { signedIn.reset(); }
     std::int64_t waitMs() const override { return wait; }
-    base::Outcome recover(seal::Secret letters, const Newcomer& person,
-                          seal::Secret passphrase) override {
+    Slow recover(seal::Secret letters, const Newcomer& person, seal::Secret passphrase) override {
         say(person.name, passphrase);
         lettersSaid = letters.view();
-        return base::Error{base::Code::SealCodeLine, {"2"}};
+        return refused({base::Code::SealCodeLine, {"2"}});
     }
-    base::Outcome changePassphrase(seal::Secret old, seal::Secret fresh) override {
+    Slow changePassphrase(seal::Secret old, seal::Secret fresh) override {
         if (!old.equals(own().passphrase)) return wrong();
-        own().passphrase = fresh.view();
-        return base::Done{};
+        return slow([this, text = std::string(fresh.view())] { own().passphrase = text; });
     }
     std::vector<Member> people() const override {
         std::vector<Member> all;
@@ -71,15 +71,15 @@ class FakeDoor : public Door {
         for (const Known& one : known) all.push_back(one.member);
         return all;
     }
-    base::Outcome admit(const Newcomer& person, record::Role role,
-                        seal::Secret passphrase) override {
-        known.push_back({{base::StaffId::random(), person.name, person.initials, role},
-                         std::string(passphrase.view())});
-        return base::Done{};
+    Slow admit(const Newcomer& person, record::Role role, seal::Secret passphrase) override {
+        const Known one{{base::StaffId::random(), person.name, person.initials, role},
+                        std::string(passphrase.view())};
+        return slow([this, one] { known.push_back(one); });
     }
-    base::Outcome reset(const base::StaffId& person, seal::Secret passphrase) override {
-        of(person).passphrase = passphrase.view();
-        return base::Done{};
+    Slow reset(const base::StaffId& person, seal::Secret passphrase) override {
+        return slow([this, person, text = std::string(passphrase.view())] {
+            of(person).passphrase = text;
+        });
     }
     base::Outcome retire(const base::StaffId& person) override {
         of(person).member.isRetired = true;
@@ -93,9 +93,22 @@ class FakeDoor : public Door {
 
   private:
     Known& own() { return of(signedIn.value()); }
-    base::Error wrong() {
-        wait = waitAfterWrong;
-        return {base::Code::SealWrongPassphrase};
+    static Slow slow(const std::function<void()>& then) {
+        return {[] {},
+                [then]() -> base::Outcome {
+                    then();
+                    return base::Done{};
+                }};
+    }
+    static Slow refused(const base::Error& error) {
+        return {[] {}, [error]() -> base::Outcome { return error; }};
+    }
+    Slow wrong() {
+        return {[] {},
+                [this]() -> base::Outcome {
+                    wait = waitAfterWrong;
+                    return base::Error{base::Code::SealWrongPassphrase};
+                }};
     }
     void say(const QString& who, const seal::Secret& passphrase) {
         said = who.toStdString() + ": " + std::string(passphrase.view());

@@ -6,6 +6,7 @@
 #include <QButtonGroup>
 #include <QtTest/QTest>
 
+#include "audit/auditpage.h"
 #include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "main/refusedwindow.h"
@@ -13,6 +14,7 @@
 #include "signin/accountpage.h"
 #include "signin/peoplepage.h"
 #include "signin/recoverysheetpage.h"
+#include "signin/signingpage.h"
 #include "signin/signinwindow.h"
 #include "signin/unlockquestion.h"
 #include "visit/learnerfeed.h"
@@ -83,6 +85,10 @@ const std::vector<Walk::Place>& Walk::places() {
         {"people, admit", &Walk::peopleAdmit, Needs::Door},
         {"people, reset", &Walk::peopleReset, Needs::Door},
         {"people, retire", &Walk::peopleRetire, Needs::Door},
+        {"signing", &Walk::signing, Needs::Door},
+        {"audit", &Walk::audit, Needs::Door},
+        {"audit, looked", &Walk::auditLooked, Needs::Door},
+        {"audit, wrong", &Walk::auditWrong, Needs::Door},
         {"visit, veiled", &Walk::visitVeiled},
         {"visit, unlock", &Walk::visitUnlock},
         {"sign in, first person", &Walk::signInFirst, Needs::Door},
@@ -336,6 +342,31 @@ void Walk::onPerson(const char* act) {
 }
 void Walk::peopleReset() { onPerson("people.reset."); }
 void Walk::peopleRetire() { onPerson("people.retire."); }
+void Walk::signing() {
+    m_door.signedIn = m_door.known.front().member.staff;
+    auto page = std::make_unique<Tabbed<ui::SigningPage>>(m_work);
+    page->begin({{QStringLiteral("1"), QStringLiteral("2"), QStringLiteral("3")},
+                 QStringLiteral("4"),
+                 m_clock.now()});
+    m_shown = std::move(page);
+}
+void Walk::audit() { m_shown = std::make_unique<Tabbed<ui::AuditPage>>(); }
+void Walk::auditWrong() {
+    auto page = std::make_unique<Tabbed<ui::AuditPage>>();
+    ui::AuditResult result{
+        .entries = 412, .signatures = 20, .bodiesOpened = 400, .bodiesClosed = 12};
+    result.findings = {{ui::AuditKind::BadSignature, 17, 17}, {ui::AuditKind::Rewritten, 20, 41}};
+    page->showResult(result);
+    m_shown = std::move(page);
+}
+void Walk::auditLooked() {
+    auto page = std::make_unique<Tabbed<ui::AuditPage>>();
+    page->showLooked({{m_clock.now().wallMs, 60, QStringLiteral("Ilse Marchetti"),
+                       QStringLiteral("Rashid Lindqvist"), ui::Looking::Opened},
+                      {m_clock.now().wallMs, 60, QStringLiteral("Kwame Brandt"),
+                       QStringLiteral("Rashid Lindqvist"), ui::Looking::Printed}});
+    m_shown = std::move(page);
+}
 void Walk::visitVeiled() {
     openVisit();
     m_window->setVeiled([this](QWidget* parent) { return new ui::UnlockQuestion(m_work, parent); });

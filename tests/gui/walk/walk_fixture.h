@@ -75,6 +75,10 @@ class Walk : public Shell {
     void signInFirst();
     void locked();
     void account();
+    void signing();
+    void audit();
+    void auditLooked();
+    void auditWrong();
     void people();
     void peopleAdmit();
     void onPerson(const char* act);

@@ -1,0 +1,142 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What an auditor is told, in words, of plain values.
+#include "audit/auditpage.h"
+
+#include <gtest/gtest.h>
+
+#include <QCoreApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableWidget>
+#include <QtTest/QTest>
+#include <set>
+
+#include "audit/auditwords.h"
+#include "look.h"
+
+class Auditing : public testing::Test {
+  protected:
+    Auditing() {
+        ui::Look::instance();
+        m_page.resize(1000, 760);
+        m_page.show();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&m_page));
+    }
+    QString seen() const {
+        QCoreApplication::processEvents();
+        QStringList words;
+        for (const auto* label : m_page.findChildren<QLabel*>())
+            if (label->isVisible()) words << label->text();
+        return words.join(u'\n');
+    }
+    QString verdict() const {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        const auto* label = m_page.findChild<QLabel*>(QStringLiteral("audit.verdict"));
+        return label ? label->text() : QString();
+    }
+    static ui::AuditResult whole() {
+        ui::AuditResult result;
+        result.entries = 412;
+        result.signatures = 20;
+        result.bodiesOpened = 412;
+        return result;
+    }
+
+    ui::AuditPage m_page;
+};
+
+TEST_F(Auditing, SaysNothingBeforeItWasVerified) {
+    EXPECT_TRUE(verdict().isEmpty());
+    EXPECT_TRUE(seen().contains(QLatin1String("Not verified since")));
+}
+
+TEST_F(Auditing, VerifiesWithAndWithoutAPaperFromTheKeyboard) {
+    QSignalSpy wanted(&m_page, &ui::AuditPage::verifyWanted);
+    auto* paper = m_page.findChild<QLineEdit*>(QStringLiteral("audit.paper"));
+    QTest::keyClick(paper, Qt::Key_Return, Qt::ControlModifier);
+    QTest::keyClicks(paper, QStringLiteral("abcde-fghjk"));
+    QTest::keyClick(paper, Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(wanted.count(), 2);
+    EXPECT_EQ(wanted[0].front().toString(), QString());
+    EXPECT_EQ(wanted[1].front().toString(), QLatin1String("abcde-fghjk"));
+    m_page.setRunning(true);
+    EXPECT_FALSE(m_page.primary()->isEnabled());
+    QTest::keyClick(paper, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(wanted.count(), 2) << "one at a time";
+    m_page.showResult(whole());
+    EXPECT_TRUE(m_page.primary()->isEnabled());
+}
+
+TEST_F(Auditing, NothingWrongIsToldApartFromAsFarAsCanBeSeen) {
+    m_page.showResult(whole());
+    EXPECT_EQ(verdict(), QString::fromUtf8("✓  Nothing is wrong"));
+    EXPECT_TRUE(seen().contains(QLatin1String("412 entries, each hash and each place")));
+    EXPECT_FALSE(seen().contains(QLatin1String("stayed closed")));
+    ui::AuditResult some = whole();
+    some.bodiesClosed = 3;
+    m_page.showResult(some);
+    EXPECT_EQ(verdict(),
+              QString::fromUtf8("✓  Nothing is wrong, as far as can be seen without every key"));
+    EXPECT_TRUE(seen().contains(QLatin1String("3 sealed bodies stayed closed")));
+}
+
+TEST_F(Auditing, WhatIsWrongIsNamedByItsEntriesAndAnErasureIsNotWrong) {
+    ui::AuditResult result = whole();
+    result.findings = {{ui::AuditKind::Erased, 9, 9}};
+    m_page.showResult(result);
+    EXPECT_EQ(verdict(), QString::fromUtf8("✓  Nothing is wrong"));
+    EXPECT_TRUE(seen().contains(QLatin1String("Entry 9: erased on purpose")));
+    result.findings.push_back({ui::AuditKind::BadSignature, 17, 17});
+    result.findings.push_back({ui::AuditKind::Rewritten, 20, 41});
+    m_page.showResult(result);
+    EXPECT_EQ(verdict(), QString::fromUtf8("▲  2 things are wrong"));
+    EXPECT_TRUE(seen().contains(QLatin1String("Entry 17: a signature does not hold")));
+    EXPECT_TRUE(seen().contains(QLatin1String("Entries 20 to 41: not those that a paper")));
+}
+
+TEST_F(Auditing, ThousandsAreCountedAndTheFirstListed) {
+    ui::AuditResult result = whole();
+    for (std::uint64_t i = 0; i < 5000; ++i)
+        result.findings.push_back({ui::AuditKind::Changed, i, i});
+    m_page.showResult(result);
+    EXPECT_TRUE(verdict().contains(QLatin1String("5000"))) << verdict().toStdString();
+    EXPECT_TRUE(seen().contains(QLatin1String("Entry 199: ")));
+    EXPECT_FALSE(seen().contains(QLatin1String("Entry 200: ")));
+    EXPECT_TRUE(seen().contains(QLatin1String("And 4800 more.")));
+}
+
+TEST_F(Auditing, EveryKindHasItsOwnWords) {
+    std::set<QString> all;
+    for (int kind = 0; kind <= static_cast<int>(ui::AuditKind::Erased); ++kind) {
+        const QString words = ui::auditSentence({static_cast<ui::AuditKind>(kind), 1, 1});
+        EXPECT_TRUE(words.endsWith(u'.')) << words.toStdString();
+        all.insert(words);
+    }
+    EXPECT_EQ(all.size(), static_cast<std::size_t>(ui::AuditKind::Erased) + 1);
+    std::set<QString> acts;
+    for (int what = 0; what <= static_cast<int>(ui::Looking::Verified); ++what)
+        acts.insert(ui::lookingWords(static_cast<ui::Looking>(what)));
+    acts.erase(QString());
+    EXPECT_EQ(acts.size(), static_cast<std::size_t>(ui::Looking::Verified) + 1);
+}
+
+TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
+    EXPECT_TRUE(seen().contains(QLatin1String("Nothing was looked at yet")));
+    m_page.showLooked({{1'772'445'600'000, 60, QStringLiteral("Ilse Marchetti"),
+                        QStringLiteral("Rashid Lindqvist"), ui::Looking::BreakGlass},
+                       {1'772'442'000'000, 60, QStringLiteral("Kwame Brandt"),
+                        QStringLiteral("Teach-back record"), ui::Looking::Printed}});
+    const auto* table = m_page.findChild<QTableWidget*>(QStringLiteral("audit.looked"));
+    ASSERT_EQ(table->rowCount(), 2);
+    EXPECT_TRUE(table->isVisible());
+    EXPECT_TRUE(table->item(0, 0)->text().contains(QLatin1String("2 March 2026")));
+    EXPECT_TRUE(table->item(0, 0)->text().contains(QLatin1String("11:00")));
+    EXPECT_TRUE(table->item(0, 0)->text().endsWith(QLatin1String("UTC+01:00")));
+    EXPECT_EQ(table->item(0, 1)->text(), QLatin1String("Ilse Marchetti"));
+    EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("opened it as an emergency"));
+    EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("made a paper"));
+    EXPECT_EQ(table->editTriggers(), QAbstractItemView::NoEditTriggers);
+}

@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "audit/auditpage.h"
+
+#include <QAccessible>
+#include <QHeaderView>
+#include <QLocale>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include "audit/auditwords.h"
+#include "parts/field.h"
+#include "parts/parts.h"
+#include "render/words.h"
+
+namespace ui {
+namespace {
+
+constexpr int mostShownFindings = 200;  // more are counted, not listed
+
+}  // namespace
+
+AuditPage::AuditPage(QWidget* parent)
+    : Page(QStringLiteral("audit"), parent),
+      m_paper(new WordsField(tr("Letters of a paper, if one is to be held against the record"),
+                             QStringLiteral("audit.paper"), Must::MayStayEmpty,
+                             tr("The four lines beside its square code, one after the other."))) {
+    column()->addWidget(pageHeader(
+        tr("Is the record whole"),
+        tr("Holds every entry against all others and against what is known from outside. What "
+           "nobody outside ever knew of can be cut off unseen: keep papers and backups.")));
+    cardIn(column(), {})->addWidget(m_paper);
+    m_result = cardIn(column(), {});
+    m_result->parentWidget()->setObjectName(QStringLiteral("audit.result"));
+    addTable();
+    QPushButton* back = addSecondary(tr("Back"), QStringLiteral("audit.back"));
+    setPrimary(tr("Verify now"));
+    connect(back, &QPushButton::clicked, this, &AuditPage::left);
+    connect(this, &Page::pressed, this, [this] {
+        errors()->clear();
+        if (m_paper->check()) Q_EMIT verifyWanted(m_paper->typed());
+    });
+    begin();
+}
+
+void AuditPage::addTable() {
+    QVBoxLayout* card = cardIn(column(), tr("Who looked at and printed what"));
+    m_nobody = text(tr("Nothing was looked at yet. Every sign-in, every record that is opened and "
+                       "every paper that is made will stand here."),
+                    Size::Body, Tone::Quiet);
+    m_table = new QTableWidget(0, 4);
+    m_table->setObjectName(QStringLiteral("audit.looked"));
+    m_table->setAccessibleName(tr("Who looked at and printed what"));
+    m_table->setHorizontalHeaderLabels({tr("When"), tr("Who"), tr("Did what"), tr("Of whom")});
+    m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setTabKeyNavigation(false);
+    m_table->setWordWrap(true);
+    m_table->setMinimumHeight(280);
+    card->addWidget(m_nobody);
+    card->addWidget(m_table);
+    showLooked({});
+}
+
+void AuditPage::begin() {
+    errors()->clear();
+    m_paper->setWords({});
+    empty(m_result);
+    m_result->addWidget(
+        text(tr("Not verified since this page was opened."), Size::Body, Tone::Quiet));
+    setRunning(false);
+}
+
+void AuditPage::setRunning(bool isRunning) {
+    primary()->setEnabled(!isRunning);
+    setPrimary(isRunning ? tr("Verifying…") : tr("Verify now"));
+}
+
+void AuditPage::refuse(const base::Error& error) {
+    setRunning(false);
+    errors()->say(error);
+}
+
+void AuditPage::showResult(const AuditResult& result) {
+    setRunning(false);
+    empty(m_result);
+    const bool isWrong = result.isWrong();
+    auto* verdict =
+        text((isWrong ? QStringLiteral("▲  ") : QStringLiteral("✓  ")) + auditVerdict(result),
+             Size::Lead, isWrong ? Tone::Brick : Tone::Leaf, Weight::Strong);
+    verdict->setObjectName(QStringLiteral("audit.verdict"));
+    verdict->setAccessibleName(auditVerdict(result));
+    m_result->addWidget(verdict);
+    int listed = 0;
+    for (const AuditFinding& one : result.findings) {
+        if (++listed > mostShownFindings) break;
+        const bool isErased = one.kind == AuditKind::Erased;
+        m_result->addWidget(
+            text((isErased ? QStringLiteral("○  ") : QStringLiteral("▲  ")) + auditSentence(one),
+                 Size::Body, isErased ? Tone::Ink : Tone::Brick));
+    }
+    const int more = static_cast<int>(result.findings.size()) - mostShownFindings;
+    if (more > 0) m_result->addWidget(text(tr("And %n more.", nullptr, more)));
+    m_result->addWidget(text(tr("Looked at:"), Size::Body, Tone::Quiet));
+    for (const QString& line : auditLines(result))
+        m_result->addWidget(text(QStringLiteral("•  ") + line));
+    if (!result.root.isEmpty())
+        m_result->addWidget(text(tr("Head: %1 entries, %2").arg(result.size, result.root),
+                                 Size::Note, Tone::Quiet));
+    QAccessibleEvent alert(verdict, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+    scrollToTop();
+}
+
+void AuditPage::showLooked(const std::vector<Looked>& looked) {
+    m_nobody->setVisible(looked.empty());
+    m_table->setVisible(!looked.empty());
+    m_table->setRowCount(static_cast<int>(looked.size()));
+    int row = 0;
+    for (const Looked& one : looked) fillRow(row++, one);
+    m_table->resizeRowsToContents();
+    if (!looked.empty()) m_table->setCurrentCell(0, 0);
+}
+
+void AuditPage::fillRow(int row, const Looked& one) {
+    const QString when = render::momentWords(one.wallMs, one.offsetMinutes, QLocale()) +
+                         QStringLiteral(" ") + render::offsetWords(one.offsetMinutes);
+    int column = 0;
+    for (const QString& words : {when, one.who, lookingWords(one.what), one.about})
+        m_table->setItem(row, column++, new QTableWidgetItem(words));
+}
+
+}  // namespace ui

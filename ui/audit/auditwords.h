@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QStringList>
+
+#include "audit/auditfindings.h"
+
+namespace ui {
+
+/// What was found, as a sentence with the entries it is about.
+QString auditSentence(const AuditFinding& finding);
+/// The result in one sentence: nothing is wrong, or so many things are.
+QString auditVerdict(const AuditResult& result);
+/// What was looked at, one thing a line.
+QStringList auditLines(const AuditResult& result);
+QString lookingWords(Looking what);
+
+}  // namespace ui
