@@ -2629,7 +2629,7 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Is the record whole</source>
+        <source>Is the record whole?</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

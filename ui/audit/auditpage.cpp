@@ -27,7 +27,7 @@ AuditPage::AuditPage(QWidget* parent)
                              QStringLiteral("audit.paper"), Must::MayStayEmpty,
                              tr("The four lines beside its square code, one after the other."))) {
     column()->addWidget(pageHeader(
-        tr("Is the record whole"),
+        tr("Is the record whole?"),
         tr("Holds every entry against all others and against what is known from outside. What "
            "nobody outside ever knew of can be cut off unseen: keep papers and backups.")));
     cardIn(column(), {})->addWidget(m_paper);
