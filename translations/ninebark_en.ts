@@ -3578,6 +3578,25 @@ Taught by %2</source>
         <source>Retire %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When its envelope was opened, or it can&apos;t be found, make a new one. The old one opens nothing that is recorded from then on; what it opened until then it still opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::PeoplePage</name>
+    <message>
+        <source>The new sheet holds. Destroy the old one.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::PersonPage</name>

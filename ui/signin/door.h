@@ -77,6 +77,8 @@ class Door {
     /// They can't sign in any more and read nothing that is written from now on; what they wrote
     /// and signed stays.
     virtual base::Outcome retire(const base::StaffId& person) = 0;
+    /// The lines of a new recovery sheet; the old one opens nothing that is written from now on.
+    virtual base::Result<seal::Secret> newSheet() = 0;
 };
 
 }  // namespace ui

@@ -12,6 +12,7 @@
 #include "render/words.h"
 #include "signin/doorwork.h"
 #include "signin/letinpage.h"
+#include "signin/recoverysheetpage.h"
 
 namespace ui {
 
@@ -44,7 +45,18 @@ void PeopleList::begin(const QString& done) {
         return;
     }
     for (const Member& person : people) addPerson(person, *who);
+    if (isEducator) addSheet();
     scrollToTop();
+}
+
+void PeopleList::addSheet() {
+    QVBoxLayout* card = cardIn(
+        column(), tr("The recovery sheet"),
+        tr("When its envelope was opened, or it can't be found, make a new one. The old one opens "
+           "nothing that is recorded from then on; what it opened until then it still opens."));
+    QPushButton* sheet = plainButton(tr("New recovery sheet"), QStringLiteral("people.sheet"));
+    card->addWidget(sheet, 0, Qt::AlignLeading);
+    connect(sheet, &QPushButton::clicked, this, &PeopleList::sheetWanted);
 }
 
 void PeopleList::addPerson(const Member& person, const Member& own) {
@@ -72,20 +84,26 @@ void PeopleList::addPerson(const Member& person, const Member& own) {
 
 PeoplePage::PeoplePage(DoorWork& work, QWidget* parent)
     : QWidget(parent),
+      m_work(work),
       m_stack(new QStackedWidget),
       m_list(new PeopleList(work)),
       m_admit(new AdmitPage(work)),
       m_reset(new ResetPage(work)),
-      m_retire(new RetirePage(work)) {
+      m_retire(new RetirePage(work)),
+      m_sheet(new RecoverySheetPage) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_stack);
     setProperty("part", QStringLiteral("page"));
-    for (QWidget* page : std::initializer_list<QWidget*>{m_list, m_admit, m_reset, m_retire})
+    for (QWidget* page :
+         std::initializer_list<QWidget*>{m_list, m_admit, m_reset, m_retire, m_sheet})
         m_stack->addWidget(page);
     connectBack(m_admit);
     connectBack(m_reset);
     connectBack(m_retire);
+    connect(m_list, &PeopleList::sheetWanted, this, &PeoplePage::makeSheet);
+    connect(m_sheet, &RecoverySheetPage::kept, this,
+            [this] { toList(tr("The new sheet holds. Destroy the old one.")); });
     connect(m_list, &PeopleList::left, this, &PeoplePage::left);
     connect(m_list, &PeopleList::admitWanted, this, [this] {
         m_admit->begin();
@@ -107,6 +125,14 @@ template <class P>
 void PeoplePage::connectBack(P* page) {
     connect(page, &P::left, this, [this] { toList({}); });
     connect(page, &P::done, this, &PeoplePage::toList);
+}
+
+void PeoplePage::makeSheet() {
+    if (m_work.isBusy()) return;
+    auto sheet = m_work.door().newSheet();
+    if (!sheet.ok()) return m_list->errors()->say(sheet.error());
+    m_sheet->showLines(std::move(*sheet));
+    showPage(m_sheet);
 }
 
 void PeoplePage::begin() { toList({}); }

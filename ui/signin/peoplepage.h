@@ -13,6 +13,7 @@ namespace ui {
 
 class AdmitPage;
 class DoorWork;
+class RecoverySheetPage;
 class ResetPage;
 class RetirePage;
 
@@ -28,10 +29,12 @@ class PeopleList : public Page {
   Q_SIGNALS:
     void left();
     void admitWanted();
+    void sheetWanted();
     void resetWanted(const ui::Member& whom);
     void retireWanted(const ui::Member& whom);
 
   private:
+    void addSheet();
     void addPerson(const Member& person, const Member& own);
 
     DoorWork& m_work;
@@ -50,14 +53,17 @@ class PeoplePage : public QWidget {
   private:
     template <class P>
     void connectBack(P* page);
+    void makeSheet();
     void toList(const QString& done);
     void showPage(QWidget* page);
 
+    DoorWork& m_work;
     QStackedWidget* m_stack;
     PeopleList* m_list;
     AdmitPage* m_admit;
     ResetPage* m_reset;
     RetirePage* m_retire;
+    RecoverySheetPage* m_sheet;
 };
 
 }  // namespace ui

@@ -8,6 +8,8 @@
 #include <QVBoxLayout>
 
 #include "parts/parts.h"
+#include "print/printing.h"
+#include "render/papers/recoverysheet.h"
 #include "signin/sheetlines.h"
 
 namespace ui {
@@ -43,8 +45,9 @@ RecoverySheetPage::RecoverySheetPage(QWidget* parent)
         text(tr("Whoever has this sheet and this computer reads everything. Without "
                 "the sheet and without a passphrase nobody ever reads it again."),
              Size::Note, Tone::Quiet));
-    QPushButton* print = addSecondary(tr("Print the sheet"), QStringLiteral("recoverySheet.print"));
-    connect(print, &QPushButton::clicked, this, [this] { Q_EMIT printWanted(lines()); });
+    QPushButton* printing =
+        addSecondary(tr("Print the sheet"), QStringLiteral("recoverySheet.print"));
+    connect(printing, &QPushButton::clicked, this, &RecoverySheetPage::printIt);
     setPrimary(tr("The sheet is in my hands"));
     connect(this, &Page::pressed, this, &RecoverySheetPage::press);
     connect(m_back->edit(), &QLineEdit::returnPressed, this, &RecoverySheetPage::press);
@@ -53,6 +56,11 @@ RecoverySheetPage::RecoverySheetPage(QWidget* parent)
 void RecoverySheetPage::showLines(seal::Secret lines) {
     m_lines = std::move(lines);
     m_shown->setText(this->lines().join(u'\n'));
+}
+
+void RecoverySheetPage::printIt() {
+    const auto printed = print(render::Paper(render::recoverySheet(lines())), this);
+    errors()->took(printed);
 }
 
 QStringList RecoverySheetPage::lines() const {

@@ -17,11 +17,11 @@ class RecoverySheetPage : public Page {
     void showLines(seal::Secret lines);
 
   Q_SIGNALS:
-    void printWanted(const QStringList& lines);
     void kept();  ///< the line was typed back
 
   private:
     void press();
+    void printIt();
     QStringList lines() const;
 
     seal::Secret m_lines;

@@ -7,8 +7,6 @@
 #include <QVBoxLayout>
 
 #include "parts/taborder.h"
-#include "print/printing.h"
-#include "render/papers/recoverysheet.h"
 #include "signin/newcomerpage.h"
 #include "signin/recoverysheetpage.h"
 #include "signin/signinpage.h"
@@ -49,7 +47,6 @@ void SignInWindow::connectPages() {
     connect(m_found, &NewcomerPage::wanted, this, &SignInWindow::found);
     connect(m_recover, &NewcomerPage::wanted, this, &SignInWindow::recover);
     connect(m_recover, &NewcomerPage::left, this, &SignInWindow::begin);
-    connect(m_sheet, &RecoverySheetPage::printWanted, this, &SignInWindow::printSheet);
     connect(m_sheet, &RecoverySheetPage::kept, this, &SignInWindow::opened);
     connect(&m_work, &DoorWork::changed, this, &SignInWindow::followWork);
 }
@@ -137,11 +134,6 @@ void SignInWindow::recover() {
                    forget();
                    Q_EMIT opened();
                });
-}
-
-void SignInWindow::printSheet(const QStringList& lines) {
-    const auto printed = print(render::Paper(render::recoverySheet(lines)), this);
-    m_sheet->errors()->took(printed);
 }
 
 }  // namespace ui

@@ -44,7 +44,6 @@ class SignInWindow : public QWidget {
     void unlock();
     void found();
     void recover();
-    void printSheet(const QStringList& lines);
     void followWork();
 
     DoorWork& m_work;
