@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QtTest/QTest>
@@ -20,6 +21,12 @@ class IdleWatching : public testing::Test {
     void pass(std::int64_t ms) {
         m_clock.advanceMs(ms);
         m_watch.tick();
+    }
+
+    /// As the system sends it.
+    void fromOutside(QEvent* event) {
+        QSpontaneKeyEvent::setSpontaneous(event);
+        qApp->notify(&m_line, event);
     }
 
     base::ManualClock m_clock{{.wallMs = 1'772'445'600'000, .bootMs = 5'000, .bootId = "one"}};
@@ -71,11 +78,13 @@ TEST_F(IdleWatching, WhatNoPersonDoesDoesNotCount) {
     QTest::mouseMove(&m_line, QPoint(3, 3));
     pass(285'000);
     QKeyEvent held(QEvent::KeyPress, Qt::Key_A, Qt::NoModifier, QStringLiteral("a"), true);
-    QCoreApplication::sendEvent(&m_line, &held);
+    fromOutside(&held);
     const QPointF same = m_line.mapToGlobal(QPointF(3, 3));
     QMouseEvent rest(QEvent::MouseMove, QPointF(3, 3), same, Qt::NoButton, Qt::NoButton,
                      Qt::NoModifier);
-    QCoreApplication::sendEvent(&m_line, &rest);
+    fromOutside(&rest);
+    QKeyEvent made(QEvent::KeyPress, Qt::Key_A, Qt::NoModifier, QStringLiteral("a"));
+    QCoreApplication::sendEvent(&m_line, &made);  // by the program itself
     EXPECT_EQ(m_touched.count(), 0);
     pass(15'000);
     EXPECT_EQ(m_idle.count(), 1);
