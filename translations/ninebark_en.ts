@@ -1600,10 +1600,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Watch another return demonstration.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Watch one on the patient.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2126,6 +2122,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>acknowledged aloud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch a return demonstration.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2901,10 +2901,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing ticked means: asked, none found.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A caregiver</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2982,6 +2978,14 @@ Taught by %2</source>
     </message>
     <message>
         <source>Interpreter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing ticked means: not asked yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked, not agreed</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3407,11 +3411,11 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>✓  Saved and noted in the record.</source>
+        <source>✓  The chart note is copied and noted in the record.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>✓  The chart note is copied and noted in the record.</source>
+        <source>✓  Saved as %1 and noted in the record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3501,10 +3505,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ask before supplies are chosen. Nothing ticked means: asked, none known.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>What happened then</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3514,6 +3514,22 @@ Taught by %2</source>
     </message>
     <message>
         <source>Reacts to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked, none known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask before supplies are chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what the patient reacts to, or that none is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either none is known, or tick what it is: not both.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4711,10 +4727,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Now at this desk</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nobody yet. Add yourself below; then you can begin.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4752,11 +4764,15 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Press your name to begin. Everything recorded from then on carries it.</source>
+        <source>Go on as %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Go on as %1</source>
+        <source>Press your name, then go on. Everything recorded from then on carries it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is at this desk now</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

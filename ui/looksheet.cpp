@@ -36,6 +36,7 @@ QPushButton, QToolButton { min-height: 42px; padding: 0 16px; border: 1px solid 
 QToolButton { padding: 0 12px; }
 QPushButton:hover, QToolButton:hover { border-color: @pine; background: @paper; }
 QPushButton:pressed, QToolButton:pressed { background: @rule; }
+QPushButton, QToolButton, QCheckBox, QRadioButton { outline: none; }
 QPushButton:focus, QToolButton:focus { border: 3px solid @pine; padding: 0 14px; min-height: 38px; }
 QPushButton:disabled, QToolButton:disabled { color: @quiet; border: 1px dashed @quiet;
   background: @paper; }

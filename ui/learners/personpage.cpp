@@ -139,10 +139,11 @@ void PersonPage::addFindings(const record::Learner& learner) {
     std::vector<readiness::Finding> findings = found->findings;
     std::stable_partition(findings.begin(), findings.end(),
                           [](const readiness::Finding& one) { return !one.met; });
+    QVBoxLayout* lines = linesIn(card);
     for (const readiness::Finding& finding : findings) {
         const QString glyph = finding.met ? QStringLiteral("✓  ") : QStringLiteral("○  ");
-        card->addWidget(text(glyph + findingSentence(finding, taught->pack), Size::Body,
-                             finding.met ? Tone::Leaf : Tone::Ink));
+        lines->addWidget(text(glyph + findingSentence(finding, taught->pack), Size::Body,
+                              finding.met ? Tone::Leaf : Tone::Ink));
     }
     card->addWidget(text(evidenceSentence(found->evidence), Size::Note, Tone::Quiet));
     addCompetencies(taught->pack, *found);
@@ -155,13 +156,14 @@ void PersonPage::addCompetencies(const packs::Pack& pack, const readiness::Readi
         column(),
         tr("Competencies: %1 of %2 signed").arg(signedOnes).arg(readiness.competencies.size()));
     card->addWidget(new ProgressBand(signedOnes, int(readiness.competencies.size())));
+    QVBoxLayout* lines = linesIn(card);
     for (const auto& one : readiness.competencies) {
         const bool isMet = one.met == readiness::Met::Yes;
         const QString glyph = one.isSigned ? QStringLiteral("✓  ")
                               : isMet      ? QStringLiteral("◐  ")
                                            : QStringLiteral("○  ");
         const QString state = one.isSigned ? tr("signed") : isMet ? tr("met") : tr("not yet");
-        card->addWidget(
+        lines->addWidget(
             text(glyph + competencyTitle(pack, one.competency) + QStringLiteral(" — ") + state,
                  Size::Body, one.isSigned ? Tone::Leaf : Tone::Ink));
     }

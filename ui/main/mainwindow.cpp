@@ -136,8 +136,11 @@ QWidget* MainWindow::makeTools() {
     auto* row = new QHBoxLayout(tools);
     row->setContentsMargins(12, 4, 12, 4);
     row->setSpacing(8);
-    QPushButton* smaller = plainButton(QStringLiteral("A−"), QStringLiteral("textSmaller"));
-    QPushButton* larger = plainButton(QStringLiteral("A+"), QStringLiteral("textLarger"));
+    // Marks of direction keep the sign behind its letter where reading starts at the right.
+    QPushButton* smaller =
+        plainButton(QStringLiteral("\u200EA−\u200E"), QStringLiteral("textSmaller"));
+    QPushButton* larger =
+        plainButton(QStringLiteral("\u200EA+\u200E"), QStringLiteral("textLarger"));
     QPushButton* scheme = plainButton(QStringLiteral("◐"), QStringLiteral("scheme"));
     m_teacher = plainButton({}, QStringLiteral("teacher"));
     QPushButton* settings = plainButton(tr("Settings"), QStringLiteral("settings"));

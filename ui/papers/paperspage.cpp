@@ -14,6 +14,7 @@
 #include "dialogs/ask.h"
 #include "papers/paperview.h"
 #include "parts/field.h"
+#include "parts/flowlayout.h"
 #include "parts/parts.h"
 #include "print/printing.h"
 
@@ -86,11 +87,15 @@ void PapersPage::addChoices() {
         new Choice(QStringLiteral("paperSize"), Pick::One,
                    {{QStringLiteral("A4"), tr("A4")}, {QStringLiteral("Letter"), tr("US Letter")}});
     m_size->choose(m_settings.words(Setting::PaperSize));
-    column()->addWidget(new Field(tr("Paper"), m_kind,
-                                  isCertified ? QString()
-                                              : tr("There is no certificate while the rules say "
-                                                   "not yet or a signature is missing.")));
-    column()->addWidget(new Field(tr("Size"), m_size));
+    // Side by side where there is room, for the paper itself is what is looked at.
+    auto* choices = new FlowLayout(nullptr, 48);
+    choices->addWidget(new Field(tr("Paper"), m_kind));
+    choices->addWidget(new Field(tr("Size"), m_size));
+    column()->addLayout(choices);
+    if (!isCertified)
+        column()->addWidget(text(tr("There is no certificate while the rules say not yet or a "
+                                    "signature is missing."),
+                                 Size::Note, Tone::Quiet));
     m_done = text({}, Size::Body, Tone::Leaf, Weight::Strong);
     m_done->setObjectName(QStringLiteral("papers.done"));
     m_done->hide();
@@ -146,7 +151,7 @@ void PapersPage::saveIt() {
     if (!path || !issueIt()) return;
     if (!errors()->took(m_made->pages->writePdf(*path))) return;
     m_settings.set(Setting::PaperFolder, QFileInfo(*path).absolutePath());
-    m_done->setText(tr("✓  Saved and noted in the record."));
+    m_done->setText(tr("✓  Saved as %1 and noted in the record.").arg(QFileInfo(*path).fileName()));
     m_done->show();
 }
 

@@ -88,4 +88,11 @@ QVBoxLayout* cardIn(QVBoxLayout* column, const QString& heading, const QString& 
     return inside;
 }
 
+QVBoxLayout* linesIn(QVBoxLayout* card) {
+    auto* lines = new QVBoxLayout;
+    lines->setSpacing(2);
+    card->addLayout(lines);
+    return lines;
+}
+
 }  // namespace ui

@@ -45,5 +45,7 @@ class Page : public QWidget {
 
 /// A card with a heading, for a group of fields.
 QVBoxLayout* cardIn(QVBoxLayout* column, const QString& heading, const QString& sentence = {});
+/// Lines below each other in a card, closer than its fields.
+QVBoxLayout* linesIn(QVBoxLayout* card);
 
 }  // namespace ui

@@ -3,6 +3,7 @@
 #include "parts/parts.h"
 
 #include <QCoreApplication>
+#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QStyle>
 #include <QVBoxLayout>
@@ -63,6 +64,10 @@ QLabel* text(const QString& words, Size size, Tone tone, Weight weight) {
     auto* label = new QLabel(words);
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
+    // A label goes by the direction of its own words: those in Latin letters too stand where
+    // reading starts.
+    if (QGuiApplication::isRightToLeft())
+        label->setAlignment(Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter);
     label->setProperty("textSize", QLatin1String(sizeWord(size)));
     label->setProperty("tone", QLatin1String(toneWord(tone)));
     if (weight == Weight::Strong) label->setProperty("weight", QStringLiteral("strong"));

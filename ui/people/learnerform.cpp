@@ -16,6 +16,8 @@ const auto asPatient = QStringLiteral("patient");
 const auto toTeach = QStringLiteral("teach");
 const auto toTell = QStringLiteral("tell");
 const auto isNeeded = QStringLiteral("needed");
+const auto noneFound = QStringLiteral("none-found");  // in the code list of barriers
+const auto notAgreed = QStringLiteral("declined");
 
 }  // namespace
 
@@ -50,9 +52,9 @@ void LearnerForm::begin() {
             : pageHeader(tr("Who is taught"),
                          tr("The person who will do it at home: a caregiver, or the patient.")));
     if (!m_isKnown) addWho(cardIn(column(), tr("Who")));
-    addConsent(cardIn(column(), tr("Consent")));
+    addConsent(cardIn(column(), tr("Consent"), tr("Nothing ticked means: not asked yet.")));
     addNeeds(
-        cardIn(column(), tr("Needs and barriers"), tr("Nothing ticked means: asked, none found.")));
+        cardIn(column(), tr("Needs and barriers"), tr("Nothing ticked means: not asked yet.")));
     scrollToTop();
 }
 
@@ -84,9 +86,10 @@ void LearnerForm::followPatient() {
 }
 
 void LearnerForm::addConsent(QVBoxLayout* card) {
-    m_consent =
-        new Choice(QStringLiteral("consent"), Pick::Any,
-                   {{toTeach, tr("May be taught")}, {toTell, tr("May be told about the patient")}});
+    m_consent = new Choice(QStringLiteral("consent"), Pick::Any,
+                           {{toTeach, tr("May be taught")},
+                            {toTell, tr("May be told about the patient")},
+                            {notAgreed, tr("Asked, not agreed")}});
     m_givenBy = new WordsField(tr("Given by"), QStringLiteral("givenBy"), Must::Fill,
                                tr("The patient, or who decides for the patient."));
     m_givenBy->setWords(tr("The patient"));
@@ -116,10 +119,13 @@ void LearnerForm::showKnown(const record::Learner& learner) {
     if (learner.consent) {
         m_consent->choose(toTeach, learner.consent->said.toTeach);
         m_consent->choose(toTell, learner.consent->said.toTell);
+        m_consent->choose(notAgreed,
+                          !learner.consent->said.toTeach && !learner.consent->said.toTell);
         m_givenBy->setWords(shown(learner.consent->said.givenBy));
     }
     if (!learner.needs) return;
     const record::AskNeeds& known = learner.needs->said;
+    m_barriers->choose(noneFound, known.needs.empty());
     for (const record::Need& need : known.needs) {
         m_barriers->choose(shown(need.need));
         m_help->setWords(shown(need.help));
@@ -179,8 +185,9 @@ bool LearnerForm::saysLearner() {
 void LearnerForm::save() {
     if (!check() || !saysLearner()) return;
     m_isKnown = true;  // a press after a refusal further down does not add the learner again
-    if (!errors()->took(m_desk.say(consent()))) return;
-    if (!errors()->took(m_desk.say(needs()))) return;
+    // What nobody ticked was not asked: it is not written down as an answer.
+    if (!m_consent->words().isEmpty() && !errors()->took(m_desk.say(consent()))) return;
+    if (!m_barriers->words().isEmpty() && !errors()->took(m_desk.say(needs()))) return;
     if (errors()->took(m_desk.openRecord(m_desk.view().record->id, m_learner))) Q_EMIT saved();
 }
 

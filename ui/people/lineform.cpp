@@ -103,7 +103,10 @@ void LineForm::save() {
                         : QString());
     if (!isRight || m_arm->word().isEmpty()) {
         for (Field* field : findChildren<Field*>())
-            if (!field->problem().isEmpty()) return scrollTo(field);
+            if (!field->problem().isEmpty()) {
+                field->input()->setFocus();
+                return scrollTo(field);
+            }
         return;
     }
     if (errors()->took(m_desk.say(said()))) Q_EMIT saved();

@@ -10,6 +10,18 @@
 #include "text/labels.h"
 
 namespace ui {
+namespace {
+
+const auto noneKnown = QStringLiteral("none-known");
+
+// Asked and none known is an answer too, and never what is left when nobody asked.
+std::vector<Option> answers() {
+    std::vector<Option> options = optionsOf(CodeList::Allergen);
+    options.insert(options.begin(), {noneKnown, PatientForm::tr("Asked, none known")});
+    return options;
+}
+
+}  // namespace
 
 QDate todayOf(const desk::Desk& desk) {
     return QDate::fromString(shown(base::today(desk.now())), Qt::ISODate);
@@ -45,29 +57,47 @@ void PatientForm::build() {
                            static_cast<QWidget*>(m_number)})
         who->addWidget(field);
     who->addWidget(new Field(tr("Language"), m_language));
-    QVBoxLayout* bears =
-        cardIn(column(), tr("Allergies"),
-               tr("Ask before supplies are chosen. Nothing ticked means: asked, none known."));
-    m_allergies = new Choice(QStringLiteral("allergies"), Pick::Any, optionsOf(CodeList::Allergen));
+    QVBoxLayout* bears = cardIn(column(), tr("Allergies"), tr("Ask before supplies are chosen."));
+    m_allergies = new Choice(QStringLiteral("allergies"), Pick::Any, answers());
     m_reaction = new WordsField(tr("What happened then"), QStringLiteral("reaction"),
                                 Must::MayStayEmpty, tr("In the patient's own words."));
-    bears->addWidget(new Field(tr("Reacts to"), m_allergies));
+    m_reactsTo = new Field(tr("Reacts to"), m_allergies);
+    bears->addWidget(m_reactsTo);
     bears->addWidget(m_reaction);
 }
 
 record::AskAllergies PatientForm::allergies() const {
     record::AskAllergies said;
     for (const QString& allergen : m_allergies->words())
-        said.allergies.push_back({allergen.toStdString(), m_reaction->words()});
+        if (allergen != noneKnown)
+            said.allergies.push_back({allergen.toStdString(), m_reaction->words()});
     return said;
 }
 
-void PatientForm::save() {
+bool PatientForm::checkAllergies() {
+    const QStringList said = m_allergies->words();
+    const bool isBoth = said.contains(noneKnown) && said.size() > 1;
+    m_reactsTo->setProblem(said.isEmpty()
+                               ? tr("Tick what the patient reacts to, or that none is known.")
+                           : isBoth ? tr("Either none is known, or tick what it is: not both.")
+                                    : QString());
+    return !said.isEmpty() && !isBoth;
+}
+
+Field* PatientForm::firstWrong() {
     const bool isNamed = m_name->check(), isBorn = m_born->check(), isNumbered = m_number->check();
-    if (!isNamed || !isBorn || !isNumbered || !m_reaction->check()) {
-        Field* first = !isNamed ? m_name : !isBorn ? static_cast<Field*>(m_born) : m_number;
-        first->input()->setFocus();
-        return scrollTo(first);
+    const bool isAsked = checkAllergies(), isTold = m_reaction->check();
+    if (!isNamed) return m_name;
+    if (!isBorn) return m_born;
+    if (!isNumbered) return m_number;
+    if (!isAsked) return m_reactsTo;
+    return isTold ? nullptr : m_reaction;
+}
+
+void PatientForm::save() {
+    if (Field* wrong = firstWrong()) {
+        wrong->input()->setFocus();
+        return scrollTo(wrong);
     }
     m_desk.closeRecord();
     desk::Command command =

@@ -24,6 +24,8 @@ class PatientForm : public Page {
     void build();
     void save();
     record::AskAllergies allergies() const;
+    bool checkAllergies();
+    Field* firstWrong();  ///< says at each what is wrong; nothing when all is right
 
     desk::Desk& m_desk;
     WordsField* m_name = nullptr;
@@ -31,6 +33,7 @@ class PatientForm : public Page {
     WordsField* m_number = nullptr;
     Choice* m_language = nullptr;
     Choice* m_allergies = nullptr;
+    Field* m_reactsTo = nullptr;
     WordsField* m_reaction = nullptr;
 };
 

@@ -40,10 +40,10 @@ void StaffPage::fill() {
     const bool isToChoose = !m_desk.view().teacher && !house.staff.empty();
     column()->addWidget(pageHeader(
         tr("Who works here"),
-        isToChoose ? tr("Press your name to begin. Everything recorded from then on carries it.")
+        isToChoose ? tr("Press your name, then go on. Everything recorded from then on carries it.")
                    : tr("Everything recorded from now on carries this name. Press yours when you "
                         "take over.")));
-    QVBoxLayout* list = cardIn(column(), tr("Now at this desk"));
+    QVBoxLayout* list = cardIn(column(), tr("Who is at this desk now"));
     if (house.staff.empty())
         list->addWidget(text(tr("Nobody yet. Add yourself below; then you can begin."), Size::Body,
                              Tone::Quiet));

@@ -112,7 +112,7 @@ QString nextWords(const Finding& finding, const QStringList& names) {
             return Papers::tr("Ask before supplies are chosen.");
         case Rule::Observed:
         case Rule::UnpromptedRow:
-            return Papers::tr("Watch another return demonstration.");
+            return Papers::tr("Watch a return demonstration.");
         case Rule::OnPatient:
             return Papers::tr("Watch one on the patient.");
         case Rule::OnDays:

@@ -75,15 +75,16 @@ void SignPage::addFindings() {
     std::vector<readiness::Finding> findings = m_found->findings;
     std::stable_partition(findings.begin(), findings.end(),
                           [](const readiness::Finding& one) { return !one.met; });
+    QVBoxLayout* lines = linesIn(card);
     for (const readiness::Finding& finding : findings)
-        card->addWidget(text((finding.met ? QStringLiteral("✓  ") : QStringLiteral("○  ")) +
-                                 findingSentence(finding, m_taught->pack),
-                             Size::Body, finding.met ? Tone::Leaf : Tone::Ink));
+        lines->addWidget(text((finding.met ? QStringLiteral("✓  ") : QStringLiteral("○  ")) +
+                                  findingSentence(finding, m_taught->pack),
+                              Size::Body, finding.met ? Tone::Leaf : Tone::Ink));
     card->addWidget(text(evidenceSentence(m_found->evidence), Size::Note, Tone::Quiet));
 }
 
 void SignPage::addToSign() {
-    QVBoxLayout* card = cardIn(column(), tr("Competencies"));
+    QVBoxLayout* lines = linesIn(cardIn(column(), tr("Competencies")));
     for (const auto& one : m_found->competencies) {
         const bool isMet = one.met == readiness::Met::Yes;
         QString words = isMet ? tr("met, not signed") : tr("not yet");
@@ -96,7 +97,7 @@ void SignPage::addToSign() {
                        words;
         if (!isMet && !one.missing.empty())
             line += QStringLiteral(". ") + findingSentence(one.missing.front(), m_taught->pack);
-        card->addWidget(text(line, Size::Body, one.isSigned ? Tone::Leaf : Tone::Ink));
+        lines->addWidget(text(line, Size::Body, one.isSigned ? Tone::Leaf : Tone::Ink));
     }
 }
 

@@ -76,6 +76,43 @@ TEST_F(Shell, ABirthInTheFutureAndALongNameAreSaidInPlaceAndNothingIsWritten) {
     EXPECT_TRUE(said.join(u' ').contains(fromUtf8("future")));
 }
 
+// What nobody asked is never written down as an answer: allergies are asked before a patient is
+// saved, consent and needs may come later.
+TEST_F(Shell, WhatWasNotAskedIsNotWrittenAsAnAnswer) {
+    begin(Begin::DemoWard);
+    const auto before = m_ledger->head().size;
+    press("addPatient");
+    type("patientName", fromUtf8("Jonna Abara"));
+    type("born", fromUtf8("3 May 1961"));
+    type("number", fromUtf8("D-2"));
+    press("patientForm.primary");
+    EXPECT_EQ(m_ledger->head().size, before) << "allergies were not asked";
+    press("allergies.latex");
+    press("allergies.none-known");
+    press("patientForm.primary");
+    EXPECT_EQ(m_ledger->head().size, before) << "none known, and one of them";
+    press("allergies.latex");
+    press("patientForm.primary");
+    ASSERT_EQ(types().last(), fromUtf8("allergies-asked"));
+    EXPECT_TRUE(entries().back().body.data["allergies"].empty());
+    type("inserted", fromUtf8("26 February 2026"));
+    type("outside", fromUtf8("30"));
+    press("arm.right");
+    press("lineForm.primary");
+    type("learnerName", fromUtf8("Ode Abara"));
+    press("learnerForm.primary");
+    EXPECT_EQ(types().last(), fromUtf8("learner-added")) << "neither consent nor needs";
+    press("person.next");
+    press("consent.declined");
+    press("barriers.none-found");
+    press("learnerForm.primary");
+    EXPECT_EQ(types().last(), fromUtf8("needs-asked"));
+    const auto consent = entries()[entries().size() - 2].body.data;
+    EXPECT_EQ(types().at(types().size() - 2), fromUtf8("consent-asked"));
+    EXPECT_NE(consent["to_teach"], true);
+    EXPECT_NE(consent["to_tell"], true);
+}
+
 TEST_F(Shell, SearchFindsWhileTyping) {
     begin(Begin::DemoWard);
     picture("08-learners");
