@@ -45,14 +45,16 @@ struct Derived {
 };
 
 struct CardQuery {
-    std::vector<std::string> words = {};  ///< folded; each must begin some search key of the card
+    /// Folded; each must begin some search key of the card. Empty ones are left out, and all that
+    /// come after the sixteenth.
+    std::vector<std::string> words = {};
     std::uint32_t offset = 0;
     std::uint32_t limit = 50;
 };
 
 struct CardPage {
-    std::vector<CardRow> rows = {};  ///< searchKeys may be left empty
-    std::uint64_t total = 0;         ///< cards that match, on all pages
+    std::vector<CardRow> rows = {};
+    std::uint64_t total = 0;  ///< cards that match, on all pages
 };
 
 /// An append-only Merkle log of entries with the rows derived from it. Everything that returns has
@@ -96,8 +98,12 @@ class Ledger {
     virtual base::Result<std::optional<OpenVisitRow>> openVisit() const = 0;
     /// The version of the fold the derived rows were made with; 0 when there are none yet.
     virtual base::Result<int> foldVersion() const = 0;
-    /// Puts these in the place of all derived rows.
+    /// Puts these in the place of all derived rows. Errors: SealKeyMissing when the ledger is
+    /// sealed and its codec is not.
     virtual base::Outcome rebuild(const Derived& all) = 0;
+    /// Erases one patient: destroys every key of theirs, takes their cards and open visit away and
+    /// closes anew what named them beside others. The entries stay and nobody can open them.
+    virtual base::Outcome forget(const base::PatientId& patient) = 0;
 };
 
 }  // namespace ledger

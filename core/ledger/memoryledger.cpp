@@ -5,17 +5,6 @@
 #include <algorithm>
 
 namespace ledger {
-namespace {
-
-bool matchesAll(const CardRow& card, const std::vector<std::string>& words) {
-    return std::all_of(words.begin(), words.end(), [&](const std::string& word) {
-        return std::any_of(card.searchKeys.begin(), card.searchKeys.end(),
-                           [&](const std::string& key) { return key.starts_with(word); });
-    });
-}
-
-}  // namespace
-
 base::Result<std::optional<KeyRow>> MemoryKeyShelf::byId(const std::string& id) const {
     for (const KeyRow& row : m_rows)
         if (row.id == id) return std::optional<KeyRow>(row);
@@ -41,6 +30,51 @@ base::Outcome MemoryKeyShelf::erase(const base::PatientId& subject) {
     return base::Done{};
 }
 
+base::Result<std::optional<StoredCard>> MemoryCardShelf::card(
+    const base::LearnerId& learner) const {
+    const auto found = m_cards.find(learner);
+    if (found == m_cards.end()) return std::optional<StoredCard>();
+    return std::optional<StoredCard>(found->second);
+}
+
+base::Result<std::vector<StoredCard>> MemoryCardShelf::cards() const {
+    std::vector<StoredCard> cards;
+    for (const auto& [learner, card] : m_cards) cards.push_back(card);
+    return cards;
+}
+
+base::Outcome MemoryCardShelf::putCard(const StoredCard& card) {
+    m_cards.insert_or_assign(card.learner, card);
+    return base::Done{};
+}
+
+base::Outcome MemoryCardShelf::removeCard(const base::LearnerId& learner) {
+    m_cards.erase(learner);
+    return base::Done{};
+}
+
+base::Result<std::optional<std::string>> MemoryCardShelf::segment(const std::string& name) const {
+    const auto found = m_segments.find(name);
+    if (found == m_segments.end()) return std::optional<std::string>();
+    return std::optional<std::string>(found->second);
+}
+
+base::Outcome MemoryCardShelf::putSegment(const std::string& name, const std::string& row) {
+    m_segments.insert_or_assign(name, row);
+    return base::Done{};
+}
+
+base::Outcome MemoryCardShelf::removeSegment(const std::string& name) {
+    m_segments.erase(name);
+    return base::Done{};
+}
+
+base::Outcome MemoryCardShelf::clear() {
+    m_cards.clear();
+    m_segments.clear();
+    return base::Done{};
+}
+
 base::Result<std::vector<Entry>> MemoryLedger::append(const std::vector<Draft>& drafts,
                                                       const base::Instant& now,
                                                       const Derived& derived) {
@@ -54,11 +88,15 @@ base::Result<std::vector<Entry>> MemoryLedger::append(const std::vector<Draft>& 
     if (!known.empty()) return known;
     if (m_isSealed && !m_codec->seals()) return base::Error{base::Code::SealKeyMissing};
     const MemoryKeyShelf keysBefore = m_keys;
-    auto written = extend(m_tail, m_id, drafts, now, *m_codec);
-    if (!written) {
+    Tail next = m_tail;
+    auto written = extend(next, m_id, drafts, now, *m_codec);
+    const auto put = written ? m_cards.put(derived.cards, m_tail.edge, next.edge)
+                             : base::Outcome(written.error());
+    if (!put) {
         m_keys = keysBefore;
-        return written.error();
+        return put.error();
     }
+    m_tail = std::move(next);
     std::vector<Entry> entries;
     for (WrittenEntry& item : *written) {
         m_seqs.emplace(item.entry.body.id, m_bytes.size());
@@ -67,7 +105,7 @@ base::Result<std::vector<Entry>> MemoryLedger::append(const std::vector<Draft>& 
         m_isSealed = m_codec->seals();
         entries.push_back(std::move(item.entry));
     }
-    put(derived);
+    putRest(derived);
     return entries;
 }
 
@@ -123,21 +161,12 @@ base::Result<std::optional<std::string>> MemoryLedger::blob(const std::string& d
     return std::optional<std::string>(at->second);
 }
 
-base::Result<CardPage> MemoryLedger::cards(const CardQuery& query) const {
-    std::vector<CardRow> found;
-    for (const auto& [learner, card] : m_cards)
-        if (matchesAll(card, query.words)) found.push_back(card);
-    std::stable_sort(found.begin(), found.end(), [](const CardRow& a, const CardRow& b) {
-        return a.sortKey < b.sortKey;  // equal ones stay in the order of their ids
-    });
-    CardPage page{.total = found.size()};
-    for (std::size_t i = query.offset; i < found.size() && page.rows.size() < query.limit; ++i)
-        page.rows.push_back(found[i]);
-    return page;
+void MemoryLedger::use(std::shared_ptr<Codec> codec) {
+    m_codec = codec;
+    m_cards.use(std::move(codec));
 }
 
-void MemoryLedger::put(const Derived& derived) {
-    for (const CardRow& card : derived.cards) m_cards.insert_or_assign(card.learner, card);
+void MemoryLedger::putRest(const Derived& derived) {
     if (derived.setsOpenVisit) m_openVisit = derived.openVisit;
     for (const AccessRow& row : derived.access) {
         if (row.text.empty())
@@ -155,10 +184,17 @@ base::Result<std::vector<AccessRow>> MemoryLedger::access() const {
 }
 
 base::Outcome MemoryLedger::rebuild(const Derived& all) {
-    m_cards.clear();
+    if (m_isSealed && !m_codec->seals()) return base::Error{base::Code::SealKeyMissing};
+    if (const auto made = m_cards.rebuild(all.cards, m_tail.edge); !made) return made;
     m_openVisit.reset();
-    put(all);
+    putRest(all);
     return base::Done{};
+}
+
+base::Outcome MemoryLedger::forget(const base::PatientId& patient) {
+    if (const auto gone = m_cards.forget(patient, m_tail.edge); !gone) return gone;
+    if (m_openVisit && m_openVisit->patient == patient) m_openVisit.reset();
+    return m_keys.erase(patient);
 }
 
 }  // namespace ledger

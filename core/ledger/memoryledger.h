@@ -4,6 +4,7 @@
 
 #include <map>
 
+#include "ledger/cardbook.h"
 #include "ledger/tail.h"
 
 namespace ledger {
@@ -19,6 +20,25 @@ class MemoryKeyShelf : public KeyShelf {
     std::vector<KeyRow> m_rows;
 };
 
+class MemoryCardShelf : public CardShelf {
+  public:
+    base::Result<std::optional<StoredCard>> card(const base::LearnerId& learner) const override;
+    base::Result<std::vector<StoredCard>> cards() const override;
+    base::Outcome putCard(const StoredCard& card) override;
+    base::Outcome removeCard(const base::LearnerId& learner) override;
+    base::Result<std::optional<std::string>> segment(const std::string& name) const override;
+    base::Outcome putSegment(const std::string& name, const std::string& row) override;
+    base::Outcome removeSegment(const std::string& name) override;
+    base::Outcome clear() override;
+
+    /// For tests that change what lies there behind the ledger's back.
+    std::map<std::string, std::string>& stored() { return m_segments; }
+
+  private:
+    std::map<base::LearnerId, StoredCard> m_cards;
+    std::map<std::string, std::string> m_segments;
+};
+
 /// A ledger that lives as long as the object: for tests and for trying a pack out. Behaves as the
 /// one on disk does, except that nothing is durable.
 class MemoryLedger : public Ledger {
@@ -27,7 +47,7 @@ class MemoryLedger : public Ledger {
 
     const base::LedgerId& id() const override { return m_id; }
     Head head() const override { return m_tail.head(); }
-    void use(std::shared_ptr<Codec> codec) override { m_codec = std::move(codec); }
+    void use(std::shared_ptr<Codec> codec) override;
     KeyShelf& keyShelf() override { return m_keys; }
     base::Result<std::vector<AccessRow>> access() const override;
     base::Result<std::vector<Entry>> append(const std::vector<Draft>& drafts,
@@ -39,11 +59,16 @@ class MemoryLedger : public Ledger {
     base::Result<std::vector<Entry>> readFrom(std::uint64_t seq, std::size_t limit) const override;
     base::Result<std::string> putBlob(const std::string& bytes) override;
     base::Result<std::optional<std::string>> blob(const std::string& digest) const override;
-    base::Result<CardPage> cards(const CardQuery& query) const override;
+    base::Result<CardPage> cards(const CardQuery& query) const override {
+        return m_cards.find(query, m_tail.edge);
+    }
     base::Result<std::optional<OpenVisitRow>> openVisit() const override { return m_openVisit; }
     base::Result<int> foldVersion() const override { return m_foldVersion; }
     base::Outcome rebuild(const Derived& all) override;
+    base::Outcome forget(const base::PatientId& patient) override;
 
+    /// CardBook::text() of its cards.
+    base::Result<std::string> cardText() const { return m_cards.text(m_tail.edge); }
     /// The next append is refused with this, once: to see what callers do about a full disk.
     void failNext(base::Error error) { m_nextError = std::move(error); }
 
@@ -51,7 +76,7 @@ class MemoryLedger : public Ledger {
     /// As its bytes open now, which are those a disk would hold.
     base::Result<Entry> at(std::size_t seq) const { return readEntry(m_bytes[seq], *m_codec); }
     base::Result<std::vector<Entry>> matching(const std::optional<base::PatientId>& subject) const;
-    void put(const Derived& derived);
+    void putRest(const Derived& derived);
 
     base::LedgerId m_id;
     Tail m_tail;
@@ -62,7 +87,8 @@ class MemoryLedger : public Ledger {
     MemoryKeyShelf m_keys;
     std::map<base::CommandId, std::size_t> m_seqs;
     std::map<std::string, std::string> m_blobs;
-    std::map<base::LearnerId, CardRow> m_cards;
+    MemoryCardShelf m_cardShelf;
+    mutable CardBook m_cards{m_cardShelf};  ///< reads when it is asked
     std::map<std::pair<std::string, std::string>, std::string> m_access;  ///< by kind and id
     std::optional<OpenVisitRow> m_openVisit;
     int m_foldVersion = 0;

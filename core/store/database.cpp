@@ -79,7 +79,8 @@ Database::~Database() {
 
 base::Outcome Database::setUp() {
     std::vector<const char*> pragmas = {"PRAGMA foreign_keys = ON", "PRAGMA trusted_schema = OFF",
-                                        "PRAGMA cell_size_check = ON"};
+                                        "PRAGMA cell_size_check = ON",
+                                        "PRAGMA temp_store = MEMORY"};
     if (m_access == Access::ReadWrite) {
         pragmas.push_back("PRAGMA journal_mode = WAL");
         pragmas.push_back("PRAGMA synchronous = FULL");

@@ -35,10 +35,13 @@ base::Outcome SqlKeyShelf::put(const KeyRow& row) {
                           {textValue(row.id), textValue(row.subject.text()), textValue(row.text)});
 }
 
+base::Outcome SqlKeyShelf::destroy(const base::PatientId& subject) {
+    return m_database.run("UPDATE subject_key SET text = '' WHERE patient = ?",
+                          {textValue(subject.text())});
+}
+
 base::Outcome SqlKeyShelf::erase(const base::PatientId& subject) {
-    const auto erased = m_database.run("UPDATE subject_key SET text = '' WHERE patient = ?",
-                                       {textValue(subject.text())});
-    if (!erased) return erased;
+    if (const auto erased = destroy(subject); !erased) return erased;
     // The journal still has the page as it was; emptied, it has not.
     return emptyJournal(m_database);
 }

@@ -19,6 +19,8 @@ class SqlKeyShelf : public ledger::KeyShelf {
         const base::PatientId& subject) const override;
     base::Outcome put(const ledger::KeyRow& row) override;
     base::Outcome erase(const base::PatientId& subject) override;
+    /// The same without emptying the journal, inside a transaction.
+    base::Outcome destroy(const base::PatientId& subject);
 
   private:
     base::Result<std::optional<ledger::KeyRow>> one(const char* sql,

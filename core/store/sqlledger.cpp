@@ -215,6 +215,14 @@ base::Outcome SqlLedger::reindex() {
 base::Result<std::vector<ledger::Entry>> SqlLedger::append(const std::vector<ledger::Draft>& drafts,
                                                            const base::Instant& now,
                                                            const ledger::Derived& derived) {
+    auto entries = write(drafts, now, derived);
+    if (!entries) m_cards.forgetRead();  // what was put was undone
+    return entries;
+}
+
+base::Result<std::vector<ledger::Entry>> SqlLedger::write(const std::vector<ledger::Draft>& drafts,
+                                                          const base::Instant& now,
+                                                          const ledger::Derived& derived) {
     auto transaction = Transaction::begin(*m_database);
     if (!transaction) return transaction.error();
     auto repeated = known(drafts);
@@ -223,25 +231,41 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::append(const std::vector<led
     ledger::Tail next = m_tail;
     auto written = ledger::extend(next, m_id, drafts, now, *m_codec);
     if (!written) return written.error();
-    ledger::RightEdge previous = m_tail.edge;
-    std::vector<ledger::Entry> entries;
-    for (ledger::WrittenEntry& item : *written) {
-        const auto put = m_database->run("INSERT INTO entry (seq, bytes) VALUES (?, ?)",
-                                         {countValue(item.entry.seq), bytesValue(item.bytes)});
-        if (!put) return put.error();
-        if (const auto done = putIndex(*m_database, item.entry); !done) return done.error();
-        if (item.entry.seq + 1 < next.edge.size()) previous.append(item.leaf);
-        entries.push_back(std::move(item.entry));
-    }
-    if (!entries.empty())
-        if (const auto done = putTail(*m_database, next, previous); !done) return done.error();
+    if (const auto done = writeEntries(*written, next); !done) return done.error();
     if (const auto done = putDerived(*m_database, derived); !done) return done.error();
+    if (const auto done = writeCards(derived, next.edge); !done) return done.error();
     if (const auto done = transaction->commit(); !done) return done.error();
     m_tail = std::move(next);
     m_isSealed = m_codec->seals();
     if (!derived.access.empty()) m_keepsFormerKeys = true;
     dropFormerKeys();
+    std::vector<ledger::Entry> entries;
+    for (ledger::WrittenEntry& item : *written) entries.push_back(std::move(item.entry));
     return entries;
+}
+
+base::Outcome SqlLedger::writeEntries(std::vector<ledger::WrittenEntry>& written,
+                                      const ledger::Tail& next) {
+    ledger::RightEdge previous = m_tail.edge;
+    for (const ledger::WrittenEntry& item : written) {
+        const auto put = m_database->run("INSERT INTO entry (seq, bytes) VALUES (?, ?)",
+                                         {countValue(item.entry.seq), bytesValue(item.bytes)});
+        if (!put) return put;
+        if (const auto done = putIndex(*m_database, item.entry); !done) return done;
+        if (item.entry.seq + 1 < next.edge.size()) previous.append(item.leaf);
+    }
+    return written.empty() ? base::Outcome(base::Done{}) : putTail(*m_database, next, previous);
+}
+
+/// Cards that an older program left to be made again are not begun in the middle: the fold's
+/// version goes on saying that they are missing.
+base::Outcome SqlLedger::writeCards(const ledger::Derived& derived,
+                                    const ledger::RightEdge& after) {
+    const auto areKept = m_cards.isKept(m_tail.edge);
+    if (!areKept) return areKept.error();
+    if (!*areKept) return base::Done{};
+    if (const auto put = m_cards.put(derived.cards, m_tail.edge, after); !put) return put;
+    return putFold(*m_database, derived.foldVersion);
 }
 
 void SqlLedger::dropFormerKeys() {
@@ -249,14 +273,49 @@ void SqlLedger::dropFormerKeys() {
     if (m_keepsFormerKeys) m_keepsFormerKeys = !emptyJournal(*m_database).ok();
 }
 
+void SqlLedger::use(std::shared_ptr<ledger::Codec> codec) {
+    m_codec = codec;
+    m_cards.use(std::move(codec));
+}
+
 base::Outcome SqlLedger::rebuild(const ledger::Derived& all) {
+    auto done = rebuildAll(all);
+    if (!done) m_cards.forgetRead();
+    return done ? verifyTail() : done;
+}
+
+base::Outcome SqlLedger::rebuildAll(const ledger::Derived& all) {
+    if (m_isSealed && !m_codec->seals()) return Error{Code::SealKeyMissing};
     auto transaction = Transaction::begin(*m_database);
     if (!transaction) return transaction.error();
     if (const auto done = clearDerived(*m_database); !done) return done;
     if (const auto done = reindex(); !done) return done;
     if (const auto done = putDerived(*m_database, all); !done) return done;
-    if (const auto done = transaction->commit(); !done) return done;
-    return verifyTail();
+    const auto edge = storedEdge();
+    if (!edge) return edge.error();
+    if (const auto done = m_cards.rebuild(all.cards, *edge); !done) return done;
+    if (const auto done = putFold(*m_database, all.foldVersion); !done) return done;
+    return transaction->commit();
+}
+
+base::Outcome SqlLedger::forget(const base::PatientId& patient) {
+    if (auto done = forgetAll(patient); !done) {
+        m_cards.forgetRead();
+        return done;
+    }
+    // The journal still has the pages as they were; emptied, it has not.
+    return emptyJournal(*m_database);
+}
+
+base::Outcome SqlLedger::forgetAll(const base::PatientId& patient) {
+    auto transaction = Transaction::begin(*m_database);
+    if (!transaction) return transaction.error();
+    if (const auto done = m_cards.forget(patient, m_tail.edge); !done) return done;
+    const auto closed =
+        m_database->run("DELETE FROM open_visit WHERE patient = ?", {textValue(patient.text())});
+    if (!closed) return closed;
+    if (const auto done = m_keys.destroy(patient); !done) return done;
+    return transaction->commit();
 }
 
 }  // namespace store

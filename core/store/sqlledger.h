@@ -8,11 +8,13 @@
 #include <string>
 #include <vector>
 
+#include "ledger/cardbook.h"
 #include "ledger/ledger.h"
 #include "ledger/tail.h"
 #include "store/database.h"
 #include "store/filelock.h"
 #include "store/recordcheck.h"
+#include "store/sqlcardshelf.h"
 #include "store/sqlkeyshelf.h"
 
 namespace store {
@@ -51,7 +53,7 @@ class SqlLedger : public ledger::Ledger {
 
     const base::LedgerId& id() const override { return m_id; }
     ledger::Head head() const override { return m_tail.head(); }
-    void use(std::shared_ptr<ledger::Codec> codec) override { m_codec = std::move(codec); }
+    void use(std::shared_ptr<ledger::Codec> codec) override;
     ledger::KeyShelf& keyShelf() override { return m_keys; }
     base::Result<std::vector<ledger::AccessRow>> access() const override;
     base::Result<std::vector<ledger::Entry>> append(const std::vector<ledger::Draft>& drafts,
@@ -69,15 +71,18 @@ class SqlLedger : public ledger::Ledger {
     base::Result<std::optional<ledger::OpenVisitRow>> openVisit() const override;
     base::Result<int> foldVersion() const override;
     base::Outcome rebuild(const ledger::Derived& all) override;
+    base::Outcome forget(const base::PatientId& patient) override;
 
     /// Reads and hashes everything again. Takes time in proportion to the record.
     base::Result<CheckReport> check() const;
     /// The root over the first `size` entries, to hold against the head on a paper; nothing when
     /// there are not so many.
     base::Result<std::optional<ledger::Head>> headAt(std::uint64_t size) const;
-    /// Whether cards, search keys, open visit and fold version are exactly these.
+    /// Whether cards, search keys, open visit and fold version are exactly these. Errors:
+    /// SealKeyMissing.
     base::Result<bool> areDerived(const ledger::Derived& all) const;
-    /// All derived rows as text; equal texts, equal rows.
+    /// All derived rows as text; equal texts, equal rows. Of what is sealed and can't be opened
+    /// only that.
     base::Result<std::string> derivedRows() const;
 
     /// The connection, for tests that go behind the ledger's back.
@@ -98,8 +103,23 @@ class SqlLedger : public ledger::Ledger {
         : m_lock(std::move(lock)),
           m_database(std::move(database)),
           m_keys(*m_database),
+          m_cardShelf(*m_database),
+          m_cards(m_cardShelf),
           m_id(std::move(id)) {}
 
+    base::Result<std::vector<ledger::Entry>> write(const std::vector<ledger::Draft>& drafts,
+                                                   const base::Instant& now,
+                                                   const ledger::Derived& derived);
+    base::Outcome writeEntries(std::vector<ledger::WrittenEntry>& written,
+                               const ledger::Tail& next);
+    base::Outcome writeCards(const ledger::Derived& derived, const ledger::RightEdge& after);
+    base::Outcome rebuildAll(const ledger::Derived& all);
+    base::Outcome forgetAll(const base::PatientId& patient);
+    /// Calls with the edge that the rows of this moment belong to.
+    template <class Read>
+    auto atOneMoment(const Read& read) const -> decltype(read(ledger::RightEdge()));
+    base::Result<ledger::RightEdge> storedEdge() const;
+    base::Result<std::string> cardText(const ledger::RightEdge& edge) const;
     base::Outcome verifyTail();
     base::Outcome reindex();
     void dropFormerKeys();
@@ -109,6 +129,9 @@ class SqlLedger : public ledger::Ledger {
     std::optional<FileLock> m_lock;  ///< none when opened to read
     std::unique_ptr<Database> m_database;
     SqlKeyShelf m_keys;
+    SqlCardShelf m_cardShelf;
+    mutable ledger::CardBook m_cards;    ///< reads when it is asked
+    mutable std::string m_edgeWhenRead;  ///< of a record that another may write to
     base::LedgerId m_id;
     ledger::Tail m_tail;
     bool m_isSealed = false;  ///< its last entry is

@@ -3,6 +3,7 @@
 // The reading half of SqlLedger.
 #include "store/derived.h"
 #include "store/sqlledger.h"
+#include "store/transaction.h"
 #include "store/values.h"
 
 namespace store {
@@ -89,8 +90,38 @@ base::Result<std::optional<std::string>> SqlLedger::blob(const std::string& dige
     return std::optional<std::string>(std::move(bytes));
 }
 
+base::Result<ledger::RightEdge> SqlLedger::storedEdge() const {
+    const auto text = m_database->value("SELECT edge FROM right_edge");
+    if (!text) return text.error();
+    if (isReadOnly() && textOf(*text) != m_edgeWhenRead) {
+        m_cards.forgetRead();
+        m_edgeWhenRead = textOf(*text);
+    }
+    const auto edge = ledger::RightEdge::parse(textOf(*text));
+    if (!edge) return Error{Code::StoreEdgeWrong};
+    return *edge;
+}
+
+template <class Read>
+auto SqlLedger::atOneMoment(const Read& read) const -> decltype(read(ledger::RightEdge())) {
+    if (!isReadOnly()) return read(m_tail.edge);
+    const auto moment = Snapshot::begin(*m_database);
+    if (!moment) return moment.error();
+    const auto edge = storedEdge();
+    if (!edge) return edge.error();
+    return read(*edge);
+}
+
 base::Result<ledger::CardPage> SqlLedger::cards(const ledger::CardQuery& query) const {
-    return findCards(*m_database, query);
+    return atOneMoment([&](const ledger::RightEdge& edge) -> base::Result<ledger::CardPage> {
+        const auto areKept = m_cards.isKept(edge);
+        if (!areKept) return areKept.error();
+        if (*areKept) return m_cards.find(query, edge);
+        const auto version = foldVersion();
+        if (!version) return version.error();
+        if (*version != 0) return Error{Code::StoreEdgeWrong};
+        return ledger::CardPage{};
+    });
 }
 
 base::Result<std::optional<ledger::OpenVisitRow>> SqlLedger::openVisit() const {
@@ -132,10 +163,38 @@ base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) 
     return std::optional<ledger::Head>({edge.size(), ledger::toHex(edge.root())});
 }
 
-base::Result<bool> SqlLedger::areDerived(const ledger::Derived& all) const {
-    return store::areDerived(*m_database, all);
+/// Says in a word why there is no text, where that is nothing of the disk's.
+base::Result<std::string> SqlLedger::cardText(const ledger::RightEdge& edge) const {
+    auto text = m_cards.text(edge);
+    if (text) return text;
+    const Code code = text.error().code;
+    if (code == Code::SealKeyMissing) return std::string("cards\tclosed\n");
+    if (code == Code::SealRefused || code == Code::StoreEdgeWrong)
+        return std::string("cards\twrong\n");
+    return text;
 }
 
-base::Result<std::string> SqlLedger::derivedRows() const { return derivedText(*m_database); }
+base::Result<bool> SqlLedger::areDerived(const ledger::Derived& all) const {
+    if (m_isSealed && !m_codec->seals()) return Error{Code::SealKeyMissing};
+    return atOneMoment([&](const ledger::RightEdge& edge) -> base::Result<bool> {
+        const auto shown = shownText(*m_database);
+        if (!shown) return shown.error();
+        const auto cards = cardText(edge);
+        if (!cards) return cards.error();
+        return *shown == shownTextOf(all) && *cards == ledger::CardBook::textOf(all.cards);
+    });
+}
+
+base::Result<std::string> SqlLedger::derivedRows() const {
+    return atOneMoment([&](const ledger::RightEdge& edge) -> base::Result<std::string> {
+        const auto index = indexText(*m_database);
+        if (!index) return index.error();
+        const auto cards = cardText(edge);
+        if (!cards) return cards.error();
+        const auto shown = shownText(*m_database);
+        if (!shown) return shown.error();
+        return *index + *cards + *shown;
+    });
+}
 
 }  // namespace store

@@ -22,6 +22,15 @@ base::Outcome Transaction::commit() {
     return done;
 }
 
+base::Result<Snapshot> Snapshot::begin(Database& database) {
+    if (const auto begun = database.run("BEGIN"); !begun) return begun.error();
+    return Snapshot(database);
+}
+
+Snapshot::~Snapshot() {
+    if (m_database) static_cast<void>(m_database->run("COMMIT").ok());
+}
+
 base::Outcome emptyJournal(Database& database) {
     const auto flushed = database.rows("PRAGMA wal_checkpoint(TRUNCATE)");
     if (!flushed) return flushed.error();

@@ -24,6 +24,20 @@ class Transaction {
     Database* m_database;  ///< nullptr once it has ended
 };
 
+/// While it lives everything that is read is of one moment, also beside a copy that writes.
+class Snapshot {
+  public:
+    static base::Result<Snapshot> begin(Database& database);
+
+    Snapshot(Snapshot&& other) noexcept : m_database(std::exchange(other.m_database, nullptr)) {}
+    Snapshot& operator=(Snapshot&&) = delete;
+    ~Snapshot();
+
+  private:
+    explicit Snapshot(Database& database) : m_database(&database) {}
+    Database* m_database;
+};
+
 /// Brings what the write-ahead log holds into the file and empties it. Outside a transaction.
 base::Outcome emptyJournal(Database& database);
 

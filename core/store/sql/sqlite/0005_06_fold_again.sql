@@ -1,0 +1,2 @@
+-- The cards are made again from the entries.
+DELETE FROM fold
