@@ -14,6 +14,7 @@ class CardBook {
     explicit CardBook(CardShelf& shelf) : m_shelf(shelf), m_index(shelf) {}
 
     void use(std::shared_ptr<Codec> codec);
+    const std::shared_ptr<Codec>& codec() const { return m_codec; }
     /// To be called when what was put was undone, or when another wrote to the shelf.
     void forgetRead() { m_index.close(); }
 

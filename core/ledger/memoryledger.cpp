@@ -90,7 +90,7 @@ base::Result<std::vector<Entry>> MemoryLedger::append(const std::vector<Draft>& 
     const MemoryKeyShelf keysBefore = m_keys;
     Tail next = m_tail;
     auto written = extend(next, m_id, drafts, now, *m_codec);
-    const auto put = written ? m_cards.put(derived.cards, m_tail.edge, next.edge)
+    const auto put = written ? m_cards.book.put(derived.cards, m_tail.edge, next.edge)
                              : base::Outcome(written.error());
     if (!put) {
         m_keys = keysBefore;
@@ -163,7 +163,7 @@ base::Result<std::optional<std::string>> MemoryLedger::blob(const std::string& d
 
 void MemoryLedger::use(std::shared_ptr<Codec> codec) {
     m_codec = codec;
-    m_cards.use(std::move(codec));
+    m_cards.book.use(std::move(codec));
 }
 
 void MemoryLedger::putRest(const Derived& derived) {
@@ -185,14 +185,14 @@ base::Result<std::vector<AccessRow>> MemoryLedger::access() const {
 
 base::Outcome MemoryLedger::rebuild(const Derived& all) {
     if (m_isSealed && !m_codec->seals()) return base::Error{base::Code::SealKeyMissing};
-    if (const auto made = m_cards.rebuild(all.cards, m_tail.edge); !made) return made;
+    if (const auto made = m_cards.book.rebuild(all.cards, m_tail.edge); !made) return made;
     m_openVisit.reset();
     putRest(all);
     return base::Done{};
 }
 
 base::Outcome MemoryLedger::forget(const base::PatientId& patient) {
-    if (const auto gone = m_cards.forget(patient, m_tail.edge); !gone) return gone;
+    if (const auto gone = m_cards.book.forget(patient, m_tail.edge); !gone) return gone;
     if (m_openVisit && m_openVisit->patient == patient) m_openVisit.reset();
     return m_keys.erase(patient);
 }

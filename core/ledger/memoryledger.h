@@ -39,6 +39,16 @@ class MemoryCardShelf : public CardShelf {
     std::map<std::string, std::string> m_segments;
 };
 
+/// Cards on a shelf of their own. A copy has a copy of the shelf and reads it anew.
+struct MemoryCards {
+    MemoryCards() = default;
+    MemoryCards(const MemoryCards& other) : shelf(other.shelf) { book.use(other.book.codec()); }
+    MemoryCards& operator=(const MemoryCards&) = delete;
+
+    MemoryCardShelf shelf;
+    mutable CardBook book{shelf};  ///< reads when it is asked
+};
+
 /// A ledger that lives as long as the object: for tests and for trying a pack out. Behaves as the
 /// one on disk does, except that nothing is durable.
 class MemoryLedger : public Ledger {
@@ -60,7 +70,7 @@ class MemoryLedger : public Ledger {
     base::Result<std::string> putBlob(const std::string& bytes) override;
     base::Result<std::optional<std::string>> blob(const std::string& digest) const override;
     base::Result<CardPage> cards(const CardQuery& query) const override {
-        return m_cards.find(query, m_tail.edge);
+        return m_cards.book.find(query, m_tail.edge);
     }
     base::Result<std::optional<OpenVisitRow>> openVisit() const override { return m_openVisit; }
     base::Result<int> foldVersion() const override { return m_foldVersion; }
@@ -68,7 +78,7 @@ class MemoryLedger : public Ledger {
     base::Outcome forget(const base::PatientId& patient) override;
 
     /// CardBook::text() of its cards.
-    base::Result<std::string> cardText() const { return m_cards.text(m_tail.edge); }
+    base::Result<std::string> cardText() const { return m_cards.book.text(m_tail.edge); }
     /// The next append is refused with this, once: to see what callers do about a full disk.
     void failNext(base::Error error) { m_nextError = std::move(error); }
 
@@ -87,8 +97,7 @@ class MemoryLedger : public Ledger {
     MemoryKeyShelf m_keys;
     std::map<base::CommandId, std::size_t> m_seqs;
     std::map<std::string, std::string> m_blobs;
-    MemoryCardShelf m_cardShelf;
-    mutable CardBook m_cards{m_cardShelf};  ///< reads when it is asked
+    MemoryCards m_cards;
     std::map<std::pair<std::string, std::string>, std::string> m_access;  ///< by kind and id
     std::optional<OpenVisitRow> m_openVisit;
     int m_foldVersion = 0;
