@@ -2988,6 +2988,18 @@ Taught by %2</source>
         <source>Asked, not agreed</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Either it was agreed to, or it was not: not both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either none was found, or tick what it is: not both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what was found, or that none was: only then the answers below are kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LearnerWindow</name>
@@ -3165,10 +3177,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nobody was here for a while. Everything is as it was left; what was recorded is saved.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Somebody else signs in</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3179,6 +3187,10 @@ Taught by %2</source>
     <message>
         <source>%1 is signed in</source>
         <comment>initials</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything is as it was left; what was recorded is saved.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3325,15 +3337,15 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>It is kept nowhere. Whoever forgets theirs is let in again by an educator.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The four lines of the sheet</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Small letters and left-out dashes are as good.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is kept nowhere. Whoever forgets theirs is let in again by an educator; where there is no other, by the recovery sheet.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -26,6 +26,7 @@ void guard(MainWindow& window, Lock& lock, desk::Desk& desk, const Settings& set
     const auto follow = [&lock, &desk] { lock.setVisitRunning(desk.view().openVisit.has_value()); };
     QObject::connect(&desk, &desk::Desk::changed, &lock, follow);
     follow();
+    window.offerLock();
     lock.setAfterMinutes(settings.value(Setting::LockAfterMinutes).toInt());
     QObject::connect(&window, &MainWindow::lockAfterChanged, &lock, &Lock::setAfterMinutes);
     QObject::connect(&lock, &Lock::veiled, &window, [&window, &lock](bool isVeiled) {

@@ -160,6 +160,7 @@ QWidget* MainWindow::makeTools() {
     connect(m_teacher, &QPushButton::clicked, this, &MainWindow::showStaff);
     connect(settings, &QPushButton::clicked, this, [this] {
         if (stayVeiled()) return;
+        settingsPage().offerLock(m_offersLock);
         settingsPage().begin();
         showPage(m_settingsPage);
     });

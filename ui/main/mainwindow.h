@@ -45,6 +45,9 @@ class MainWindow : public QMainWindow {
     /// passphrase there. Without one everything is back.
     void setVeiled(std::function<Question*(QWidget*)> unlock);
 
+    /// Has the settings offer when it locks; without it nothing locks, and nothing says so.
+    void offerLock() { m_offersLock = true; }
+
   Q_SIGNALS:
     /// By another setting; in minutes.
     void lockAfterChanged(int minutes);
@@ -90,6 +93,7 @@ class MainWindow : public QMainWindow {
     void restore();
 
     std::function<Question*(QWidget*)> m_unlock;  ///< set: veiled
+    bool m_offersLock = false;
     desk::Desk& m_desk;
     Settings& m_settings;
     QStackedWidget* m_stack;

@@ -93,7 +93,8 @@ void LearnerForm::addConsent(QVBoxLayout* card) {
     m_givenBy = new WordsField(tr("Given by"), QStringLiteral("givenBy"), Must::Fill,
                                tr("The patient, or who decides for the patient."));
     m_givenBy->setWords(tr("The patient"));
-    card->addWidget(new Field(tr("Agreed"), m_consent));
+    m_agreed = new Field(tr("Agreed"), m_consent);
+    card->addWidget(m_agreed);
     card->addWidget(m_givenBy);
 }
 
@@ -108,7 +109,8 @@ void LearnerForm::addNeeds(QVBoxLayout* card) {
         QStringLiteral("interpreterNeeded"), Pick::One,
         {{QStringLiteral("no"), tr("Not needed")}, {isNeeded, tr("Needed, a qualified one")}});
     m_interpreter->choose(QStringLiteral("no"));
-    card->addWidget(new Field(tr("What makes learning harder"), m_barriers));
+    m_harder = new Field(tr("What makes learning harder"), m_barriers);
+    card->addWidget(m_harder);
     card->addWidget(m_help);
     card->addWidget(m_home);
     card->addWidget(m_fears);
@@ -154,8 +156,27 @@ record::AskNeeds LearnerForm::needs() const {
     return said;
 }
 
+/// One answer can't be its own opposite, and what was typed is not let go because no box above it
+/// was ticked.
+bool LearnerForm::checkAnswers() {
+    const QStringList agreed = m_consent->words(), harder = m_barriers->words();
+    m_agreed->setProblem(agreed.contains(notAgreed) && agreed.size() > 1
+                             ? tr("Either it was agreed to, or it was not: not both.")
+                             : QString());
+    const bool isBoth = harder.contains(noneFound) && harder.size() > 1;
+    bool isTold = m_interpreter->word() == isNeeded;
+    for (const WordsField* field : {m_help, m_home, m_fears})
+        isTold = isTold || !field->typed().isEmpty();
+    m_harder->setProblem(
+        isBoth ? tr("Either none was found, or tick what it is: not both.")
+        : isTold && harder.isEmpty()
+            ? tr("Tick what was found, or that none was: only then the answers below are kept.")
+            : QString());
+    return m_agreed->problem().isEmpty() && m_harder->problem().isEmpty();
+}
+
 bool LearnerForm::check() {
-    bool isRight = true;
+    bool isRight = checkAnswers();
     for (WordsField* field : {m_isKnown ? nullptr : m_name, m_givenBy, m_help, m_home, m_fears})
         if (field && !field->isHidden()) isRight = field->check() && isRight;
     if (isRight) return true;

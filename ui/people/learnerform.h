@@ -30,6 +30,7 @@ class LearnerForm : public Page {
     void showKnown(const record::Learner& learner);
     void followPatient();
     bool check();
+    bool checkAnswers();
     void save();
     bool saysLearner();
     record::AskConsent consent() const;
@@ -41,6 +42,7 @@ class LearnerForm : public Page {
     Choice *m_who = nullptr, *m_relationship = nullptr, *m_language = nullptr;
     WordsField *m_name = nullptr, *m_phone = nullptr;
     Choice *m_consent = nullptr, *m_barriers = nullptr, *m_interpreter = nullptr;
+    Field *m_agreed = nullptr, *m_harder = nullptr;
     WordsField *m_givenBy = nullptr, *m_help = nullptr, *m_home = nullptr, *m_fears = nullptr;
 };
 

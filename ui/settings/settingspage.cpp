@@ -35,7 +35,7 @@ void SettingsPage::begin() {
                            "and holds as soon as it is chosen.")));
     addUnit();
     addLook();
-    addLock();
+    if (m_offersLock) addLock();
     addVisit();
     m_keys = cardIn(column(), tr("Keys of a visit"),
                     tr("Every act of a visit has a key, and a pedal is a key too."));

@@ -18,6 +18,8 @@ class SettingsPage : public Page {
   public:
     SettingsPage(desk::Desk& desk, Settings& settings, QWidget* parent = nullptr);
     void begin();
+    /// Whether there is a lock to be set, from the next begin() on.
+    void offerLock(bool isThere) { m_offersLock = isThere; }
 
   Q_SIGNALS:
     void left();
@@ -38,6 +40,7 @@ class SettingsPage : public Page {
     Settings& m_settings;
     WordsField *m_name = nullptr, *m_emergency = nullptr, *m_teamNow = nullptr,
                *m_teamToday = nullptr, *m_policy = nullptr;
+    bool m_offersLock = false;
     QLabel* m_saved = nullptr;
     QVBoxLayout* m_keys = nullptr;  ///< the card where the keys are set
 };

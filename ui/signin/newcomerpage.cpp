@@ -39,7 +39,8 @@ NewcomerPage::NewcomerPage(Newcoming how, QWidget* parent)
     you->addWidget(m_initials);
     QVBoxLayout* secret =
         cardIn(column(), tr("Your passphrase"),
-               tr("It is kept nowhere. Whoever forgets theirs is let in again by an educator."));
+               tr("It is kept nowhere. Whoever forgets theirs is let in again by an educator; "
+                  "where there is no other, by the recovery sheet."));
     secret->addWidget(m_passphrase);
     connect(this, &Page::pressed, this, &NewcomerPage::press);
 }

@@ -70,9 +70,8 @@ LockPage::LockPage(DoorWork& work, QWidget* parent)
       m_work(work),
       m_whose(text({}, Size::Lead, Tone::Ink, Weight::Strong)),
       m_passphrase(new PassphraseField(tr("Passphrase"), QStringLiteral("lock.passphrase"))) {
-    column()->addWidget(pageHeader(
-        tr("Locked"), tr("Nobody was here for a while. Everything is as it was left; what was "
-                         "recorded is saved.")));
+    column()->addWidget(
+        pageHeader(tr("Locked"), tr("Everything is as it was left; what was recorded is saved.")));
     QFrame* card = frame("card");
     QVBoxLayout* inside = columnIn(card);
     m_whose->setObjectName(QStringLiteral("lock.whose"));

@@ -113,6 +113,34 @@ TEST_F(Shell, WhatWasNotAskedIsNotWrittenAsAnAnswer) {
     EXPECT_NE(consent["to_tell"], true);
 }
 
+TEST_F(Shell, AnAnswerIsNeverItsOwnOppositeNorLetGo) {
+    begin(Begin::DemoWard);
+    const auto card = "card." + m_desk->view().cards.front().learner.text();
+    press(card.c_str());
+    press("person.addLearner");
+    type("learnerName", fromUtf8("Ode Abara"));
+    const auto before = entries().size();
+    press("consent.teach");
+    press("consent.declined");
+    press("learnerForm.primary");
+    EXPECT_EQ(entries().size(), before) << "agreed and not agreed";
+    press("consent.declined");
+    press("barriers.none-found");
+    press("barriers.sight");
+    press("learnerForm.primary");
+    EXPECT_EQ(entries().size(), before) << "some and none";
+    press("barriers.none-found");
+    press("barriers.sight");
+    type("fears", fromUtf8("hurting him"));
+    press("learnerForm.primary");
+    EXPECT_EQ(entries().size(), before) << "what was typed would be lost";
+    picture("29-learner-refused");
+    press("barriers.none-found");
+    press("learnerForm.primary");
+    EXPECT_EQ(entries().size(), before + 3);
+    EXPECT_EQ(entries().back().body.data["fears"], "hurting him");
+}
+
 TEST_F(Shell, SearchFindsWhileTyping) {
     begin(Begin::DemoWard);
     picture("08-learners");
@@ -127,18 +155,12 @@ TEST_F(Shell, SearchFindsWhileTyping) {
 
 TEST_F(Shell, AVisitBeginsAfterTwoIdentifiersAndACheck) {
     begin(Begin::DemoWard);
-    type("search", fromUtf8("lindq"));
-    const auto card = "card." + m_desk->view().cards.front().learner.text();
-    press(card.c_str());
-    press("person.next");
+    goToStartOfAVisit();
     picture("10-start");
     press("start.primary");
     picture("11-start-refused");
     EXPECT_FALSE(m_desk->view().openVisit);
-    press("identifiers.name");
-    press("identifiers.born");
-    press("checked.yes");
-    press("start.primary");
+    beginVisit();
     ASSERT_TRUE(m_desk->view().openVisit);
     picture("12-visit");
     EXPECT_EQ(types().last(), fromUtf8("visit-opened"));
@@ -149,14 +171,8 @@ TEST_F(Shell, AVisitBeginsAfterTwoIdentifiersAndACheck) {
 
 TEST_F(Shell, WhileTheKeysAreLockedTheBarIsDeadToo) {
     begin(Begin::DemoWard);
-    type("search", fromUtf8("lindq"));
-    const auto card = "card." + m_desk->view().cards.front().learner.text();
-    press(card.c_str());
-    press("person.next");
-    press("identifiers.name");
-    press("identifiers.born");
-    press("checked.yes");
-    press("start.primary");
+    goToStartOfAVisit();
+    beginVisit();
     QWidget* const visit = m_window->page();
     QTest::keyClick(visit, Qt::Key_F9);
     for (const char* name : {"place.1", "place.5", "teacher", "settings"}) {
@@ -167,6 +183,13 @@ TEST_F(Shell, WhileTheKeysAreLockedTheBarIsDeadToo) {
     QTest::keyClick(visit, Qt::Key_F9);
     QTest::mouseClick(find("place.1"), Qt::LeftButton);
     EXPECT_NE(m_window->page(), visit);
+}
+
+TEST_F(Shell, NothingSaysThatItLocksWhereNothingDoes) {
+    begin(Begin::DemoWard);
+    press("settings");
+    EXPECT_NE(m_window->page()->findChild<QWidget*>(QStringLiteral("settings.keys")), nullptr);
+    EXPECT_EQ(m_window->page()->findChild<QWidget*>(QStringLiteral("lockAfter")), nullptr);
 }
 
 TEST_F(Shell, SettingsAreRememberedAndTheLookSwitchesLive) {

@@ -51,6 +51,19 @@ void Shell::openWindow() {
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
 }
 
+void Shell::goToStartOfAVisit() {
+    type("search", QStringLiteral("lindq"));
+    const auto card = "card." + m_desk->view().cards.front().learner.text();
+    press(card.c_str());
+    press("person.next");
+}
+
+void Shell::beginVisit() {
+    for (const char* name :
+         {"identifiers.name", "identifiers.born", "checked.yes", "start.primary"})
+        press(name);
+}
+
 QWidget* Shell::find(const char* name) const {
     QCoreApplication::sendPostedEvents();
     QWidget* found = nullptr;

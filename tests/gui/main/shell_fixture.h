@@ -22,6 +22,10 @@ class Shell : public testing::Test {
     void press(const char* name);
     void type(const char* name, const QString& words);
     QWidget* find(const char* name) const;
+    /// Of the demonstration ward's Lindqvist.
+    void goToStartOfAVisit();
+    /// Two identifiers, checked, begun.
+    void beginVisit();
     /// Saves a picture of the window in the build folder and returns it.
     QImage picture(const char* name);
     std::vector<ledger::Entry> entries() const;
