@@ -67,7 +67,8 @@ class Gate {
     /// Wipes every key.
     void signOut();
 
-    /// Milliseconds until the next passphrase is looked at.
+    /// Milliseconds until the next passphrase is looked at. Wrong ones are counted as long as the
+    /// program runs: whoever has the disk tries them elsewhere, and only their cost slows that.
     std::int64_t waitMs() const;
 
   private:

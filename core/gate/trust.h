@@ -15,7 +15,9 @@ namespace gate {
 /// by an educator of that moment (the first and a recovered person sign for themselves) and sealed
 /// under an epoch that was told of before; and every epoch that opened has to be one of those.
 /// `entries` are the house's own, opened. That the whole record was put in the place of another
-/// one is for the heads on papers and backups to show. Errors: AccessChanged, naming what.
+/// one is for the heads on papers and backups to show. Nor does it tell a member of staff who, with
+/// a program of their own, says to have come in by the recovery sheet: that entry stands in the
+/// record to be seen. Errors: AccessChanged, naming what.
 base::Outcome trust(const std::vector<ledger::Entry>& entries, const base::LedgerId& ledger,
                     const seal::KeyRows& rows, const seal::Keyring& ring);
 

@@ -40,22 +40,12 @@ std::vector<const CardRow*> lastOfEach(const std::vector<CardRow>& cards) {
     return found;
 }
 
-std::string hexText(const std::string& bytes) {
-    static const char digits[] = "0123456789abcdef";
-    std::string hex;
-    for (const char one : bytes) {
-        const auto byte = static_cast<unsigned char>(one);
-        hex += {digits[byte >> 4], digits[byte & 15]};
-    }
-    return hex;
-}
-
 std::string textOfKeys(const char* kind, CardKeys keys) {
     std::sort(keys.searchKeys.begin(), keys.searchKeys.end());
     keys.searchKeys.erase(std::unique(keys.searchKeys.begin(), keys.searchKeys.end()),
                           keys.searchKeys.end());
-    std::string text = std::string(kind) + '\t' + keys.learner + '\t' + hexText(keys.sortKey);
-    for (const std::string& key : keys.searchKeys) text += '\t' + hexText(key);
+    std::string text = std::string(kind) + '\t' + keys.learner + '\t' + toHex(keys.sortKey);
+    for (const std::string& key : keys.searchKeys) text += '\t' + toHex(key);
     return text + '\n';
 }
 

@@ -64,8 +64,13 @@ Digest sha256(std::string_view bytes) {
 }
 
 std::string toHex(const Digest& digest) {
-    std::string hex(digest.size() * 2 + 1, '\0');
-    sodium_bin2hex(hex.data(), hex.size(), digest.data(), digest.size());
+    return toHex(std::string_view(reinterpret_cast<const char*>(digest.data()), digest.size()));
+}
+
+std::string toHex(std::string_view bytes) {
+    std::string hex(bytes.size() * 2 + 1, '\0');
+    sodium_bin2hex(hex.data(), hex.size(), reinterpret_cast<const unsigned char*>(bytes.data()),
+                   bytes.size());
     hex.pop_back();
     return hex;
 }

@@ -16,6 +16,7 @@ using Digest = std::array<unsigned char, 32>;
 
 Digest sha256(std::string_view bytes);
 std::string toHex(const Digest& digest);
+std::string toHex(std::string_view bytes);
 /// Reads 64 lower-case hex digits.
 std::optional<Digest> digestOf(std::string_view hex);
 
