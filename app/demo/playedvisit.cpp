@@ -65,6 +65,14 @@ bool savePaper(WindowPlayer& nurse, desk::Desk& desk, const QDir& out, const cha
     return true;
 }
 
+QtMessageHandler usualHandler = nullptr;
+
+/// Qt's off-screen platform says this once for every window; it is nothing to a reader.
+void sayAllButSizeHints(QtMsgType type, const QMessageLogContext& context, const QString& words) {
+    if (!words.endsWith(QLatin1String("does not support propagateSizeHints()")))
+        usualHandler(type, context, words);
+}
+
 /// What the visit is played with: where pictures go, and how the windows look.
 struct Playing {
     QDir out;
@@ -117,6 +125,7 @@ bool isPlayedVisit(int argc, char** argv) {
 
 int playVisitInWindows(int argc, char** argv) {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    usualHandler = qInstallMessageHandler(sayAllButSizeHints);
     QApplication application(argc, argv);  // takes -reverse, for right to left, out of the words
     const auto playing = playingFrom(QApplication::arguments());
     if (!playing) {
