@@ -5,7 +5,7 @@
 # someone to look at. It finds nothing wrong by itself but a page or picture that is missing or bare.
 export QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8 TZ=UTC NINEBARK_SEED=${NINEBARK_SEED:-$RANDOM}
 configure check
-build_targets ninebark render_tests
+build_targets ninebark render_tests gui_tests
 looked=$out/pictures
 rm -rf -- "$looked"
 mkdir -p -- "$looked/sheets"
@@ -34,6 +34,12 @@ play dark 1 dark
 play high-contrast 1 high-contrast
 play twice-as-large 2 light
 play right-to-left 1 light -reverse
+
+# The windows that no played visit comes through.
+mkdir -p -- "$looked/besides"
+NINEBARK_PICTURES=$looked/besides "$tree/tests/gui_tests" --gtest_filter='*ForLookingAt' >"$looked/besides.log" 2>&1 ||
+    missing "the windows beside the visit fail: $looked/besides.log"
+for look in light dark high twice mirrored; do sheet "besides-$look" 3 "$looked/besides"/*_"$look".png; done
 
 # Every page of every paper, as a colour and as a black-and-white printer would show it.
 mkdir -p -- "$looked/papers"

@@ -7,19 +7,23 @@
 
 namespace support {
 
+/// A language made of the source's own sentences, whatever their place and count.
+template <class Language>
+class MadeUpLanguage : public QTranslator {
+  public:
+    bool isEmpty() const override { return false; }
+    QString translate(const char*, const char* source, const char*, int) const override {
+        return Language::spoken(QString::fromUtf8(source));
+    }
+};
+
 /// A language nobody speaks: every sentence between brackets and 40 % longer, as translations into
 /// longer languages are. What is seen without brackets did not go through tr.
-class PseudoLanguage : public QTranslator {
+class PseudoLanguage : public MadeUpLanguage<PseudoLanguage> {
   public:
     static constexpr QChar opens{u'⟦'}, closes{u'⟧'};
 
-    bool isEmpty() const override { return false; }
-    QString translate(const char* context, const char* source, const char* disambiguation,
-                      int n) const override {
-        Q_UNUSED(context)
-        Q_UNUSED(disambiguation)
-        Q_UNUSED(n)
-        const QString words = QString::fromUtf8(source);
+    static QString spoken(const QString& words) {
         if (words.isEmpty()) return words;
         QString more;  // breaks like words do, and has no letters
         const auto wanted = words.size() * 4 / 10;
@@ -30,18 +34,10 @@ class PseudoLanguage : public QTranslator {
 
 /// As though every sentence were translated into a language written from right to left, and nobody
 /// spoke it: Latin letters become Arabic ones. Installed as long as it lives.
-class RightToLeftLanguage : public QTranslator {
+class RightToLeftLanguage : public MadeUpLanguage<RightToLeftLanguage> {
   public:
     RightToLeftLanguage() { QCoreApplication::installTranslator(this); }
 
-    bool isEmpty() const override { return false; }
-    QString translate(const char* context, const char* source, const char* disambiguation,
-                      int n) const override {
-        Q_UNUSED(context)
-        Q_UNUSED(disambiguation)
-        Q_UNUSED(n)
-        return spoken(QString::fromUtf8(source));
-    }
     static QString spoken(QString words) {
         static const QString letters = QStringLiteral("ابتثجحخدذرزسشصضطظعغفقكلمنه");
         for (qsizetype i = 0; i < words.size(); ++i) {

@@ -13,6 +13,7 @@
 #include <functional>
 
 #include "gui/signin/fakedoor.h"
+#include "gui/signin/shownparts.h"
 #include "look.h"
 #include "signin/doorwork.h"
 #include "signin/peoplepage.h"
@@ -42,17 +43,10 @@ class SignedInPages : public testing::Test {
     }
     template <class W>
     W* find(const QString& name) const {
-        W* found = nullptr;
-        for (W* one : m_page->findChildren<W*>(name))
-            if (one->isVisible()) found = one;
-        return found;
+        return gui::shownPart<W>(*m_page, name);
     }
     void type(const char* name, const char* words) {
-        auto* edit = find<QLineEdit>(QString::fromLatin1(name));
-        ASSERT_TRUE(edit) << name;
-        edit->setFocus();
-        edit->selectAll();
-        QTest::keyClicks(edit, QString::fromLatin1(words));
+        gui::typeInto(*m_page, name, QString::fromLatin1(words));
     }
     void press(const QString& name) {
         auto* button = find<QAbstractButton>(name);

@@ -11,6 +11,7 @@
 #include <functional>
 
 #include "core/gate/gatedward.h"
+#include "gui/signin/shownparts.h"
 #include "look.h"
 #include "parts/errorstrip.h"
 #include "signin/accountpage.h"
@@ -31,17 +32,10 @@ class GateWindows : public gate::GatedWard {
     }
     template <class W>
     W* find(const QString& name) const {
-        W* found = nullptr;
-        for (W* one : m_page->findChildren<W*>(name))
-            if (one->isVisible()) found = one;
-        return found;
+        return gui::shownPart<W>(*m_page, name);
     }
     void type(const char* name, const std::string& words) {
-        auto* edit = find<QLineEdit>(QString::fromLatin1(name));
-        ASSERT_TRUE(edit) << name;
-        edit->setFocus();
-        edit->selectAll();
-        QTest::keyClicks(edit, QString::fromStdString(words));
+        gui::typeInto(*m_page, name, QString::fromStdString(words));
     }
     void press(const QString& name) {
         auto* button = find<QAbstractButton>(name);
