@@ -2128,6 +2128,10 @@ Taught by %2</source>
         <source>Watch a return demonstration.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>. At the limit of %1: call today</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -4000,10 +4004,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source> Finish the change. Never push the line in. Do not use it until you are told.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Call: %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4057,6 +4057,22 @@ Taught by %2</source>
     </message>
     <message>
         <source>And something else, in a few words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 marks, %2 when the line was put in: changed by %3 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finish the change. Never push the line in. Do not use it until you are told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No count of marks was written down when the line was put in. Measure the millimetres, to compare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks say %1 mm. Measure and count again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

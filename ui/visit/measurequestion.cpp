@@ -6,13 +6,13 @@
 #include <QVBoxLayout>
 #include <cstdlib>
 
-#include "packs/baseline.h"
 #include "pieces/lapsewords.h"
 #include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
 #include "pieces/scrolling.h"
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
+#include "record/insertion.h"
 #include "visit/question.h"
 
 namespace ui {
@@ -21,65 +21,67 @@ using render::Role;
 
 namespace {
 
-/// What it was when the line was put in, in the measure's unit.
-std::optional<int> whenPutIn(const Moment& moment, const packs::Measure& measure) {
-    const record::Line* line = moment.record().line(moment.opened().line);
-    if (line == nullptr) return std::nullopt;
-    switch (packs::baselineOf(measure)) {
-        case packs::Baseline::OutsideLength:
-            return line->said.outsideMm;
-        case packs::Baseline::ArmGirth:
-            return line->said.girthMm;
-        case packs::Baseline::None:
-            break;
-    }
-    return std::nullopt;
-}
-
-bool isBeyond(const packs::Measure& measure, int change, int limit) {
-    switch (measure.way) {
-        case packs::Way::Out:
-        case packs::Way::More:
-            return change >= limit;
-        case packs::Way::In:
-            return -change >= limit;
-        case packs::Way::Either:
-            return std::abs(change) >= limit;
-    }
-    return false;
-}
-
 struct Rule {
     packs::Measure measure;
-    std::optional<int> baseline;
+    packs::Counted insertion;  ///< what was written down when the line was put in
     QString call;
 };
 
-/// What the rule says to this reading; empty when it says nothing.
-QString ruleWords(const Rule& rule, int reading) {
-    if (!rule.baseline) return {};
-    const int change = reading - *rule.baseline;
-    const QString moved = Question::tr("%1 mm, %2 mm when the line was put in: changed by %3 mm.")
-                              .arg(reading)
-                              .arg(*rule.baseline)
-                              .arg(std::abs(change));
-    const auto& measure = rule.measure;
-    if (measure.callAt && isBeyond(measure, change, *measure.callAt)) {
-        const bool isOfLine = packs::baselineOf(measure) == packs::Baseline::OutsideLength;
-        const QString line = isOfLine ? Question::tr(
-                                            " Finish the change. Never push the line in. Do not "
-                                            "use it until you are told.")
-                                      : QString();
-        return moved + line + QLatin1Char(' ') + Question::tr("Call: %1").arg(rule.call);
-    }
-    if (measure.tellAt && isBeyond(measure, change, *measure.tellAt))
-        return moved + QLatin1Char(' ') + Question::tr("Tell the team.");
-    return moved;
+Rule ruleOf(const Moment& moment, const packs::Measure& measure) {
+    const record::Line* line = moment.record().line(moment.opened().line);
+    return {measure, line == nullptr ? packs::Counted{} : record::atInsertion(line->said, measure),
+            whomToCall(moment, packs::Call::TeamToday)};
 }
 
-bool isOverLimit(const Rule& rule, int reading) {
-    return rule.baseline && rule.measure.callAt &&
-           isBeyond(rule.measure, reading - *rule.baseline, *rule.measure.callAt);
+QString changeWords(const Rule& rule, const packs::Counted& now, const packs::Comparison& found) {
+    if (found.byMm)
+        return Question::tr("%1 mm, %2 mm when the line was put in: changed by %3 mm.")
+            .arg(*now.mm)
+            .arg(*rule.insertion.mm)
+            .arg(std::abs(*found.byMm));
+    return Question::tr("%1 marks, %2 when the line was put in: changed by %3 mm.")
+        .arg(*now.marks)
+        .arg(*rule.insertion.marks)
+        .arg(std::abs(*found.byMarks));
+}
+
+QString boundWords(const Rule& rule, packs::Bound bound) {
+    switch (bound) {
+        case packs::Bound::Within:
+            return {};
+        case packs::Bound::Tell:
+            return Question::tr("Tell the team.");
+        case packs::Bound::Call:
+            break;
+    }
+    const QString call = Question::tr("Call: %1").arg(rule.call);
+    if (packs::baselineOf(rule.measure) != packs::Baseline::OutsideLength) return call;
+    return Question::tr(
+               "Finish the change. Never push the line in. Do not use it until you are told.") +
+           QLatin1Char(' ') + call;
+}
+
+/// What the rule says to this reading; empty when it says nothing.
+QString ruleWords(const Rule& rule, const packs::Counted& now) {
+    const auto found = packs::compare(rule.measure, rule.insertion, now);
+    const bool isCountAlone = now.marks && !now.mm && rule.measure.baseline;
+    if (!found && isCountAlone)
+        return Question::tr(
+            "No count of marks was written down when the line was put in. Measure the "
+            "millimetres, to compare.");
+    if (!found) return {};
+    QStringList words{changeWords(rule, now, *found)};
+    if (!found->doAgree)
+        words << Question::tr("The marks say %1 mm. Measure and count again.")
+                     .arg(std::abs(*found->byMarks));
+    words << boundWords(rule, found->bound);
+    words.removeAll(QString());
+    return words.join(QLatin1Char(' '));
+}
+
+bool isOverLimit(const Rule& rule, const packs::Counted& now) {
+    const auto found = packs::compare(rule.measure, rule.insertion, now);
+    return found && found->bound == packs::Bound::Call;
 }
 
 /// A field with the words above it.
@@ -88,6 +90,11 @@ void showLine(QLineEdit* line, bool isShown) {
         if (label->buddy() == line) label->setVisible(isShown);
     line->setVisible(isShown);
     if (!isShown) line->clear();
+}
+
+std::optional<int> number(const QLineEdit* line) {
+    if (line->text().isEmpty()) return std::nullopt;
+    return line->text().toInt();
 }
 
 QLineEdit* numberLine(Question* question, const QString& name, const QString& objectName) {
@@ -107,8 +114,7 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
     std::vector<Rule> rules;
     for (const packs::Measure& measure : moment.pack().measures) {
         entries.push_back({utf(measure.id), utf(moment.text(measure.label))});
-        rules.push_back(
-            {measure, whenPutIn(moment, measure), whomToCall(moment, packs::Call::TeamToday)});
+        rules.push_back(ruleOf(moment, measure));
     }
     which->setEntries(entries);
     auto* when = new PickList(PickList::Many::One, QStringLiteral("measureWhen"), question);
@@ -118,10 +124,10 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
     question->room()->addWidget(which);
     question->room()->addWidget(when);
     QLineEdit* mm = numberLine(question, Question::tr("Millimetres"), QStringLiteral("measureMm"));
-    Words* said = question->addWords({}, Role::Ink);
-    said->setObjectName(QStringLiteral("measureRule"));
     QLineEdit* marks = numberLine(question, Question::tr("Marks in view, where the line has marks"),
                                   QStringLiteral("measureMarks"));
+    Words* said = question->addWords({}, Role::Ink);
+    said->setObjectName(QStringLiteral("measureRule"));
     const auto ruleNow = [=]() -> const Rule* {
         for (const Rule& rule : rules)
             if (utf(rule.measure.id) == which->one()) return &rule;
@@ -130,14 +136,16 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
     const auto retell = [=] {
         const Rule* rule = ruleNow();
         showLine(marks, rule != nullptr && rule->measure.markMm.has_value());
-        if (rule == nullptr || mm->text().isEmpty()) return said->say({});
-        said->setRole(isOverLimit(*rule, mm->text().toInt()) ? Role::Brick : Role::QuietInk);
-        said->say(ruleWords(*rule, mm->text().toInt()));
+        if (rule == nullptr) return said->say({});
+        const packs::Counted now{.mm = number(mm), .marks = number(marks)};
+        said->setRole(isOverLimit(*rule, now) ? Role::Brick : Role::QuietInk);
+        said->say(ruleWords(*rule, now));
         // What the rule says must not be below the edge; once the words have their place.
         QMetaObject::invokeMethod(
             said, [said] { bringIntoView(said); }, Qt::QueuedConnection);
     };
     QObject::connect(mm, &QLineEdit::textChanged, question, retell);
+    QObject::connect(marks, &QLineEdit::textChanged, question, retell);
     QObject::connect(which, &PickList::changed, question, retell);
     if (!entries.empty()) which->choose(entries.front().id);
     question->onAccept = [=] {
@@ -148,8 +156,8 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
         practice::TakeMeasure taken{.measure = which->one().toStdString()};
         taken.moment =
             when->one() == QLatin1String("left") ? practice::Moment::Left : practice::Moment::Found;
-        if (!mm->text().isEmpty()) taken.mm = mm->text().toInt();
-        if (!marks->text().isEmpty()) taken.marks = marks->text().toInt();
+        taken.mm = number(mm);
+        taken.marks = number(marks);
         question->say(taken);
     };
     mm->setFocus();

@@ -205,6 +205,52 @@ TEST(VisitCards, AMeasureAtTheLimitSaysTheRule) {
     EXPECT_EQ(visit.state().readings[0].mm, 70);
 }
 
+// Common practice, no source: three marks are the limit. The pack has a mark each 10 mm and calls
+// at 30 mm, local policy; four marks were in view when this line was put in.
+TEST(VisitCards, ACountOfMarksAloneIsHeldAgainstTheRule) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.press(Qt::Key_M);
+    auto* marks = visit.find<QLineEdit>(QStringLiteral("measureMarks"));
+    auto* rule = visit.find<QLabel>(QStringLiteral("measureRule"));
+    const auto said = [&](const char* count) {
+        marks->setFocus();
+        marks->clear();
+        QTest::keyClicks(marks, QString::fromLatin1(count));
+        return rule->text();
+    };
+    for (const char* within : {"2", "4", "6"})
+        EXPECT_FALSE(said(within).contains(QStringLiteral("Call"))) << within;
+    EXPECT_TRUE(said("6").contains(QStringLiteral("changed by 20 mm")))
+        << rule->text().toStdString();
+    for (const char* beyond : {"1", "7"}) {
+        EXPECT_TRUE(said(beyond).contains(QStringLiteral("changed by 30 mm"))) << beyond;
+        EXPECT_TRUE(said(beyond).contains(QStringLiteral("Never push the line in"))) << beyond;
+        EXPECT_TRUE(said(beyond).contains(QStringLiteral("555 0101"))) << beyond;
+    }
+    visit.picture(QStringLiteral("visit-18-marks"));
+    EXPECT_EQ(rule->visibleRegion().boundingRect().height(), rule->height()) << "in sight, whole";
+    visit.press(Qt::Key_Return);
+    ASSERT_EQ(visit.state().readings.size(), 1U);
+    EXPECT_EQ(visit.state().readings[0].marks, 7);
+    EXPECT_FALSE(visit.state().readings[0].mm.has_value());
+}
+
+TEST(VisitCards, MarksThatDoNotAgreeWithTheMillimetresAreSaid) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.press(Qt::Key_M);
+    auto* rule = visit.find<QLabel>(QStringLiteral("measureRule"));
+    QTest::keyClicks(visit.find<QLineEdit>(QStringLiteral("measureMm")), QStringLiteral("42"));
+    auto* marks = visit.find<QLineEdit>(QStringLiteral("measureMarks"));
+    QTest::keyClicks(marks, QStringLiteral("7"));
+    const QString said = rule->text();
+    EXPECT_TRUE(said.contains(QStringLiteral("changed by 2 mm"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("marks say 30 mm"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("555 0101"))) << "the graver counts";
+    marks->clear();
+    QTest::keyClicks(marks, QStringLiteral("5"));
+    EXPECT_FALSE(rule->text().contains(QStringLiteral("marks say"))) << rule->text().toStdString();
+}
+
 // A line without printed marks is measured in millimetres alone, and girth has no marks at all.
 TEST(VisitCards, MarksAreAskedOnlyOfAMeasureThatHasThem) {
     VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);

@@ -14,19 +14,24 @@ QString markWords(const PaperReading& reading, const QLocale& locale) {
 }
 
 QString againstBaseline(const PaperReading& reading, const QLocale& locale) {
-    if (!reading.baselineMm || !reading.mm) return Papers::tr("no baseline to compare with");
-    const int change = *reading.mm - *reading.baselineMm;
-    QString words =
-        change == 0
-            ? Papers::tr("as at insertion (%1)").arg(millimetreWords(*reading.baselineMm, locale))
-            : Papers::tr("%1 %2 than at insertion (%3)")
-                  .arg(millimetreWords(std::abs(change), locale),
-                       change > 0 ? Papers::tr("more") : Papers::tr("less"),
-                       millimetreWords(*reading.baselineMm, locale));
-    if (reading.callAtMm && std::abs(change) >= *reading.callAtMm)
-        words += Papers::tr(". At the limit of %1: do not use the line until told; call today")
-                     .arg(millimetreWords(*reading.callAtMm, locale));
-    return words;
+    if (!reading.changeMm) return Papers::tr("no baseline to compare with");
+    PaperReading insertion;
+    insertion.mm = reading.mm ? reading.baselineMm : std::nullopt;
+    insertion.marks = reading.marks ? reading.baselineMarks : std::nullopt;
+    const QString then = markWords(insertion, locale);
+    const int change = *reading.changeMm;
+    QString words = change == 0
+                        ? Papers::tr("as at insertion (%1)").arg(then)
+                        : Papers::tr("%1 %2 than at insertion (%3)")
+                              .arg(millimetreWords(std::abs(change), locale),
+                                   change > 0 ? Papers::tr("more") : Papers::tr("less"), then);
+    if (!reading.callAtMm) return words;
+    const QString limit = millimetreWords(*reading.callAtMm, locale);
+    return words + (reading.isOfLine
+                        ? Papers::tr(". At the limit of %1: do not use the line until told; call "
+                                     "today")
+                              .arg(limit)
+                        : Papers::tr(". At the limit of %1: call today").arg(limit));
 }
 
 // What was read of one measure, found and left, under its name.

@@ -1,7 +1,9 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <cstdlib>
 
+#include "record/insertion.h"
 #include "render/papers/gather.h"
 #include "render/visitlanes.h"
 #include "render/words.h"
@@ -89,12 +91,19 @@ PaperReading readingOf(const Gathering& from, const packs::Pack& pack, const rec
     const packs::Measure* measure = packs::find(pack.measures, reading.measure);
     if (!measure) return shown;
     shown.label = packs::text(pack, measure->label, from.context.language);
-    if (measure->unit == "mm") shown.callAtMm = measure->callAt;
-    // The baseline is the outside length at insertion; arm girth has one of its own.
+    shown.isOfLine = packs::baselineOf(*measure) == packs::Baseline::OutsideLength;
     for (const record::Line& line : from.record.lines) {
-        if (!measure->baseline || line.said.line != visit.opened.line) continue;
-        const bool isOfLine = measure->way != packs::Way::More;
-        shown.baselineMm = isOfLine ? std::optional(line.said.outsideMm) : line.said.girthMm;
+        if (line.said.line != visit.opened.line) continue;
+        const packs::Counted insertion = record::atInsertion(line.said, *measure);
+        shown.baselineMm = insertion.mm;
+        shown.baselineMarks = insertion.marks;
+        const auto found =
+            packs::compare(*measure, insertion, {.mm = reading.mm, .marks = reading.marks});
+        if (!found) continue;
+        const bool isByMarks = found->bound == packs::Bound::Call && found->byMarks &&
+                               std::abs(*found->byMarks) > std::abs(found->changeMm());
+        shown.changeMm = isByMarks ? found->byMarks : found->changeMm();
+        if (found->bound == packs::Bound::Call) shown.callAtMm = measure->callAt;
     }
     return shown;
 }

@@ -83,13 +83,18 @@ struct PaperLapse {
 struct PaperReading {
     std::string label;
     practice::Moment moment = practice::Moment::Found;
-    std::optional<int> mm, marks, baselineMm, callAtMm;
+    std::optional<int> mm, marks, baselineMm, baselineMarks;  ///< baseline: at insertion
+    std::optional<int> changeMm;                              ///< since then; more is positive
+    std::optional<int> callAtMm;                              ///< where the limit is reached
+    bool isOfLine = false;                                    ///< a length of the line itself
     std::string by;
     std::int64_t atMs = 0;
     template <class V>
     void fields(V& v) {
         v("label", label), v("moment", moment), v("mm", mm), v("marks", marks);
-        v("baseline_mm", baselineMm), v("call_at_mm", callAtMm), v("by", by), v("at_ms", atMs);
+        v("baseline_mm", baselineMm), v("baseline_marks", baselineMarks);
+        v("change_mm", changeMm), v("call_at_mm", callAtMm), v("is_of_line", isOfLine);
+        v("by", by), v("at_ms", atMs);
     }
 };
 

@@ -42,7 +42,7 @@ TEST(ChartRecord, HoldsWhatTheIssueAsksFor) {
                               "Teach-back",
                               "The dressing change",
                               "Next due",
-                              "as at insertion (40 mm)",
+                              "as at insertion (4 marks, 40 mm)",
                               "2 mm more than at insertion",
                               "Ready",
                               "95 % interval",
@@ -54,6 +54,29 @@ TEST(ChartRecord, HoldsWhatTheIssueAsksFor) {
         EXPECT_TRUE(pdf.text().contains(q(words))) << words;
     EXPECT_GE(pdf.pages(), 2);
     EXPECT_LE(pdf.pages(), 4);  // five visits and 52 steps
+}
+
+// One rule for a line that moved; three marks, ten millimetres each, are the limit of this pack
+// (common practice, the number is local policy). Girth is no length of the line.
+TEST(ChartRecord, ACountOfMarksIsHeldAgainstInsertion) {
+    Sample sample(Stage::NotYet);
+    support::Ward& ward = sample.ward();
+    ward.openVisit(practice::Way::ReturnDemonstration, practice::On::Patient);
+    ward.doAllSteps();
+    ward.must(practice::TakeMeasure{.measure = "outside-length", .marks = 7});
+    ward.must(practice::TakeMeasure{
+        .measure = "outside-length", .moment = practice::Moment::Left, .marks = 5});
+    ward.must(practice::TakeMeasure{.measure = "arm-girth", .mm = 320});
+    ward.must(practice::RecordChange{.dressing = sample.pack().schedule->dressings.front().id});
+    ward.must(practice::CloseVisit{});
+    const QString text = Pdf(chartRecord(sample.data(), english())).text();
+    // A sentence that is broken in its column has the next column's words between its lines.
+    for (const char* words :
+         {"7 marks; 30 mm more than at insertion (4 marks). At the limit of 30 mm",
+          "5 marks; 10 mm more than at insertion (4 marks). Read",
+          "320 mm; 30 mm more than at insertion (290 mm). At the limit of 30 mm"})
+        EXPECT_TRUE(text.contains(q(words))) << words;
+    EXPECT_EQ(text.count(q("use the line until told")), 1) << "of the length alone";
 }
 
 TEST(ChartRecord, RealWardAndClockSayNothingOfTheKind) {
