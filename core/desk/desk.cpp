@@ -10,6 +10,7 @@
 #include "desk/fit.h"
 #include "record/derivation.h"
 #include "record/draft.h"
+#include "seal/signature.h"
 
 namespace desk {
 namespace {
@@ -35,21 +36,30 @@ bool showsOnCards(const record::Payload& payload) {
         payload);
 }
 
+/// What is signed, and why: what decides about a learner, and what changes how an earlier entry is
+/// read. All others are told by their author and proven by the log.
+std::optional<seal::Purpose> purposeOf(const record::Payload& payload) {
+    if (std::holds_alternative<record::SignOff>(payload)) return seal::Purpose::EventWitness;
+    if (std::holds_alternative<record::DecideHelp>(payload)) return seal::Purpose::Author;
+    if (std::holds_alternative<record::AddLateEntry>(payload)) return seal::Purpose::Author;
+    if (std::holds_alternative<record::AddAddendum>(payload)) return seal::Purpose::Addendum;
+    return std::nullopt;
+}
+
 }  // namespace
 
-Desk::Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward)
-    : m_ledger(ledger), m_shelf(shelf), m_clock(clock) {
+Desk::Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward,
+           gate::Gate* gate)
+    : m_ledger(ledger), m_shelf(shelf), m_clock(clock), m_gate(gate) {
     m_view.ward = ward;
     m_view.simulatedClock = clock.isSimulated();
 }
 
 base::Result<std::unique_ptr<Desk>> Desk::open(ledger::Ledger& ledger, procedure::Shelf& shelf,
-                                               const base::Clock& clock, Ward ward) {
-    std::unique_ptr<Desk> desk(new Desk(ledger, shelf, clock, ward));
-    auto entries = ledger.withoutSubject();
-    if (!entries) return entries.error();
-    desk->m_view.house = record::foldHouse(*entries);
-    desk->m_view.head = ledger.head();
+                                               const base::Clock& clock, Ward ward,
+                                               gate::Gate* gate) {
+    std::unique_ptr<Desk> desk(new Desk(ledger, shelf, clock, ward, gate));
+    if (auto house = desk->readHouse(); !house) return house.error();
     auto open = ledger.openVisit();
     if (!open) return open.error();
     if (*open) {
@@ -60,7 +70,18 @@ base::Result<std::unique_ptr<Desk>> Desk::open(ledger::Ledger& ledger, procedure
     return desk;
 }
 
+base::Outcome Desk::readHouse() {
+    auto entries = m_ledger.withoutSubject();
+    if (!entries) return entries.error();
+    m_view.house = record::foldHouse(*entries);
+    m_view.head = m_ledger.head();
+    if (m_gate && m_gate->person()) m_view.teacher = m_gate->person()->said.staff;
+    Q_EMIT changed();
+    return Done{};
+}
+
 base::Result<Reply> Desk::handle(const Command& command) {
+    if (auto here = isHere(command); !here) return here.error();
     auto known = m_ledger.find(command.id);
     if (!known) return known.error();
     if (*known) return Reply{command.id, (*known)->seq, true, m_ledger.head()};
@@ -114,8 +135,19 @@ base::Outcome Desk::keepPack(const Command& command) {
     return Done{};
 }
 
+/// Where people sign in, each speaks for themselves alone.
+Outcome Desk::isHere(const Command& command) const {
+    if (!m_gate) return Done{};
+    if (!m_gate->person()) return Error{Code::AccessSignedOut};
+    if (std::holds_alternative<record::AddStaff>(command.payload))
+        return Error{Code::AccessByKeysOnly};
+    if (command.by != m_gate->person()->said.staff) return Error{Code::AccessAnother};
+    return Done{};
+}
+
 base::Result<Reply> Desk::write(const Command& command, const base::Instant& now) {
-    const ledger::Draft draft = draftOf(command, now);
+    ledger::Draft draft = draftOf(command, now);
+    if (auto done = sign(draft, command.payload); !done) return done.error();
     ledger::Derived derived;
     derived.foldVersion = record::foldVersion;
     const bool shows = command.patient && showsOnCards(command.payload);
@@ -135,6 +167,14 @@ base::Result<Reply> Desk::write(const Command& command, const base::Instant& now
         if (auto cards = readCards(); !cards) return cards.error();
     Q_EMIT changed();
     return Reply{command.id, written->front().seq, false, m_view.head};
+}
+
+Outcome Desk::sign(ledger::Draft& draft, const record::Payload& payload) {
+    const auto purpose = purposeOf(payload);
+    if (!m_gate || !purpose) return Done{};
+    if (std::holds_alternative<record::SignOff>(payload) && !m_gate->takeConfirmation())
+        return Error{Code::AccessConfirm};
+    return seal::addSignature(draft.body, *m_gate->identity(), m_ledger.id(), *purpose);
 }
 
 ledger::Entry Desk::provisional(const ledger::Draft& draft, const base::Instant& now) const {
@@ -198,6 +238,7 @@ Command Desk::command(record::Payload payload) const {
 }
 
 void Desk::workAs(const base::StaffId& teacher) {
+    if (m_gate) return;
     m_view.teacher = teacher;
     Q_EMIT changed();
 }
@@ -245,7 +286,8 @@ base::Result<std::string> Desk::keepDrawing(const std::string& svg) {
     if (svg.size() > mostOfDrawing) return Error{Code::DrawingBad};
     const auto clean = base::cleanText(svg);
     if (!clean || !isDrawing(*clean)) return Error{Code::DrawingBad};
-    return m_ledger.putBlob(*clean);
+    if (!m_view.record) return Error{Code::PatientUnknown};
+    return m_ledger.putBlob(*clean, m_view.record->id);
 }
 
 void Desk::closeRecord() {

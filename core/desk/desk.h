@@ -8,6 +8,7 @@
 #include "base/clock.h"
 #include "desk/command.h"
 #include "desk/recordview.h"
+#include "gate/gate.h"
 #include "ledger/ledger.h"
 #include "procedure/shelf.h"
 #include "readiness/readiness.h"
@@ -19,10 +20,14 @@ namespace desk {
 class Desk : public QObject {
     Q_OBJECT
   public:
-    /// All three outlive the desk. Reads the house and the first page of cards.
+    /// All outlive the desk. Reads the house and the first page of cards. With a gate whoever is
+    /// signed in there speaks, and signs what has to be signed.
     static base::Result<std::unique_ptr<Desk>> open(ledger::Ledger& ledger, procedure::Shelf& shelf,
-                                                    const base::Clock& clock, Ward ward);
+                                                    const base::Clock& clock, Ward ward,
+                                                    gate::Gate* gate = nullptr);
 
+    /// Errors, where there is a gate: AccessSignedOut, AccessAnother, and AccessConfirm for a
+    /// sign-off without a passphrase just before it.
     base::Result<Reply> handle(const Command& command);
     const RecordView& view() const { return m_view; }
     const procedure::Shelf& shelf() const { return m_shelf; }
@@ -39,6 +44,9 @@ class Desk : public QObject {
     std::string drawing(const std::string& digest) const;
 
     // What is looked at; none of these writes an entry.
+    /// Again, after somebody signed in or the gate let people in or out.
+    base::Outcome readHouse();
+    /// Where people sign in this does nothing: whoever is signed in works here.
     void workAs(const base::StaffId& teacher);
     base::Outcome lookFor(const std::string& typed, std::uint64_t offset = 0);
     base::Outcome openRecord(const base::PatientId& patient,
@@ -57,7 +65,10 @@ class Desk : public QObject {
     void changed();
 
   private:
-    Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward);
+    Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward,
+         gate::Gate* gate);
+    base::Outcome isHere(const Command& command) const;
+    base::Outcome sign(ledger::Draft& draft, const record::Payload& payload);
     RecordView viewFor(const Command& command) const;
     void complete(Command& command, const base::Instant& now) const;
     base::Outcome keepPack(const Command& command);
@@ -70,6 +81,7 @@ class Desk : public QObject {
     ledger::Ledger& m_ledger;
     procedure::Shelf& m_shelf;
     const base::Clock& m_clock;
+    gate::Gate* m_gate;
     RecordView m_view;
 };
 

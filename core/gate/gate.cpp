@@ -43,6 +43,7 @@ void Gate::sealWith(const std::shared_ptr<Keyring>& ring) {
 
 void Gate::signOut() {
     sealWith(nullptr);
+    m_isConfirmed = false;
     m_ring.reset();
     m_person.reset();
     m_house = {};
@@ -138,6 +139,7 @@ Outcome Gate::enter(KeyChange change) {
         sealWith(m_ring);
         return house.error();
     }
+    m_isConfirmed = false;
     m_ring = change.ring;
     m_person = change.said.staff;
     m_house = std::move(*house);

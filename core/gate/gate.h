@@ -4,6 +4,7 @@
 
 #include <memory>
 #include <optional>
+#include <utility>
 
 #include "base/clock.h"
 #include "gate/keychange.h"
@@ -53,6 +54,9 @@ class Gate {
     /// Whether it is the passphrase of the person who is signed in. Errors: AccessSignedOut,
     /// AccessWait, SealWrongPassphrase.
     Slow<base::Done> confirm(seal::Secret passphrase);
+    /// Whether confirm() was answered since this was last asked: one passphrase for one signing
+    /// act.
+    bool takeConfirmation() { return std::exchange(m_isConfirmed, false); }
     /// One's own. Errors: AccessSignedOut, AccessWait, AccessWeak, SealWrongPassphrase.
     Slow<base::Done> changePassphrase(seal::Secret old, seal::Secret passphrase);
     /// Errors: AccessEducators, those of admitted().
@@ -98,6 +102,7 @@ class Gate {
     std::shared_ptr<seal::Keyring> m_ring;
     std::optional<base::StaffId> m_person;
     record::House m_house;
+    bool m_isConfirmed = false;
     int m_wrong = 0;
     base::Instant m_lastWrong;
 };

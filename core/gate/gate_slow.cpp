@@ -104,8 +104,11 @@ Slow<Done> Gate::confirm(Secret passphrase) {
         if (!opened) return opened.error();
         return KeyChange{};
     };
-    return slow<Done>(work, [this](const Changed& change) -> Outcome {
-        return counted(change.ok() ? Outcome(Done{}) : Outcome(change.error()));
+    return slow<Done>(work, [this, ring = m_ring](const Changed& change) -> Outcome {
+        if (!change.ok()) return counted(change.error());
+        if (m_ring != ring) return Error{Code::AccessSignedOut};
+        m_isConfirmed = true;
+        return counted(Done{});
     });
 }
 

@@ -90,8 +90,11 @@ class Ledger {
     virtual base::Result<std::vector<Entry>> readFrom(std::uint64_t seq,
                                                       std::size_t limit) const = 0;
 
-    /// Keeps bytes under their SHA-256 (hex), for packs and drawn signatures.
-    virtual base::Result<std::string> putBlob(const std::string& bytes) = 0;
+    /// Keeps bytes under their SHA-256 (hex): packs, which anybody may read, and a patient's drawn
+    /// signatures, which are sealed as their entries are.
+    virtual base::Result<std::string> putBlob(
+        const std::string& bytes, const std::optional<base::PatientId>& subject = {}) = 0;
+    /// Nothing where there is none, or when its key is not at hand.
     virtual base::Result<std::optional<std::string>> blob(const std::string& digest) const = 0;
 
     virtual base::Result<CardPage> cards(const CardQuery& query) const = 0;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ledger/memoryledger.h"
 
+#include "ledger/blob.h"
+
 #include <algorithm>
 
 namespace ledger {
@@ -149,16 +151,19 @@ base::Result<std::vector<Entry>> MemoryLedger::readFrom(std::uint64_t seq,
     return found;
 }
 
-base::Result<std::string> MemoryLedger::putBlob(const std::string& bytes) {
+base::Result<std::string> MemoryLedger::putBlob(const std::string& bytes,
+                                                const std::optional<base::PatientId>& subject) {
     const std::string digest = toHex(sha256(bytes));
-    m_blobs[digest] = bytes;
+    auto stored = closedBlob(*m_codec, digest, subject, bytes);
+    if (!stored) return stored.error();
+    m_blobs.emplace(digest, std::move(*stored));
     return digest;
 }
 
 base::Result<std::optional<std::string>> MemoryLedger::blob(const std::string& digest) const {
     const auto at = m_blobs.find(digest);
     if (at == m_blobs.end()) return std::optional<std::string>();
-    return std::optional<std::string>(at->second);
+    return openedBlob(*m_codec, digest, at->second);
 }
 
 void MemoryLedger::use(std::shared_ptr<Codec> codec) {

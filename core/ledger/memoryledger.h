@@ -67,7 +67,8 @@ class MemoryLedger : public Ledger {
     base::Result<std::vector<Entry>> ofSubject(const base::PatientId& subject) const override;
     base::Result<std::vector<Entry>> withoutSubject() const override;
     base::Result<std::vector<Entry>> readFrom(std::uint64_t seq, std::size_t limit) const override;
-    base::Result<std::string> putBlob(const std::string& bytes) override;
+    base::Result<std::string> putBlob(const std::string& bytes,
+                                      const std::optional<base::PatientId>& subject = {}) override;
     base::Result<std::optional<std::string>> blob(const std::string& digest) const override;
     base::Result<CardPage> cards(const CardQuery& query) const override {
         return m_cards.book.find(query, m_tail.edge);

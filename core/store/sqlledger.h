@@ -65,7 +65,8 @@ class SqlLedger : public ledger::Ledger {
     base::Result<std::vector<ledger::Entry>> withoutSubject() const override;
     base::Result<std::vector<ledger::Entry>> readFrom(std::uint64_t seq,
                                                       std::size_t limit) const override;
-    base::Result<std::string> putBlob(const std::string& bytes) override;
+    base::Result<std::string> putBlob(const std::string& bytes,
+                                      const std::optional<base::PatientId>& subject = {}) override;
     base::Result<std::optional<std::string>> blob(const std::string& digest) const override;
     base::Result<ledger::CardPage> cards(const ledger::CardQuery& query) const override;
     base::Result<std::optional<ledger::OpenVisitRow>> openVisit() const override;

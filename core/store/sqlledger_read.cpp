@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The reading half of SqlLedger.
+#include "ledger/blob.h"
 #include "store/derived.h"
 #include "store/sqlledger.h"
 #include "store/transaction.h"
@@ -69,12 +70,15 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::readFrom(std::uint64_t seq,
                    {countValue(seq), countValue(limit)});
 }
 
-base::Result<std::string> SqlLedger::putBlob(const std::string& bytes) {
+base::Result<std::string> SqlLedger::putBlob(const std::string& bytes,
+                                             const std::optional<base::PatientId>& subject) {
     if (isReadOnly()) return Error{Code::StoreReadOnly};
     const std::string digest = ledger::toHex(ledger::sha256(bytes));
+    const auto stored = ledger::closedBlob(*m_codec, digest, subject, bytes);
+    if (!stored) return stored.error();
     const auto put =
         m_database->run("INSERT INTO blob (digest, bytes) VALUES (?, ?) ON CONFLICT DO NOTHING",
-                        {textValue(digest), bytesValue(bytes)});
+                        {textValue(digest), bytesValue(*stored)});
     if (!put) return put.error();
     return digest;
 }
@@ -84,10 +88,7 @@ base::Result<std::optional<std::string>> SqlLedger::blob(const std::string& dige
         m_database->value("SELECT bytes FROM blob WHERE digest = ?", {textValue(digest)});
     if (!found) return found.error();
     if (!found->isValid()) return std::optional<std::string>();
-    std::string bytes = bytesOf(*found);
-    if (ledger::toHex(ledger::sha256(bytes)) != digest)
-        return Error{Code::StoreBlobWrong, {digest}};
-    return std::optional<std::string>(std::move(bytes));
+    return ledger::openedBlob(*m_codec, digest, bytesOf(*found));
 }
 
 base::Result<ledger::RightEdge> SqlLedger::storedEdge() const {

@@ -137,6 +137,15 @@ TEST_P(LedgerContract, KeepsBlobsUnderTheirDigest) {
     EXPECT_EQ(m_ledger->blob(m_ledger->putBlob("").value()).value(), "");
 }
 
+TEST_P(LedgerContract, KeepsAPatientsBlobsByTheirKey) {
+    const auto whose = base::PatientId::random();
+    const auto digest = m_ledger->putBlob("drawn", whose);
+    ASSERT_TRUE(digest.ok());
+    EXPECT_EQ(m_ledger->blob(*digest).value(), "drawn");
+    EXPECT_EQ(*m_ledger->putBlob("drawn", whose), *digest) << "twice is once";
+    EXPECT_EQ(m_ledger->blob(*digest).value(), "drawn");
+}
+
 TEST_P(LedgerContract, FindsCardsByTheBeginningsOfWords) {
     const ledger::Derived derived{.cards = {cardOf("c", {"maria", "lopez"}),
                                             cardOf("a", {"mario", "50%_x"}),

@@ -16,11 +16,17 @@ namespace support {
 /// teacher, one patient with a line, one caregiver who may be taught.
 class Ward {
   public:
-    /// `pack` names a file of shared/packs without its ending.
-    explicit Ward(const std::string& pack);
+    enum class Record { Plain, Sealed };
+    /// `pack` names a file of shared/packs without its ending. In a sealed record the teacher is
+    /// signed in by passphrase().
+    explicit Ward(const std::string& pack, Record record = Record::Plain);
+
+    gate::Gate& gate() { return *m_gate; }
+    static seal::Secret passphrase() { return seal::Secret::copyOf("nine slow herons wade"); }
 
     desk::Desk& desk() { return *m_desk; }
     ledger::MemoryLedger& ledger() { return m_ledger; }
+    procedure::Shelf& shelf() { return m_shelf; }
     base::ManualClock& clock() { return m_clock; }
     const procedure::Taught& taught() const { return *m_taught; }
     practice::PackRef packRef() const;
@@ -42,10 +48,13 @@ class Ward {
     void answerAllPrompts();
 
   private:
+    void beginStaff(Record record);
+
     base::ManualClock m_clock;
     ledger::MemoryLedger m_ledger;
     procedure::Shelf m_shelf;
     procedure::TaughtPtr m_taught;
+    std::unique_ptr<gate::Gate> m_gate;  ///< none in a plain record
     std::unique_ptr<desk::Desk> m_desk;
     base::StaffId m_teacher = base::StaffId::random();
     base::LearnerId m_learner = base::LearnerId::random();

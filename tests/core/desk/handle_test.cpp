@@ -30,9 +30,10 @@ class FailingLedger : public ledger::MemoryLedger {
         if (failing) return base::Error{Code::FileUnreadable, {"disk", "gone"}};
         return MemoryLedger::cards(query);
     }
-    base::Result<std::string> putBlob(const std::string& bytes) override {
+    base::Result<std::string> putBlob(const std::string& bytes,
+                                      const std::optional<base::PatientId>& subject) override {
         if (blobsFail) return base::Error{Code::FileUnwritable, {"disk", "full"}};
-        return MemoryLedger::putBlob(bytes);
+        return MemoryLedger::putBlob(bytes, subject);
     }
     bool failing = false, blobsFail = false;
 };

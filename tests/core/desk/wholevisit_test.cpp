@@ -59,6 +59,28 @@ TEST(Desk, OnlyTheTeacherOfTheVisitSpeaksInIt) {
     ward.must(practice::Pause{});
 }
 
+TEST(Desk, WhoeverComesAfterTheTeacherMayTakeTheVisitOn) {
+    support::Ward ward("clean-hands");
+    ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    const auto second = ward.addStaff("Ines Halloran", "IH");
+    ward.desk().workAs(second);
+    const auto toAnother = ward.desk().say(practice::HandOver{.to = ward.addStaff("A", "A")});
+    EXPECT_EQ(toAnother.error().code, Code::NotTheTeacher);
+    ward.must(practice::HandOver{.to = second});
+    ward.must(practice::Pause{});
+    EXPECT_EQ(ward.visit().state.teachers, (std::vector{ward.teacher(), second}));
+}
+
+TEST(Desk, AnAuditorTakesNoVisitOn) {
+    support::Ward ward("clean-hands");
+    ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    const auto auditor = base::StaffId::random();
+    ward.must(record::AddStaff{auditor, "Ines Halloran", "IH", record::Role::Auditor});
+    EXPECT_EQ(ward.desk().say(practice::HandOver{.to = auditor}).error().code, Code::StaffUnknown);
+    ward.desk().workAs(auditor);
+    EXPECT_EQ(ward.desk().say(practice::HandOver{.to = auditor}).error().code, Code::AuditorReads);
+}
+
 TEST(Desk, NobodySignsWhatAnotherSaw) {
     support::Ward ward("clean-hands");
     ward.demonstrateAsAsked();

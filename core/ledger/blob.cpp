@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ledger/blob.h"
+
+#include "ledger/base64url.h"
+#include "ledger/jcs.h"
+#include "ledger/merkle.h"
+
+namespace ledger {
+namespace {
+
+using base::Code;
+using base::Error;
+using nlohmann::json;
+
+/// No pack and no drawing begins so.
+const std::string sealedBlobMark = "\x01sealed-blob-1\n";
+
+json headOf(const std::string& digest, const std::string& subject) {
+    return {{"blob", digest}, {"subject", subject}};
+}
+
+base::Result<std::optional<std::string>> checked(const std::string& digest, std::string bytes) {
+    if (toHex(sha256(bytes)) != digest) return Error{Code::StoreBlobWrong, {digest}};
+    return std::optional<std::string>(std::move(bytes));
+}
+
+std::optional<Closed> readClosed(const json& row) {
+    Closed closed;
+    for (const auto& [name, member] : {std::pair("alg", &closed.alg),
+                                       {"key", &closed.key},
+                                       {"nonce", &closed.nonce},
+                                       {"body", &closed.body}}) {
+        const auto found = row.find(name);
+        if (found == row.end() || !found->is_string()) return std::nullopt;
+        *member = found->get<std::string>();
+    }
+    const auto nonce = fromBase64Url(closed.nonce), body = fromBase64Url(closed.body);
+    if (!nonce || !body) return std::nullopt;
+    closed.nonce = *nonce;
+    closed.body = *body;
+    return closed;
+}
+
+}  // namespace
+
+base::Result<std::string> closedBlob(Codec& codec, const std::string& digest,
+                                     const std::optional<base::PatientId>& subject,
+                                     const std::string& bytes) {
+    if (!subject || !codec.seals()) return bytes;
+    const auto closed = codec.close(headOf(digest, subject->text()), bytes);
+    if (!closed) return closed.error();
+    const auto row = jcs({{"alg", closed->alg},
+                          {"body", toBase64Url(closed->body)},
+                          {"key", closed->key},
+                          {"nonce", toBase64Url(closed->nonce)},
+                          {"subject", subject->text()}});
+    if (!row) return row.error();
+    return sealedBlobMark + *row;
+}
+
+base::Result<std::optional<std::string>> openedBlob(Codec& codec, const std::string& digest,
+                                                    const std::string& stored) {
+    if (!stored.starts_with(sealedBlobMark)) return checked(digest, stored);
+    const json row = json::parse(stored.substr(sealedBlobMark.size()), nullptr, false);
+    const auto closed = row.is_object() ? readClosed(row) : std::nullopt;
+    const auto subject = row.is_object() ? row.find("subject") : row.end();
+    if (!closed || subject == row.end() || !subject->is_string())
+        return Error{Code::StoreBlobWrong, {digest}};
+    auto bytes = codec.open(headOf(digest, subject->get<std::string>()), *closed);
+    if (!bytes || !*bytes) return bytes;
+    return checked(digest, std::move(**bytes));
+}
+
+}  // namespace ledger
