@@ -21,6 +21,11 @@ QString usualFolder() {
            QStringLiteral("/ninebark/demonstration");
 }
 
+QString usualRealFolder() {
+    return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+           QStringLiteral("/ninebark/record");
+}
+
 base::Result<std::unique_ptr<procedure::Shelf>> compiledShelf() {
     auto shelf = std::make_unique<procedure::Shelf>();
     QStringList paths;
@@ -75,6 +80,25 @@ base::Result<Composed> composeWard(const QString& folder, const base::Clock& clo
     if (!desk) return desk.error();
     made.desk = std::move(*desk);
     return made;
+}
+
+base::Result<Sealed> composeSealed(const QString& folder, const base::Clock& clock,
+                                   gate::Terms terms) {
+    auto shelf = compiledShelf();
+    if (!shelf) return shelf.error();
+    auto ledger =
+        store::SqlLedger::open(store::recordFileIn(folder.toStdString()), store::OpenMode::Real);
+    if (!ledger) return ledger.error();
+    if ((*ledger)->isReadOnly()) return base::Error{base::Code::StoreReadOnly};
+    auto gate = gate::Gate::open(**ledger, clock, terms);
+    if (!gate) return gate.error();
+    return Sealed{std::move(*ledger), std::move(*shelf), std::move(*gate)};
+}
+
+base::Result<std::unique_ptr<desk::Desk>> deskOf(Sealed& ward, const base::Clock& clock) {
+    if (auto derived = bringDerivedUpToDate(*ward.ledger, *ward.shelf); !derived)
+        return derived.error();
+    return desk::Desk::open(*ward.ledger, *ward.shelf, clock, desk::Ward::Real, ward.gate.get());
 }
 
 }  // namespace app

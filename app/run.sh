@@ -11,14 +11,13 @@ usage() {
 usage: app/run.sh [--real] [-- ARGUMENTS...]
   (nothing)      opens the windows on invented people; where no display answers, plays one visit
                  off screen and writes its papers and pictures to out/
-  --real         real records: not yet, see below
+  --real         opens the sealed record of real people: whoever works signs in
   -- ARGUMENTS   goes to the program as it stands, for instance: app/run.sh -- pack check FILE
 TEXT
 }
 
-refuse_real_records() {
-    complain "real records wait until they are sealed with staff passphrases; that part is not there yet."
-    complain "Nothing was opened. Without --real the program shows invented people, not a chart."
+refuse_unseen() {
+    complain "a record of real people is opened in windows, and no display answers. Nothing was opened."
     exit 1
 }
 
@@ -57,9 +56,10 @@ play_visit() {
 }
 
 arguments=()
+is_real=
 while (($#)); do
     case $1 in
-        --real) refuse_real_records ;;
+        --real) is_real=1 ;;
         --help | -h) usage && exit 0 ;;
         --) shift && arguments=("$@") && break ;;
         *) usage >&2 && exit 64 ;;
@@ -75,6 +75,10 @@ program=$tree/ninebark
 
 if ((${#arguments[@]})); then
     exec "$program" "${arguments[@]}"
+elif [[ -n $is_real ]]; then
+    display_answers || refuse_unseen
+    say "opening the sealed record of real people"
+    exec "$program" --real
 elif display_answers; then
     say "opening the windows on invented people, not a chart"
     exec "$program"

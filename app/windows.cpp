@@ -11,9 +11,13 @@
 #include "cli/command.h"
 #include "compose.h"
 #include "look.h"
+#include "main/entrance.h"
 #include "main/mainwindow.h"
 #include "main/refusedwindow.h"
 #include "render/language.h"
+#include "seal/guarding.h"
+#include "settings/settings.h"
+#include "signin/gatedoor.h"
 
 namespace app {
 namespace {
@@ -23,21 +27,18 @@ QString settingsFile() {
            QStringLiteral("/ninebark/settings.ini");
 }
 
-int refuse(const char* words, ExitCode code) {
-    std::fprintf(stderr, "ninebark: %s\n", words);
-    return static_cast<int>(code);
-}
-
-}  // namespace
-
-std::optional<Composed> openWard(const QString& folder, const base::Clock& clock) {
-    auto ward = composeWard(folder, clock);
+/// What `compose` gives; while it refuses, a window says why and what to do, and tries again when
+/// it is asked to. Nothing: the person gave it up.
+template <class Made>
+std::optional<Made> opened(const QString& folder,
+                           const std::function<base::Result<Made>()>& compose) {
+    auto ward = compose();
     if (ward) return std::move(*ward);
     std::fprintf(stderr, "ninebark: %s\n", base::english(ward.error()).c_str());
     ui::RefusedWindow window(ward.error(), folder);
     QEventLoop untilDecided;
     QObject::connect(&window, &ui::RefusedWindow::again, &untilDecided, [&] {
-        ward = composeWard(folder, clock);
+        ward = compose();
         if (ward) return untilDecided.quit();
         window.say(ward.error());
     });
@@ -48,26 +49,64 @@ std::optional<Composed> openWard(const QString& folder, const base::Clock& clock
     return std::move(*ward);
 }
 
-int openWindows(int argc, char** argv) {
-    QApplication application(argc, argv);
-    QApplication::setApplicationName(QStringLiteral("ninebark"));
-    const QStringList words = QApplication::arguments().mid(1);
-    if (words.contains(QStringLiteral("--real")))
-        return refuse(
-            "real records wait until they are sealed with staff passphrases. Nothing was opened.",
-            ExitCode::Wrong);
-    const bool isNamed = words.size() == 2 && words[0] == QLatin1String("--data");
-    if (!words.isEmpty() && !isNamed)
-        return refuse("usage: ninebark [--data DIR] [COMMAND ...]", ExitCode::Usage);
-    render::speak(QLocale());
-    ui::Look::instance();
-    const base::SystemClock clock;
-    const auto ward = openWard(isNamed ? words[1] : usualFolder(), clock);
+int openDemonstration(const QString& folder, const base::Clock& clock) {
+    const auto ward = openWard(folder, clock);
     if (!ward) return static_cast<int>(ExitCode::Unreadable);
     ui::Settings settings(settingsFile());
     ui::MainWindow window(*ward->desk, settings);
     window.show();
     return QApplication::exec();
+}
+
+int openReal(const QString& folder, const base::Clock& clock) {
+    if (!seal::forbidCoreDumps())
+        std::fprintf(stderr, "ninebark: this system may write a core dump of the program\n");
+    auto ward = opened<Sealed>(folder, [&] { return composeSealed(folder, clock); });
+    if (!ward) return static_cast<int>(ExitCode::Unreadable);
+    ui::Settings settings(settingsFile());
+    ui::GateDoor door(*ward->gate);
+    ui::Entrance entrance(door, clock, settings, [&] { return deskOf(*ward, clock); });
+    QObject::connect(&entrance, &ui::Entrance::given, qApp, &QApplication::quit);
+    entrance.begin();
+    return QApplication::exec();
+}
+
+struct Asked {
+    bool isReal = false;
+    QString folder;
+};
+
+/// `[--real] [--data DIR]`; nothing for any other words.
+std::optional<Asked> asked(QStringList words) {
+    Asked made;
+    made.isReal = !words.isEmpty() && words[0] == QLatin1String("--real");
+    if (made.isReal) words.removeFirst();
+    made.folder = made.isReal ? usualRealFolder() : usualFolder();
+    if (words.isEmpty()) return made;
+    if (words.size() != 2 || words[0] != QLatin1String("--data")) return std::nullopt;
+    made.folder = words[1];
+    return made;
+}
+
+}  // namespace
+
+std::optional<Composed> openWard(const QString& folder, const base::Clock& clock) {
+    return opened<Composed>(folder, [&] { return composeWard(folder, clock); });
+}
+
+int openWindows(int argc, char** argv) {
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("ninebark"));
+    const auto wanted = asked(QApplication::arguments().mid(1));
+    if (!wanted) {
+        std::fputs("ninebark: usage: ninebark [--real] [--data DIR] [COMMAND ...]\n", stderr);
+        return static_cast<int>(ExitCode::Usage);
+    }
+    render::speak(QLocale());
+    ui::Look::instance();
+    const base::SystemClock clock;
+    if (wanted->isReal) return openReal(wanted->folder, clock);
+    return openDemonstration(wanted->folder, clock);
 }
 
 }  // namespace app

@@ -8,8 +8,9 @@
 
 namespace app {
 
-/// Opens the windows on invented people: `ninebark [--data DIR]`. Returns the exit code: 2 when the
-/// record can't be opened, 1 for --real, 64 for wrong usage.
+/// Opens the windows: `ninebark [--real] [--data DIR]`, on invented people, or on a sealed record
+/// where people sign in. Returns the exit code: 2 when the record can't be opened, 64 for wrong
+/// usage.
 int openWindows(int argc, char** argv);
 
 /// composeWard(); while that is refused, a window says why and what to do, and tries again when it

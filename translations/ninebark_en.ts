@@ -499,6 +499,14 @@
         <source>The stored keys are not those the record tells of (%1). Somebody changed the files. It was not opened. Keep it as it is and tell whoever looks after the computer.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Somebody else is signed in at this computer. Nothing was saved. Sign in yourself and do it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is signed yet. Type your passphrase once for all that is listed, then sign.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -2664,6 +2672,29 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::ColleagueQuestion</name>
+    <message>
+        <source>Hand over to a colleague</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign in and go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The colleague&apos;s name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Their passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever goes on signs in here. What was seen until now stays with who saw it. Nobody signs what another saw.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::CorrectionForm</name>
     <message>
         <source>Back</source>
@@ -4695,6 +4726,17 @@ Taught by %2</source>
         <source>It is not said why. Nothing was signed. Write one line why the learner does not sign.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The learner: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>It rests on the %n entries of the record up to now.</source>
+        <translation>
+            <numerusform>It rests on the one entry of the record up to now.</numerusform>
+            <numerusform>It rests on the %n entries of the record up to now.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ui::SignaturePad</name>
@@ -5346,6 +5388,30 @@ Taught by %2</source>
     </message>
     <message>
         <source>read aloud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the visit of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a colleague</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen until now stays theirs; what is seen from now on is yours. Nobody signs what another saw.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An auditor reads it and does not go on with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They can also come back and sign in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on as its teacher</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -3,11 +3,18 @@
 # Sourced by scripts_test.sh: what app/run.sh starts, and with which words.
 
 a_case 'real records'
-lacks g++
+echo 0 >"$yard/display"
+extra=(DISPLAY=:5)
+start app/run.sh --real
+ends_with 0
+says 'sealed record of real people'
+times 1 '^ninebark \[--real\]$'
+
+a_case 'real records without a display'
 start app/run.sh --real
 ends_with 1
 says 'Nothing was opened'
-never '^(apt-get|cmake|ninja|ninebark)'
+never '^ninebark'
 
 a_case 'a word that is none of ours'
 start app/run.sh --open-sesame

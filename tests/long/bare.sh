@@ -98,7 +98,7 @@ without_sudo() {
     check "files are named" has_line "files written:"
     check "nothing in the clone belongs to root" root_made_nothing
     start 4711 app/run.sh --real
-    check "--real opens nothing" test "$code" -eq 1
+    check "--real opens nothing where there is no display" test "$code" -eq 1
     second_start
 }
 

@@ -22,11 +22,15 @@ bool MainWindow::stayVeiled() {
     return static_cast<bool>(m_unlock);
 }
 
-void guard(MainWindow& window, Lock& lock, desk::Desk& desk, const Settings& settings) {
+void guard(MainWindow& window, DoorWork& work, Lock& lock, desk::Desk& desk,
+           const Settings& settings) {
     const auto follow = [&lock, &desk] { lock.setVisitRunning(desk.view().openVisit.has_value()); };
     QObject::connect(&desk, &desk::Desk::changed, &lock, follow);
     follow();
-    window.offerLock();
+    window.workBehind(work);
+    window.setColleague([&lock](QWidget* parent) { return lock.askColleague(parent); });
+    QObject::connect(&lock, &Lock::relieved, &window, &MainWindow::readHouse);
+    QObject::connect(&window, &MainWindow::lockWanted, &lock, &Lock::lockNow);
     lock.setAfterMinutes(settings.value(Setting::LockAfterMinutes).toInt());
     QObject::connect(&window, &MainWindow::lockAfterChanged, &lock, &Lock::setAfterMinutes);
     QObject::connect(&lock, &Lock::veiled, &window, [&window, &lock](bool isVeiled) {

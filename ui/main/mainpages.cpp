@@ -6,6 +6,7 @@
 #include "askback/askbackpage.h"
 #include "learners/learnerspage.h"
 #include "learnerwindow/learnerwindow.h"
+#include "main/madeonce.h"
 #include "main/mainwindow.h"
 #include "papers/paperspage.h"
 #include "people/learnerform.h"
@@ -20,19 +21,6 @@
 #include "visit/visitpage.h"
 
 namespace ui {
-namespace {
-
-/// The page in this slot; `make` puts one there when there is none.
-template <class P, class Make>
-P& madeOnce(P*& slot, QStackedWidget* stack, Make make) {
-    if (!slot) {
-        slot = make();
-        stack->addWidget(slot);
-    }
-    return *slot;
-}
-
-}  // namespace
 
 void MainWindow::makeLearners() {
     m_learners = new LearnersPage(m_desk);
@@ -120,6 +108,11 @@ SignPage& MainWindow::sign() {
         connect(page, &SignPage::wentOn, this, [this] { go(Place::Papers); });
         connect(page, &SignPage::wantsPerson, this, [this] { go(Place::Learners); });
         connect(page, &SignPage::wantsHelpForm, this, &MainWindow::showHelp);
+        connect(page, &SignPage::confirmationWanted, this, [this](const ToSign& toSign) {
+            signing().begin(toSign);
+            showPage(m_signing);
+        });
+        if (m_work) page->askFirst();
         return page;
     });
 }
@@ -178,6 +171,7 @@ VisitPage& MainWindow::visit() {
             [this](bool isOn) { m_settings.set(Setting::PhaseTone, isOn); });
     connect(m_visit, &VisitPage::lockedForWiping, m_bar, &QWidget::setDisabled);
     connect(m_visit, &VisitPage::phaseRanOut, new SoftTone(this), &SoftTone::play);
+    m_visit->setColleague(m_colleague);
     makeLearnerWindow();
     followSettings();
     return *m_visit;

@@ -25,6 +25,8 @@
 #include "settings/settingspage.h"
 #include "sign/helpform.h"
 #include "sign/signpage.h"
+#include "signin/accountpage.h"
+#include "signin/signingpage.h"
 #include "start/startpage.h"
 #include "visit/visitpage.h"
 
@@ -160,7 +162,7 @@ QWidget* MainWindow::makeTools() {
     connect(m_teacher, &QPushButton::clicked, this, &MainWindow::showStaff);
     connect(settings, &QPushButton::clicked, this, [this] {
         if (stayVeiled()) return;
-        settingsPage().offerLock(m_offersLock);
+        settingsPage().offerLock(m_work != nullptr);
         settingsPage().begin();
         showPage(m_settingsPage);
     });
@@ -229,7 +231,8 @@ void MainWindow::showVisit() {
 
 void MainWindow::showStaff() {
     if (stayVeiled()) return;
-    if (page() != m_staff) m_beforeStaff = page();
+    if (page() != m_staff && page() != m_account) m_beforeStaff = page();
+    if (m_work) return showAccount();
     staff().begin();
     showPage(m_staff);
 }
@@ -241,7 +244,7 @@ void MainWindow::showPage(QWidget* page) {
     Place place = Place::Learners;
     if (page == m_visit || page == m_start) place = Place::Visit;
     if (page == m_askBack) place = Place::AskBack;
-    if (page == m_sign || page == m_help) place = Place::Sign;
+    if (page == m_sign || page == m_help || page == m_signing) place = Place::Sign;
     if (page == m_papers) place = Place::Papers;
     m_tabs[place]->setChecked(true);
     m_settings.set(Setting::LastPlace, placeWord(place));
@@ -271,7 +274,7 @@ void MainWindow::refreshTeacher() {
     m_teacher->setAccessibleName(who ? tr("Who works here: %1").arg(render::plain(who->said.name))
                                      : tr("Who works here"));
     m_teacher->setToolTip(m_teacher->accessibleName());
-    if (view.teacher)
+    if (view.teacher && !m_work)
         m_settings.set(Setting::LastTeacher, QString::fromStdString(view.teacher->text()));
 }
 

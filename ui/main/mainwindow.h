@@ -16,8 +16,10 @@ class QStackedWidget;
 
 namespace ui {
 
+class AccountPage;
 class AskBackPage;
 class CorrectionForm;
+class DoorWork;
 class HelpForm;
 class LearnerForm;
 class LearnersPage;
@@ -25,8 +27,10 @@ class LearnerWindow;
 class LineForm;
 class PapersPage;
 class PatientForm;
+class PeoplePage;
 class Question;
 class SettingsPage;
+class SigningPage;
 class SignPage;
 class StaffPage;
 class StartPage;
@@ -45,10 +49,18 @@ class MainWindow : public QMainWindow {
     /// passphrase there. Without one everything is back.
     void setVeiled(std::function<Question*(QWidget*)> unlock);
 
-    /// Has the settings offer when it locks; without it nothing locks, and nothing says so.
-    void offerLock() { m_offersLock = true; }
+    /// Where people sign in: signatures ask for the passphrase, whoever works here is whoever is
+    /// signed in, and the settings offer when it locks. Without it nothing locks, and nothing says
+    /// so.
+    void workBehind(DoorWork& work);
+    /// What is asked when a visit is handed over there.
+    void setColleague(std::function<Question*(QWidget*)> question);
+    /// After somebody signed in, or the list of staff changed.
+    void readHouse();
 
   Q_SIGNALS:
+    void lockWanted();
+    void signOutWanted();
     /// By another setting; in minutes.
     void lockAfterChanged(int minutes);
 
@@ -72,6 +84,9 @@ class MainWindow : public QMainWindow {
     PapersPage& papers();
     VisitPage& visit();
     AskBackPage& askBack();
+    AccountPage& account();
+    PeoplePage& people();
+    SigningPage& signing();
     SettingsPage& settingsPage();
     void makeLearnerWindow();
     void followSettings();
@@ -84,6 +99,7 @@ class MainWindow : public QMainWindow {
     void showVisit();
     bool stayVeiled();
     void showStaff();
+    void showAccount();
     void showPage(QWidget* page);
     void focusIn(QWidget* page);
     void refreshTeacher();
@@ -93,7 +109,8 @@ class MainWindow : public QMainWindow {
     void restore();
 
     std::function<Question*(QWidget*)> m_unlock;  ///< set: veiled
-    bool m_offersLock = false;
+    std::function<Question*(QWidget*)> m_colleague;
+    DoorWork* m_work = nullptr;  ///< where people sign in
     desk::Desk& m_desk;
     Settings& m_settings;
     QStackedWidget* m_stack;
@@ -116,6 +133,9 @@ class MainWindow : public QMainWindow {
     PapersPage* m_papers = nullptr;
     VisitPage* m_visit = nullptr;
     AskBackPage* m_askBack = nullptr;
+    AccountPage* m_account = nullptr;
+    PeoplePage* m_people = nullptr;
+    SigningPage* m_signing = nullptr;
     LearnerWindow* m_learnerWindow = nullptr;
 };
 

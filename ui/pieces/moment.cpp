@@ -41,6 +41,10 @@ const packs::Phase* Moment::phaseInHand() const {
     return practice::phaseToDo(pack(), state());
 }
 
+bool Moment::isAnothers() const {
+    return view().teacher && *view().teacher != state().teachers.back();
+}
+
 bool Moment::isReturnDemonstration() const {
     return opened().way == practice::Way::ReturnDemonstration;
 }

@@ -59,6 +59,7 @@ class Moment {
     HelperAtHand helperLastSaid() const;
     bool hasWayBack() const;  ///< one is being worked through
     bool isReturnDemonstration() const;
+    bool isAnothers() const;  ///< somebody else works at this desk than its teacher
     /// Entry of the newest cue for the step in hand that can still be taken back.
     std::optional<base::CommandId> newestCue() const;
 

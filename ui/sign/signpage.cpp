@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sign/signpage.h"
 
+#include <QAbstractButton>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -186,18 +187,43 @@ base::Result<record::Acknowledgement> SignPage::acknowledgement() {
     return said;
 }
 
-void SignPage::sign() {
-    const record::Learner* learner = m_desk.view().learnerInView();
-    if (!learner || !m_how) return;
+/// Whether the learner's side is answered; otherwise it is said.
+bool SignPage::isAnswered() {
     const bool isDrawn = !m_pad->isEmpty() || !m_typed->typed().isEmpty();
-    if (m_how->word() == QLatin1String("signed") && !isDrawn)
-        return errors()->sayWords(
+    const bool wantsDrawing = m_how->word() == QLatin1String("signed");
+    if (wantsDrawing && !isDrawn)
+        errors()->sayWords(
             tr("The learner has not signed yet. Nothing was signed. Draw or "
                "type the name above, or choose another answer."));
-    if (!m_note->isHidden() && m_note->typed().isEmpty())
-        return errors()->sayWords(
+    const bool wantsWhy = !m_note->isHidden();
+    if (wantsWhy && m_note->typed().isEmpty())
+        errors()->sayWords(
             tr("It is not said why. Nothing was signed. Write one line why "
                "the learner does not sign."));
+    return (!wantsDrawing || isDrawn) && (!wantsWhy || !m_note->typed().isEmpty());
+}
+
+ToSign SignPage::toSign() const {
+    ToSign made;
+    for (const std::string& one : m_signable.competencies)
+        made.lines << competencyTitle(m_taught->pack, one);
+    made.lines << tr("The learner: %1").arg(m_how->button(m_how->word())->text());
+    made.lines << tr("It rests on the %n entries of the record up to now.", nullptr,
+                     int(m_desk.view().head.size));
+    made.meaning = m_statement;
+    made.when = m_desk.now();
+    return made;
+}
+
+void SignPage::sign() {
+    if (!m_desk.view().learnerInView() || !m_how || !isAnswered()) return;
+    if (m_asksFirst) return Q_EMIT confirmationWanted(toSign());
+    signNow();
+}
+
+void SignPage::signNow() {
+    const record::Learner* learner = m_desk.view().learnerInView();
+    if (!learner || !m_how) return;
     auto side = acknowledgement();
     if (!side) return errors()->say(side.error());
     const auto signedOff = m_desk.say(

@@ -7,6 +7,7 @@
 #include "parts/field.h"
 #include "parts/page.h"
 #include "readiness/signing.h"
+#include "signin/signingpage.h"
 
 namespace ui {
 
@@ -19,8 +20,13 @@ class SignPage : public Page {
   public:
     explicit SignPage(desk::Desk& desk, QWidget* parent = nullptr);
     void refresh();
+    /// Where people sign in: each signature waits for confirmationWanted() to be answered by
+    /// signNow().
+    void askFirst() { m_asksFirst = true; }
+    void signNow();
 
   Q_SIGNALS:
+    void confirmationWanted(const ui::ToSign& toSign);
     void wentOn();         ///< signed: to the papers
     void wantsHelpForm();  ///< going home with help
     void wantsPerson();
@@ -34,9 +40,12 @@ class SignPage : public Page {
     void followHow();
     QString statement(const record::Learner& learner) const;
     base::Result<record::Acknowledgement> acknowledgement();
+    bool isAnswered();
+    ToSign toSign() const;
     void sign();
 
     desk::Desk& m_desk;
+    bool m_asksFirst = false;
     procedure::TaughtPtr m_taught;
     std::optional<readiness::Readiness> m_found;
     readiness::Signable m_signable;

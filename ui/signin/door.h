@@ -50,9 +50,11 @@ class Door {
     /// before stays. Errors: SealWrongPassphrase, alike for an unknown name and a wrong passphrase;
     /// AccessWait, AccessRetired, AccessChanged.
     virtual Slow signIn(const QString& name, seal::Secret passphrase) = 0;
-    /// Whether this is the passphrase of who(): after a lock, and before each signature, for all
-    /// that is signed at once. Errors: SealWrongPassphrase.
+    /// Whether this is the passphrase of who(), after a lock. Errors: SealWrongPassphrase.
     virtual Slow unlock(seal::Secret passphrase) = 0;
+    /// The same just before a signature, for all that is signed at once; nothing else lets anybody
+    /// sign.
+    virtual Slow confirm(seal::Secret passphrase) = 0;
     /// Wipes the keys; who() is nobody afterwards.
     virtual void signOut() = 0;
     /// Milliseconds until the next passphrase is looked at; 0 while none was typed wrong. Grows

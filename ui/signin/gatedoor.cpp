@@ -34,6 +34,16 @@ Door::Slow GateDoor::signIn(const QString& name, seal::Secret passphrase) {
 }
 
 Door::Slow GateDoor::unlock(seal::Secret passphrase) {
+    Slow asked = m_gate.confirm(std::move(passphrase));
+    asked.finish = [this, finish = std::move(asked.finish)] {
+        auto outcome = finish();
+        m_gate.takeConfirmation();  // coming back is no reason to sign
+        return outcome;
+    };
+    return asked;
+}
+
+Door::Slow GateDoor::confirm(seal::Secret passphrase) {
     return m_gate.confirm(std::move(passphrase));
 }
 

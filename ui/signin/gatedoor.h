@@ -17,6 +17,7 @@ class GateDoor : public Door {
     std::optional<Member> who() const override;
     Slow signIn(const QString& name, seal::Secret passphrase) override;
     Slow unlock(seal::Secret passphrase) override;
+    Slow confirm(seal::Secret passphrase) override;
     void signOut() override { m_gate.signOut(); }
     std::int64_t waitMs() const override { return m_gate.waitMs(); }
     Slow recover(seal::Secret letters, const Newcomer& person, seal::Secret passphrase) override;

@@ -5,6 +5,7 @@
 #include <QApplication>
 #include <QWidget>
 
+#include "signin/colleaguequestion.h"
 #include "signin/lockwarning.h"
 #include "signin/signinwindow.h"
 #include "signin/unlockquestion.h"
@@ -39,15 +40,6 @@ void Lock::lockNow() {
     if (isCovered() || !m_work.door().who()) return;
     if (m_isVisitRunning) return setVeiled(true);
     coverAll();
-}
-
-void Lock::signOut() {
-    const bool isToCover = !isCovered();
-    m_work.door().signOut();
-    m_watch.stop();
-    m_warning->hide();
-    if (isToCover) coverAll();
-    m_cover->begin();
 }
 
 void Lock::coverAll() {
@@ -86,6 +78,16 @@ Question* Lock::askToUnlock(QWidget* parent) {
     auto* question = new UnlockQuestion(m_work, parent);
     connect(question, &UnlockQuestion::unlocked, this, [this] {
         m_watch.start();
+        setVeiled(false);
+    });
+    return question;
+}
+
+Question* Lock::askColleague(QWidget* parent) {
+    auto* question = new ColleagueQuestion(m_work, parent);
+    connect(question, &ColleagueQuestion::signedIn, this, [this] {
+        m_watch.start();
+        Q_EMIT relieved();
         setVeiled(false);
     });
     return question;

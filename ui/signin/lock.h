@@ -29,19 +29,21 @@ class Lock : public QObject {
     void setAfterMinutes(int minutes) { m_watch.setAfterMinutes(minutes); }
     void setVisitRunning(bool isRunning);
     void lockNow();
-    /// Wipes the keys; the windows are hidden until somebody signs in.
-    void signOut();
 
     bool isVeiled() const { return m_isVeiled; }
     bool isCovered() const { return !m_hidden.isEmpty(); }
     /// Asks in place, beside a running visit, for the passphrase of who is signed in.
     Question* askToUnlock(QWidget* parent);
+    /// Asks in place for a colleague, who signs in and goes on with the visit.
+    Question* askColleague(QWidget* parent);
     IdleWatch& watch() { return m_watch; }
     SignInWindow& cover() { return *m_cover; }
 
   Q_SIGNALS:
     /// Names and notes have to go, or may come back.
     void veiled(bool isVeiled);
+    /// A colleague signed in beside a running visit, which is not yet theirs.
+    void relieved();
     /// The windows are back. Another person has signed in: they go to their first page.
     void opened(bool isAnother);
     /// The lock page was closed by hand: the program ends.

@@ -72,7 +72,7 @@ void SigningPage::fill(const ToSign& toSign) {
 void SigningPage::confirm() {
     if (!m_work.isFree() || !primary()->isEnabled() || !m_passphrase->checkTyped()) return;
     errors()->clear();
-    m_work.ask(this, m_work.door().unlock(m_passphrase->take()),
+    m_work.ask(this, m_work.door().confirm(m_passphrase->take()),
                [this](const base::Outcome& outcome) {
                    if (outcome.ok()) return Q_EMIT confirmed();
                    m_passphrase->refuse(outcome.error());

@@ -71,6 +71,11 @@ void SignInWindow::beginLocked() {
     showPage(m_lock);
 }
 
+void SignInWindow::refuse(const base::Error& error) {
+    begin();
+    m_signIn->refuse(error);
+}
+
 /// With the focus in the first thing one types or presses there, so that Tab goes on from it.
 void SignInWindow::showPage(QWidget* page) {
     m_work.tick();

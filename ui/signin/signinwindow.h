@@ -26,6 +26,8 @@ class SignInWindow : public QWidget {
     void begin();
     /// To the lock of who is signed in.
     void beginLocked();
+    /// To signing in, saying why what was opened could not be shown.
+    void refuse(const base::Error& error);
 
   Q_SIGNALS:
     void opened();    ///< somebody signed in, the same person or another

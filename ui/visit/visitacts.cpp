@@ -47,7 +47,7 @@ void VisitPage::setLocked(bool isLocked) {
     Q_EMIT lockedForWiping(isLocked);
 }
 
-void VisitPage::setVeiled(std::function<Question*(QWidget*)> unlock) {
+void VisitPage::setVeiled(MakeQuestion unlock) {
     m_unlock = std::move(unlock);
     leaveQuestion();
     m_header->setVeiled(static_cast<bool>(m_unlock));
@@ -118,6 +118,8 @@ void VisitPage::act(Act what) {
         m_hasTone = !m_hasTone;
         Q_EMIT toneChanged(m_hasTone);
         refresh();
+    } else if (moment && moment->isAnothers()) {
+        if (what == Act::Next) pressedOnCard(QStringLiteral("takeOn"));
     } else if (m_awayFrom) {
         if (what == Act::Next) pressedOnCard(QStringLiteral("goOn"));
         if (what == Act::Stop) pressedOnCard(QStringLiteral("stop"));
@@ -177,6 +179,7 @@ void VisitPage::doAct(Act what, const Moment& moment) {
         case Act::TakeOver:
             return ask(askTakeOver(this));
         case Act::HandOver:
+            if (m_colleague) return ask(m_colleague(this));
             return m_unlock ? askToUnlock() : ask(askHandOver(moment, this));
         case Act::Stop:
             return ask(askStop(moment, this));

@@ -29,6 +29,25 @@ QStringList lostBy(const Moment& moment, const packs::Lapse& lapse) {
     return lost;
 }
 
+Card othersCard(const Moment& moment) {
+    const auto& house = moment.view().house;
+    const record::Staff* whose = house.person(moment.state().teachers.back());
+    const record::Staff* who = house.person(*moment.view().teacher);
+    Card card;
+    card.title = VisitPage::tr("This is the visit of %1.")
+                     .arg(whose ? utf(whose->said.name) : VisitPage::tr("a colleague"));
+    card.sentence = VisitPage::tr(
+        "What was seen until now stays theirs; what is seen from now on is yours. "
+        "Nobody signs what another saw.");
+    if (who && who->said.role == record::Role::Auditor) {
+        card.sentence = VisitPage::tr("An auditor reads it and does not go on with it.");
+        return card;
+    }
+    card.after = VisitPage::tr("They can also come back and sign in.");
+    card.offers = {{QStringLiteral("takeOn"), VisitPage::tr("Go on as its teacher"), true}};
+    return card;
+}
+
 }  // namespace
 
 /// A card that offers taking over and stopping alone: the other keys rest.
@@ -76,6 +95,7 @@ bool VisitPage::mayOnCard(Act what) {
 std::optional<Card> VisitPage::cardFor(const Moment* moment) const {
     if (moment == nullptr) return noVisitCard();
     if (m_question != nullptr) return std::nullopt;
+    if (moment->isAnothers()) return othersCard(*moment);
     if (m_awayFrom) return backCard(*moment);
     if (moment->stopAndCall() != nullptr) return callCard(*moment);
     if (moment->isWithoutPlan()) return noPlanCard(*moment);
@@ -163,6 +183,9 @@ void VisitPage::pressedOnCard(const QString& name) {
     const auto moment = Moment::of(m_desk);
     if (name == QLatin1String("learners") || !moment) {
         Q_EMIT visitEnded();
+    } else if (name == QLatin1String("takeOn")) {
+        m_error->took(m_desk.say(practice::HandOver{.to = *m_desk.view().teacher}));
+        setFocus();
     } else if (name == QLatin1String("stop")) {
         ask(askStop(*moment, this));
     } else if (name == QLatin1String("takeOver")) {

@@ -33,6 +33,7 @@ struct Card;
 class VisitPage : public QWidget {
     Q_OBJECT
   public:
+    using MakeQuestion = std::function<Question*(QWidget*)>;
     explicit VisitPage(desk::Desk& desk, QWidget* parent = nullptr);
 
     const Keys& keys() const { return m_keys; }
@@ -44,11 +45,13 @@ class VisitPage : public QWidget {
     void act(Act what);
     bool isLocked() const { return m_isLocked; }
     Question* question() const { return m_question; }
-    /// Hides names and notes, while keys and clocks stay live; `unlock` makes what is asked by
-    /// whoever wants them back. Without one they are shown.
-    void setVeiled(std::function<Question*(QWidget*)> unlock);
+    /// Hides names and notes, while keys and clocks stay live; `unlock` makes what is asked to have
+    /// them back. Without one they are shown.
+    void setVeiled(MakeQuestion unlock);
     /// Asks, in a veiled visit, to have names and notes back.
     void askToUnlock();
+    /// Where people sign in: makes the question by which a colleague does and takes the visit on.
+    void setColleague(MakeQuestion question) { m_colleague = std::move(question); }
     /// Where refusals are said, for what went wrong beside the visit.
     void sayQuietly(const QString& sentence);
 
@@ -120,9 +123,10 @@ class VisitPage : public QWidget {
     std::optional<base::VisitId> m_awayFrom;  ///< a visit that was left and has to be gone on with
     practice::BackBy m_backBy = practice::BackBy::Restart;
     std::optional<std::int64_t> m_hiddenAtMs;
-    std::optional<std::int64_t> m_toneFor;        ///< when the phase began that the tone was for
-    HelperAtHand m_helper = HelperAtHand::Yes;    ///< for every lapse from now on
-    std::function<Question*(QWidget*)> m_unlock;  ///< set: veiled
+    std::optional<std::int64_t> m_toneFor;      ///< when the phase began that the tone was for
+    HelperAtHand m_helper = HelperAtHand::Yes;  ///< for every lapse from now on
+    MakeQuestion m_unlock;                      ///< set: veiled
+    MakeQuestion m_colleague;
     bool m_isLocked = false;
     bool m_isWriting = false;
     bool m_hasTone = true;

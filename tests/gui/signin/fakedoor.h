@@ -54,6 +54,7 @@ class FakeDoor : public Door {
         say(QStringLiteral("unlock"), passphrase);
         return passphrase.equals(own().passphrase) ? slow([] {}) : wrong();
     }
+    Slow confirm(seal::Secret passphrase) override { return unlock(std::move(passphrase)); }
     void signOut() override { signedIn.reset(); }
     std::int64_t waitMs() const override { return wait; }
     Slow recover(seal::Secret letters, const Newcomer& person, seal::Secret passphrase) override {

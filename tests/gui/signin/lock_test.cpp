@@ -24,7 +24,7 @@ class Locking : public Shell {
         begin(Begin::DemoWard);
         m_door.signedIn = m_door.known.front().member.staff;
         m_lock = std::make_unique<ui::Lock>(m_work, m_clock, *m_window);
-        ui::guard(*m_window, *m_lock, *m_desk, *m_settings);
+        ui::guard(*m_window, m_work, *m_lock, *m_desk, *m_settings);
     }
     void openVisit() {
         type("search", QStringLiteral("lindq"));
@@ -222,20 +222,6 @@ TEST_F(Locking, AQuestionThatListsNamesIsLeftWhenItLocks) {
     expectNobodyIn(readable());
 }
 
-TEST_F(Locking, SignedOutThereIsNobodyToUnlock) {
-    beginGuarded();
-    m_lock->signOut();
-    EXPECT_FALSE(m_door.who());
-    EXPECT_FALSE(m_window->isVisible());
-    EXPECT_TRUE(in<QWidget>(m_lock->cover(), "signIn")->isVisible());
-    EXPECT_FALSE(in<QWidget>(m_lock->cover(), "lock")->isVisible());
-    EXPECT_FALSE(in<QPushButton>(m_lock->cover(), "signIn.back")->isVisible());
-    EXPECT_FALSE(m_lock->watch().isOn());
-    QTest::keyClicks(in<QLineEdit>(m_lock->cover(), "signIn.name"), QStringLiteral("Kwame Brandt"));
-    typeIn(m_lock->cover(), "signIn.passphrase", "a lamp beside the sea");
-    EXPECT_TRUE(soon([this] { return m_window->isVisible(); }));
-}
-
 TEST_F(Locking, TheSettingHoldsAtOnceAndAfterTheNextStart) {
     beginGuarded();
     press("settings");
@@ -244,7 +230,7 @@ TEST_F(Locking, TheSettingHoldsAtOnceAndAfterTheNextStart) {
     m_lock->watch().tick();
     EXPECT_FALSE(m_lock->isCovered());
     m_lock = std::make_unique<ui::Lock>(m_work, m_clock, *m_window);
-    ui::guard(*m_window, *m_lock, *m_desk, *m_settings);
+    ui::guard(*m_window, m_work, *m_lock, *m_desk, *m_settings);
     m_clock.advanceMs(14 * 60'000);
     m_lock->watch().tick();
     EXPECT_FALSE(m_lock->isCovered());

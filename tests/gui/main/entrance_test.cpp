@@ -1,0 +1,222 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From the sign-in window to the windows and back, over real keys at the least cost.
+#include "main/entrance.h"
+
+#include <QAbstractButton>
+#include <QLabel>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QtTest/QTest>
+
+#include "gui/signin/shownparts.h"
+#include "look.h"
+#include "main/mainwindow.h"
+#include "settings/settings.h"
+#include "signin/gatedoor.h"
+#include "signin/lock.h"
+#include "signin/signinwindow.h"
+#include "support/ward.h"
+#include "visit/visitpage.h"
+
+using support::Ward;
+
+class Entering : public testing::Test {
+  protected:
+    void SetUp() override {
+        ui::Look::instance();
+        const gate::Newcomer tam{"Tam Oduya", "TO", record::Role::Teacher};
+        ASSERT_TRUE(m_ward.gate().admit(tam, seal::Secret::copyOf(m_tams)).now().ok());
+    }
+    ui::Entrance::OpenDesk opener() {
+        return [this] {
+            return desk::Desk::open(m_ward.ledger(), m_ward.shelf(), m_ward.clock(),
+                                    desk::Ward::Real, &m_ward.gate());
+        };
+    }
+    void begin() {
+        m_ward.gate().signOut();
+        m_entrance.begin();
+    }
+    void wait() {
+        EXPECT_TRUE(QTest::qWaitFor([this] { return isQuiet(); }, 60'000));
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+    }
+    /// No thread looks at a passphrase.
+    bool isQuiet() const { return m_entrance.signIn().cursor().shape() != Qt::WaitCursor; }
+    QWidget& shown() const {
+        if (m_entrance.window()) return *m_entrance.window();
+        return m_entrance.signIn();
+    }
+    void press(const QString& name) {
+        auto* button = gui::shownPart<QAbstractButton>(shown(), name);
+        ASSERT_TRUE(button) << name.toStdString();
+        ASSERT_TRUE(button->isEnabled()) << name.toStdString();
+        button->click();
+        wait();
+    }
+    void press(const char* name) { press(QString::fromLatin1(name)); }
+    void type(const char* name, const std::string& words) {
+        gui::typeInto(shown(), name, QString::fromStdString(words));
+    }
+    void signInAs(const std::string& name, const std::string& passphrase) {
+        type("signIn.name", name);
+        type("signIn.passphrase", passphrase);
+        press("signIn.primary");
+    }
+    void asSolveig() { signInAs("Solveig Aranda", m_solveigs); }
+    QString said(const char* name) const {
+        auto* label = gui::shownPart<QWidget>(shown(), QString::fromLatin1(name));
+        return label ? label->property("text").toString() : QString();
+    }
+    void openRecord() {
+        const auto& cards = m_entrance.desk()->view().cards;
+        ASSERT_FALSE(cards.empty());
+        ASSERT_TRUE(m_entrance.desk()->openRecord(cards.front().patient, {}).ok());
+    }
+    ledger::Entry last() {
+        return m_ward.ledger().readFrom(m_ward.ledger().head().size - 1, 1)->front();
+    }
+    ui::VisitPage& visitPage() const { return *shown().findChild<ui::VisitPage*>(); }
+
+    const std::string m_solveigs = "nine slow herons wade", m_tams = "a cellar full of quinces";
+    QTemporaryDir m_folder;
+    Ward m_ward{"clean-hands", Ward::Record::Sealed};
+    ui::GateDoor m_door{m_ward.gate()};
+    ui::Settings m_settings{m_folder.filePath(QStringLiteral("settings.ini"))};
+    ui::Entrance m_entrance{m_door, m_ward.clock(), m_settings, opener()};
+};
+
+TEST_F(Entering, OnlyWhoSignsInSeesTheWindows) {
+    begin();
+    EXPECT_TRUE(m_entrance.signIn().isVisible());
+    signInAs("Solveig Aranda", m_tams);
+    EXPECT_EQ(m_entrance.window(), nullptr);
+    asSolveig();
+    ASSERT_NE(m_entrance.window(), nullptr);
+    EXPECT_TRUE(m_entrance.window()->isVisible());
+    EXPECT_FALSE(m_entrance.signIn().isVisible());
+    EXPECT_EQ(said("teacher"), QStringLiteral("SA"));
+}
+
+TEST_F(Entering, SigningOutLeavesNothingOfTheWindows) {
+    begin();
+    asSolveig();
+    press("teacher");
+    press("account.signOut");
+    EXPECT_EQ(m_entrance.window(), nullptr);
+    EXPECT_EQ(m_entrance.desk(), nullptr);
+    EXPECT_FALSE(m_ward.gate().isSignedIn());
+    EXPECT_TRUE(m_entrance.signIn().isVisible());
+    signInAs("Tam Oduya", m_tams);
+    EXPECT_EQ(said("teacher"), QStringLiteral("TO"));
+}
+
+TEST_F(Entering, AnotherAtTheLockGetsWindowsOfTheirOwn) {
+    begin();
+    asSolveig();
+    const ui::MainWindow* before = m_entrance.window();
+    openRecord();
+    m_entrance.lock()->lockNow();
+    auto& cover = m_entrance.lock()->cover();
+    EXPECT_FALSE(before->isVisible());
+    gui::shownPart<QAbstractButton>(cover, QStringLiteral("lock.other"))->click();
+    gui::typeInto(cover, "signIn.name", QStringLiteral("Tam Oduya"));
+    gui::typeInto(cover, "signIn.passphrase", QString::fromStdString(m_tams));
+    gui::shownPart<QAbstractButton>(cover, QStringLiteral("signIn.primary"))->click();
+    EXPECT_TRUE(QTest::qWaitFor(
+        [this] { return m_entrance.window() && m_entrance.window()->isVisible(); }, 60'000));
+    wait();
+    EXPECT_EQ(said("teacher"), QStringLiteral("TO"));
+    EXPECT_FALSE(m_entrance.desk()->view().record) << "nobody's record is left open";
+}
+
+TEST_F(Entering, ASignOffWaitsForThePassphraseAndIsThenSigned) {
+    m_ward.demonstrateAsAsked();
+    m_ward.answerAllPrompts();
+    begin();
+    asSolveig();
+    openRecord();
+    press("place.4");
+    type("typedName", "Ana Petrova");
+    const auto size = m_ward.ledger().head().size;
+    press("sign.primary");
+    EXPECT_EQ(m_ward.ledger().head().size, size) << "nothing before the passphrase";
+    EXPECT_GE(shown().findChildren<QLabel*>(QStringLiteral("signing.line")).size(), 3);
+    type("signing.passphrase", m_tams);
+    press("signing.primary");
+    EXPECT_EQ(m_ward.ledger().head().size, size);
+    type("signing.passphrase", m_solveigs);
+    press("signing.primary");
+    const ledger::Entry entry = last();
+    EXPECT_EQ(entry.body.type, record::SignOff::type);
+    EXPECT_EQ(entry.body.sigs.size(), 1U);
+}
+
+TEST_F(Entering, ComingBackFromALockIsNoReasonToSign) {
+    m_ward.demonstrateAsAsked();
+    begin();
+    asSolveig();
+    ASSERT_TRUE(m_door.unlock(seal::Secret::copyOf(m_solveigs)).now().ok());
+    EXPECT_FALSE(m_ward.gate().takeConfirmation());
+    ASSERT_TRUE(m_door.confirm(seal::Secret::copyOf(m_solveigs)).now().ok());
+    EXPECT_TRUE(m_ward.gate().takeConfirmation());
+}
+
+TEST_F(Entering, AColleagueSignsInBesideTheVisitAndGoesOnWithIt) {
+    m_ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    begin();
+    asSolveig();
+    press("place.2");
+    visitPage().act(ui::Act::HandOver);
+    type("colleague.name", "Tam Oduya");
+    type("colleague.passphrase", m_tams);
+    gui::shownPart<QLineEdit>(shown(), QStringLiteral("colleague.passphrase"));
+    QTest::keyClick(gui::shownPart<QLineEdit>(shown(), QStringLiteral("colleague.passphrase")),
+                    Qt::Key_Return);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return said("teacher") == QLatin1String("TO"); }, 60'000));
+    const auto& view = m_entrance.desk()->view();
+    EXPECT_EQ(view.visit()->state.teachers.size(), 2U);
+    EXPECT_EQ(view.visit()->state.teachers.back(), *view.teacher);
+    EXPECT_EQ(last().body.type, practice::HandOver::type);
+    EXPECT_EQ(visitPage().question(), nullptr);
+}
+
+TEST_F(Entering, AVisitThatSomebodyLeftCanBeGoneOnWith) {
+    m_ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    m_ward.doStepInHand();
+    begin();
+    signInAs("Tam Oduya", m_tams);
+    press("place.2");
+    const auto size = m_ward.ledger().head().size;
+    visitPage().act(ui::Act::Stop);
+    EXPECT_EQ(m_ward.ledger().head().size, size) << "it is another's";
+    press("takeOn");
+    EXPECT_EQ(last().body.type, practice::HandOver::type);
+    press("goOn");
+    EXPECT_EQ(last().body.type, practice::ComeBack::type);
+}
+
+TEST(EnteringNothing, WhatCannotBeOpenedIsSaidAtTheDoor) {
+    ui::Look::instance();
+    QTemporaryDir folder;
+    Ward ward("clean-hands", Ward::Record::Sealed);
+    ward.gate().signOut();
+    ui::GateDoor door(ward.gate());
+    ui::Settings settings(folder.filePath(QStringLiteral("settings.ini")));
+    ui::Entrance entrance(door, ward.clock(), settings,
+                          [] { return base::Error{base::Code::StoreDamaged}; });
+    entrance.begin();
+    gui::typeInto(entrance.signIn(), "signIn.name", QStringLiteral("Solveig Aranda"));
+    gui::typeInto(entrance.signIn(), "signIn.passphrase", QStringLiteral("nine slow herons wade"));
+    gui::shownPart<QAbstractButton>(entrance.signIn(), QStringLiteral("signIn.primary"))->click();
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] {
+            return !ward.gate().isSignedIn() &&
+                   gui::shownPart<QWidget>(entrance.signIn(), QStringLiteral("errorStrip"));
+        },
+        60'000));
+    EXPECT_EQ(entrance.window(), nullptr);
+    EXPECT_TRUE(entrance.signIn().isVisible());
+}

@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QStackedWidget>
+
+namespace ui {
+
+/// The page in this slot; `make` puts one there when there is none.
+template <class P, class Make>
+P& madeOnce(P*& slot, QStackedWidget* stack, Make make) {
+    if (!slot) {
+        slot = make();
+        stack->addWidget(slot);
+    }
+    return *slot;
+}
+
+}  // namespace ui
