@@ -507,6 +507,42 @@
         <source>Nothing is signed yet. Type your passphrase once for all that is listed, then sign.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The program writes this by itself when it happens. Nothing was saved. Do what it is about instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No passphrase was given. Nothing was opened. Type it and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This record has no keys that a backup could be sealed to. Nothing was written. Make the first person of a record of patients first; a record of invented people can be copied as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a backup of this program. It was left as it is. Choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup has form %1, and this program knows forms up to %2. It was left as it is. Use the newer program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup ends too early. Nothing was restored. Copy it again from where it came, or take another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is not as it was written. Nothing was restored. Copy it again from where it came, or take another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds another record. Nothing was restored and nothing was changed there. Restore into a folder of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record there is newer than the backup: it has %1 entries, the backup has %2. Nothing was restored and nothing was changed there. Restore into a folder of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>

@@ -33,6 +33,8 @@ class Guard {
     }
     /// Keys are not changed by words: whoever may and can goes to gate::Gate.
     Outcome may(const record::ChangeAccess&) const { return Error{Code::AccessByKeysOnly}; }
+    Outcome may(const record::NoteUse&) const { return Error{Code::NotByCommand}; }
+    Outcome may(const record::ContinueLedger&) const { return Error{Code::NotByCommand}; }
     Outcome may(const record::SetUnit& said) const {
         if (base::isBlank(said.teamNow)) return Error{Code::NumberMissing};
         return Done{};

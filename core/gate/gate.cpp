@@ -78,7 +78,8 @@ base::Result<record::House> Gate::trustedHouse(const Keyring& ring,
                                                const base::StaffId& person) const {
     const auto entries = m_ledger.withoutSubject();
     if (!entries) return entries.error();
-    const auto trusted = trust(*entries, m_ledger.id(), *m_rows, ring);
+    const ledger::Lineage lineage(m_ledger.id(), m_ledger.former());
+    const auto trusted = trust(*entries, lineage, *m_rows, ring);
     if (!trusted) return trusted.error();
     record::House house = record::foldHouse(*entries);
     const record::Staff* found = house.person(person);

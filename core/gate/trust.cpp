@@ -23,8 +23,8 @@ Outcome refused(const char* what) { return Error{Code::AccessChanged, {what}}; }
 /// Goes through the entries from the first on and knows who could sign at each.
 class Follower {
   public:
-    Follower(const base::LedgerId& ledger, const seal::KeyRows& rows)
-        : m_ledger(ledger), m_rows(rows) {}
+    Follower(const ledger::Lineage& lineage, const seal::KeyRows& rows)
+        : m_lineage(lineage), m_rows(rows) {}
 
     Outcome take(const ledger::Entry& entry) {
         if (!entry.isOpen) return refused("epoch");
@@ -32,6 +32,8 @@ class Follower {
         if (!payload) return Done{};
         const auto* adds = std::get_if<AddStaff>(&*payload);
         const auto* changes = std::get_if<ChangeAccess>(&*payload);
+        if (const auto* continues = std::get_if<record::ContinueLedger>(&*payload))
+            return take(*continues, entry.seq);
         if (!adds && !changes) return Done{};
         if (!m_digests.empty() && !m_digests.contains(entry.key)) return refused("epoch");
         const auto kid = signerOf(entry);
@@ -41,6 +43,7 @@ class Follower {
 
     Outcome knows(const seal::Keyring& ring) const {
         if (m_isWaiting) return refused("staff");
+        if (m_continued != m_lineage.former().size()) return refused("ledger");
         for (const auto& [id, key] : ring.epochs()) {
             const auto told = m_digests.find(id.text());
             if (told == m_digests.end() || told->second != key.digest()) return refused("epoch");
@@ -56,7 +59,7 @@ class Follower {
         const auto key = m_rows.identityOf(claim->kid);
         if (!key) return Error{Code::AccessChanged, {"signature"}};
         const auto holds =
-            seal::verifyBody(entry.body.sigs[0], m_ledger, seal::signedPart(entry.body), *key);
+            seal::verifyBody(entry.body.sigs[0], entry.ledger, seal::signedPart(entry.body), *key);
         if (!holds) return holds.error();
         return claim->kid;
     }
@@ -65,6 +68,17 @@ class Follower {
         for (const auto& [person, known] : m_people)
             if (known.kid == kid && known.role == record::Role::Educator) return true;
         return false;
+    }
+
+    /// The first entry under another id says from which head the ledger went on.
+    Outcome take(const record::ContinueLedger& said, std::uint64_t seq) {
+        const auto& former = m_lineage.former();
+        if (m_continued == former.size()) return refused("ledger");
+        const ledger::Former& from = former[m_continued++];
+        const bool fits = seq == from.head.size && said.from == from.ledger &&
+                          static_cast<std::uint64_t>(said.size) == seq &&
+                          said.root == from.head.root;
+        return fits ? Outcome(Done{}) : refused("ledger");
     }
 
     /// Somebody comes onto the list: by an educator, or by the entry after this one.
@@ -116,7 +130,8 @@ class Follower {
         std::string kid = {};  ///< "" while they can't sign
         record::Role role = record::Role::Teacher;
     };
-    const base::LedgerId& m_ledger;
+    const ledger::Lineage& m_lineage;
+    std::size_t m_continued = 0;  ///< former ids that were told of
     const seal::KeyRows& m_rows;
     std::map<base::StaffId, Known> m_people;
     std::map<std::string, std::string> m_digests;  ///< of the epochs that were told of, by id
@@ -127,9 +142,9 @@ class Follower {
 
 }  // namespace
 
-Outcome trust(const std::vector<ledger::Entry>& entries, const base::LedgerId& ledger,
+Outcome trust(const std::vector<ledger::Entry>& entries, const ledger::Lineage& lineage,
               const seal::KeyRows& rows, const seal::Keyring& ring) {
-    Follower follower(ledger, rows);
+    Follower follower(lineage, rows);
     for (const ledger::Entry& entry : entries)
         if (const auto taken = follower.take(entry); !taken) return taken;
     return follower.knows(ring);

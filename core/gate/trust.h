@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "ledger/entry.h"
+#include "ledger/lineage.h"
 #include "seal/keyring.h"
 
 namespace gate {
@@ -14,11 +14,12 @@ namespace gate {
 /// on can be read, or a person of their own. So every entry about staff and keys has to be signed
 /// by an educator of that moment (the first and a recovered person sign for themselves) and sealed
 /// under an epoch that was told of before; and every epoch that opened has to be one of those.
-/// `entries` are the house's own, opened. That the whole record was put in the place of another
-/// one is for the heads on papers and backups to show. Nor does it tell a member of staff who, with
-/// a program of their own, says to have come in by the recovery sheet: that entry stands in the
-/// record to be seen. Errors: AccessChanged, naming what.
-base::Outcome trust(const std::vector<ledger::Entry>& entries, const base::LedgerId& ledger,
+/// `entries` are the house's own, opened. Where the ledger has another id than before, an entry has
+/// to tell from which head it went on, and none tells of more. That the whole record was put in the
+/// place of another one is for the heads on papers and backups to show. Nor does it tell a member
+/// of staff who, with a program of their own, says to have come in by the recovery sheet: that
+/// entry stands in the record to be seen. Errors: AccessChanged, naming what.
+base::Outcome trust(const std::vector<ledger::Entry>& entries, const ledger::Lineage& lineage,
                     const seal::KeyRows& rows, const seal::Keyring& ring);
 
 }  // namespace gate

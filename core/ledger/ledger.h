@@ -57,6 +57,14 @@ struct CardPage {
     std::uint64_t total = 0;  ///< cards that match, on all pages
 };
 
+/// An id that a ledger had before it was restored from a backup, and the head it went on from.
+struct Former {
+    base::LedgerId ledger;
+    Head head;
+
+    bool operator==(const Former&) const = default;
+};
+
 /// An append-only Merkle log of entries with the rows derived from it. Everything that returns has
 /// reached the disk; what is refused has changed nothing.
 class Ledger {
@@ -65,6 +73,9 @@ class Ledger {
 
     virtual const base::LedgerId& id() const = 0;
     virtual Head head() const = 0;
+    /// The ids its entries have, up to which size each, in their order; none for a ledger that was
+    /// never restored. The entries after them have id().
+    virtual std::vector<Former> former() const { return {}; }
 
     /// How bodies are closed and opened from now on: the sealing codec at sign-in, plainCodec() at
     /// sign-out. Before the first call bodies are left as they are.

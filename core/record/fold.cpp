@@ -86,6 +86,8 @@ class Placer {
     }
     bool on(const AddStaff&) { return false; }
     bool on(const ChangeAccess&) { return false; }
+    bool on(const NoteUse&) { return false; }
+    bool on(const ContinueLedger&) { return false; }
     bool on(const SetUnit&) { return false; }
 
     template <class T>

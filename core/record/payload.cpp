@@ -56,6 +56,8 @@ std::vector<std::string> learnersIn(const Payload& payload) {
 bool isOfHouse(const Payload& payload) {
     return std::holds_alternative<AddStaff>(payload) ||
            std::holds_alternative<ChangeAccess>(payload) ||
+           std::holds_alternative<NoteUse>(payload) ||
+           std::holds_alternative<ContinueLedger>(payload) ||
            std::holds_alternative<SetUnit>(payload);
 }
 

@@ -14,6 +14,7 @@
 #include "record/patientpayloads.h"
 #include "record/signingpayloads.h"
 #include "record/teachbackpayloads.h"
+#include "record/usepayloads.h"
 
 namespace record {
 
@@ -27,7 +28,7 @@ using Payload = std::variant<
     practice::CatchAlone, practice::ShowWayBack, practice::TakeBack, practice::TakeOver,
     practice::HandOver, practice::WriteNote, practice::TakeMeasure, practice::RecordChange,
     practice::StopVisit, practice::CloseVisit, practice::ComeBack, AskBack, MakePlan, DoDrill,
-    SignOff, DecideHelp, IssuePaper, AddAddendum, AddLateEntry>;
+    SignOff, DecideHelp, IssuePaper, AddAddendum, AddLateEntry, NoteUse, ContinueLedger>;
 
 /// "step-seen" and its like.
 std::string typeOf(const Payload& payload);

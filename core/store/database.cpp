@@ -45,10 +45,13 @@ QString nextConnection() {
 }
 
 /// Without a writable folder SQLite can't make the shared memory of its write-ahead log; when the
-/// log is empty the file can be read as one that nobody changes.
+/// log is empty the file can be read as one that nobody changes. Where it could be changed it is
+/// never read so: another copy may begin to write at any moment.
 QString readOnlyUri(const std::string& path) {
     QUrl url = QUrl::fromLocalFile(QString::fromStdString(path));
-    url.setQuery(hasJournal(path) ? QStringLiteral("mode=ro") : QStringLiteral("immutable=1"));
+    const auto state = inspect(path);
+    const bool isFixed = state && *state == FileState::Readable && !hasJournal(path);
+    url.setQuery(isFixed ? QStringLiteral("immutable=1") : QStringLiteral("mode=ro"));
     return url.toString(QUrl::FullyEncoded);
 }
 
@@ -114,7 +117,8 @@ base::Outcome Database::run(const char* sql, const Values& values) {
     return base::Done{};
 }
 
-base::Result<std::vector<Row>> Database::rows(const std::string& sql, const Values& values) {
+base::Outcome Database::eachOf(const std::string& sql, const Values& values,
+                               const std::function<bool(const Row&)>& visit) {
     const auto query = prepared(sql, values);
     if (!query) return query.error();
     if (!(*query)->exec()) {
@@ -123,16 +127,30 @@ base::Result<std::vector<Row>> Database::rows(const std::string& sql, const Valu
         return failed;
     }
     const int columns = (*query)->record().count();
-    std::vector<Row> rows;
-    while ((*query)->next()) {
+    bool isWanted = true;
+    while (isWanted && (*query)->next()) {
         Row row;
         for (int i = 0; i < columns; ++i) row.push_back((*query)->value(i));
-        rows.push_back(std::move(row));
+        isWanted = visit(row);
     }
     // next() also ends when a page can't be read; that is no end of the rows.
     const QSqlError failed = (*query)->lastError();
     (*query)->finish();
     if (failed.isValid()) return errorOf(failed);
+    return base::Done{};
+}
+
+base::Outcome Database::each(const std::string& sql, const std::function<bool(const Row&)>& visit) {
+    return eachOf(sql, {}, visit);
+}
+
+base::Result<std::vector<Row>> Database::rows(const std::string& sql, const Values& values) {
+    std::vector<Row> rows;
+    const auto read = eachOf(sql, values, [&](const Row& row) {
+        rows.push_back(row);
+        return true;
+    });
+    if (!read) return read.error();
     return rows;
 }
 

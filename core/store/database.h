@@ -4,6 +4,7 @@
 
 #include <QSqlQuery>
 #include <QVariant>
+#include <functional>
 #include <map>
 #include <memory>
 #include <string>
@@ -32,6 +33,8 @@ class Database {
     base::Outcome run(const char* sql, const Values& values = {});
     /// Runs one statement and takes all its rows.
     base::Result<std::vector<Row>> rows(const std::string& sql, const Values& values = {});
+    /// Runs one statement and hands out its rows one by one until `visit` returns false.
+    base::Outcome each(const std::string& sql, const std::function<bool(const Row&)>& visit);
     /// The first value of the first row; an invalid one when there is no row.
     base::Result<QVariant> value(const char* sql, const Values& values = {});
     /// Runs one statement of a text that is used once.
@@ -44,6 +47,8 @@ class Database {
     Database(std::string path, Access access, QString connection)
         : m_path(std::move(path)), m_access(access), m_connection(std::move(connection)) {}
     base::Outcome setUp();
+    base::Outcome eachOf(const std::string& sql, const Values& values,
+                         const std::function<bool(const Row&)>& visit);
     base::Result<QSqlQuery*> prepared(const std::string& sql, const Values& values);
 
     std::string m_path;

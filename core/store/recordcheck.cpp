@@ -14,17 +14,18 @@ constexpr int entriesAtOnce = 500;
 
 class EntryChecker {
   public:
-    EntryChecker(Database& database, const base::LedgerId& ledger, ledger::Codec& codec,
+    EntryChecker(Database& database, const ledger::Lineage& lineage, ledger::Codec& codec,
                  CheckReport& report)
-        : m_database(database), m_ledger(ledger), m_codec(codec), m_report(report) {}
+        : m_database(database), m_lineage(lineage), m_codec(codec), m_report(report) {}
 
     void look(std::uint64_t seq, const std::string& bytes) {
         for (; m_next < seq; ++m_next) find(Damage::Gap, m_next);
         m_next = seq + 1;
+        if (!m_lineage.agreesWith(m_tail.edge)) find(Damage::OtherPlace, seq);
         m_tail.edge.append(ledger::leafHash(bytes));
         const auto entry = ledger::readEntry(bytes, m_codec);
         if (!entry) return find(Damage::Unreadable, seq);
-        if (entry->seq != seq || entry->ledger != m_ledger) find(Damage::OtherPlace, seq);
+        if (entry->seq != seq || entry->ledger != m_lineage.at(seq)) find(Damage::OtherPlace, seq);
         if (entry->tick <= m_tail.tick) find(Damage::TickBack, seq);
         m_tail.tick = std::max(m_tail.tick, entry->tick);
         if (!entry->isOpen)
@@ -54,7 +55,7 @@ class EntryChecker {
     }
 
     Database& m_database;
-    const base::LedgerId& m_ledger;
+    const ledger::Lineage& m_lineage;
     ledger::Codec& m_codec;
     CheckReport& m_report;
     ledger::Tail m_tail;
@@ -112,10 +113,10 @@ base::Outcome eachEntry(Database& database, const EntryVisitor& visit) {
     }
 }
 
-base::Result<CheckReport> checkRecord(Database& database, const base::LedgerId& ledger,
+base::Result<CheckReport> checkRecord(Database& database, const ledger::Lineage& lineage,
                                       ledger::Codec& codec) {
     CheckReport report;
-    EntryChecker checker(database, ledger, codec, report);
+    EntryChecker checker(database, lineage, codec, report);
     const auto read = eachEntry(database, [&](std::uint64_t seq, const std::string& bytes) {
         checker.look(seq, bytes);
         return true;

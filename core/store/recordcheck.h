@@ -6,6 +6,7 @@
 #include <functional>
 #include <vector>
 
+#include "ledger/lineage.h"
 #include "ledger/tail.h"
 #include "store/database.h"
 
@@ -15,7 +16,7 @@ namespace store {
 enum class Damage {
     Gap,         ///< the entry at this place is missing
     Unreadable,  ///< its bytes are no entry in canonical form
-    OtherPlace,  ///< it says another place or another ledger
+    OtherPlace,  ///< it says another place or ledger, or follows what it did not go on from
     TickBack,    ///< its tick is not above the one before
     DoubledId,   ///< its command's id is that of an earlier entry
     Index,       ///< it can't be found by its command or its subject
@@ -39,7 +40,7 @@ struct CheckReport {
 
 /// Holds every entry, its leaf, the rows that lead to it, and every blob against each other. Of an
 /// entry that the codec can't open only the envelope is looked at.
-base::Result<CheckReport> checkRecord(Database& database, const base::LedgerId& ledger,
+base::Result<CheckReport> checkRecord(Database& database, const ledger::Lineage& lineage,
                                       ledger::Codec& codec);
 
 /// Calls with the place and the bytes of every entry in order, some at a time, until it returns

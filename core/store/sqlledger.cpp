@@ -3,6 +3,7 @@
 #include "store/sqlledger.h"
 
 #include "store/derived.h"
+#include "store/meta.h"
 #include "store/recordfile.h"
 #include "store/schema.h"
 #include "store/transaction.h"
@@ -14,16 +15,6 @@ namespace {
 using base::Code;
 using base::Error;
 
-std::string kindOf(OpenMode mode) {
-    switch (mode) {
-        case OpenMode::Demonstration:
-            return "demonstration";
-        case OpenMode::Real:
-            return "real";
-    }
-    return {};
-}
-
 base::Outcome nameNewRecord(Database& database, OpenMode mode) {
     const auto named =
         database.runOnce(QStringLiteral("PRAGMA application_id = %1").arg(applicationId));
@@ -34,7 +25,7 @@ base::Outcome nameNewRecord(Database& database, OpenMode mode) {
     const char* const put = "INSERT INTO meta (key, value) VALUES (?, ?)";
     const auto id = base::LedgerId::random();
     for (const auto& [key, value] : {std::pair<std::string, std::string>("ledger", id.text()),
-                                     std::pair<std::string, std::string>("kind", kindOf(mode))})
+                                     std::pair<std::string, std::string>("kind", wordOf(mode))})
         if (const auto done = database.run(put, {textValue(key), textValue(value)}); !done)
             return done;
     if (const auto done = putTail(database, {}, {}); !done) return done;
@@ -117,9 +108,9 @@ base::Result<std::unique_ptr<Database>> SqlLedger::openDatabaseToRead(const std:
 base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode mode) {
     const auto database = openDatabaseToRead(path);
     if (!database) return database.error();
-    const auto id = identify(**database, mode);
-    if (!id) return id.error();
-    return checkRecord(**database, *id, *ledger::plainCodec());
+    const auto lineage = identify(**database, mode);
+    if (!lineage) return lineage.error();
+    return checkRecord(**database, *lineage, *ledger::plainCodec());
 }
 
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRebuild(const std::string& path,
@@ -137,25 +128,13 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRebuild(const std::str
     return openToWrite(path, mode, Edge::Rebuild, {});
 }
 
-base::Result<base::LedgerId> SqlLedger::identify(Database& database, OpenMode mode) {
-    const char* const meta = "SELECT value FROM meta WHERE key = ?";
-    const auto kind = database.value(meta, {textValue("kind")});
-    if (!kind) return kind.error();
-    if (textOf(*kind) != kindOf(mode)) return Error{Code::StoreOtherKind};
-    const auto id = database.value(meta, {textValue("ledger")});
-    if (!id) return id.error();
-    auto parsed = base::LedgerId::parse(textOf(*id));
-    if (!parsed) return Error{Code::StoreEdgeWrong};
-    return parsed;
-}
-
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::load(std::optional<FileLock> lock,
                                                          std::unique_ptr<Database> database,
                                                          OpenMode mode, Edge edge) {
-    auto id = identify(*database, mode);
-    if (!id) return id.error();
+    auto lineage = identify(*database, mode);
+    if (!lineage) return lineage.error();
     std::unique_ptr<SqlLedger> ledger(
-        new SqlLedger(std::move(lock), std::move(database), std::move(*id)));
+        new SqlLedger(std::move(lock), std::move(database), std::move(*lineage)));
     if (edge == Edge::Rebuild) {
         auto transaction = Transaction::begin(*ledger->m_database);
         if (!transaction) return transaction.error();
@@ -181,7 +160,7 @@ base::Outcome SqlLedger::verifyTail() {
     const std::uint64_t seq = countOf(last->front()[0]);
     const std::string bytes = bytesOf(last->front()[1]);
     const auto entry = ledger::readEnvelope(bytes);
-    if (!entry || entry->seq != seq || entry->ledger != m_id)
+    if (!entry || entry->seq != seq || entry->ledger != m_lineage.at(seq))
         return Error{Code::StoreDamaged, {std::to_string(seq)}};
     m_isSealed = !entry->closed.key.empty();
     if (previous->size() != seq) return Error{Code::StoreEdgeWrong};
@@ -197,7 +176,8 @@ base::Outcome SqlLedger::reindex() {
     base::Outcome outcome = base::Done{};
     const auto read = eachEntry(*m_database, [&](std::uint64_t seq, const std::string& bytes) {
         const auto entry = ledger::readEntry(bytes, *m_codec);
-        if (!entry || entry->seq != seq || tail.edge.size() != seq || entry->ledger != m_id) {
+        if (!entry || entry->seq != seq || tail.edge.size() != seq ||
+            entry->ledger != m_lineage.at(seq)) {
             outcome = Error{Code::StoreDamaged, {std::to_string(tail.edge.size())}};
             return false;
         }
@@ -229,7 +209,7 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::write(const std::vector<ledg
     if (!repeated || !repeated->empty()) return repeated;
     if (m_isSealed && !m_codec->seals()) return Error{Code::SealKeyMissing};
     ledger::Tail next = m_tail;
-    auto written = ledger::extend(next, m_id, drafts, now, *m_codec);
+    auto written = ledger::extend(next, id(), drafts, now, *m_codec);
     if (!written) return written.error();
     if (const auto done = writeEntries(*written, next); !done) return done.error();
     if (const auto done = putDerived(*m_database, derived); !done) return done.error();
@@ -271,6 +251,16 @@ base::Outcome SqlLedger::writeCards(const ledger::Derived& derived,
 void SqlLedger::dropFormerKeys() {
     // What was asked for is stored already: a failure here is no failure of that.
     if (m_keepsFormerKeys) m_keepsFormerKeys = !emptyJournal(*m_database).ok();
+}
+
+base::Outcome SqlLedger::continueAs(const base::LedgerId& id) {
+    auto next = m_lineage.continued(id, head());
+    auto transaction = Transaction::begin(*m_database);
+    if (!transaction) return transaction.error();
+    if (const auto put = putLineage(*m_database, next); !put) return put;
+    if (const auto done = transaction->commit(); !done) return done;
+    m_lineage = std::move(next);
+    return base::Done{};
 }
 
 void SqlLedger::use(std::shared_ptr<ledger::Codec> codec) {

@@ -10,17 +10,16 @@
 
 #include "ledger/cardbook.h"
 #include "ledger/ledger.h"
+#include "ledger/lineage.h"
 #include "ledger/tail.h"
 #include "store/database.h"
 #include "store/filelock.h"
+#include "store/meta.h"
 #include "store/recordcheck.h"
 #include "store/sqlcardshelf.h"
 #include "store/sqlkeyshelf.h"
 
 namespace store {
-
-/// Whose people a record is about. The two never share a file.
-enum class OpenMode { Demonstration, Real };
 
 /// Writes what a new record begins with. The file gets its name afterwards: it is there with all of
 /// it or not at all, whenever the program is killed.
@@ -51,8 +50,9 @@ class SqlLedger : public ledger::Ledger {
 
     bool isReadOnly() const { return m_database->access() == Access::ReadOnly; }
 
-    const base::LedgerId& id() const override { return m_id; }
+    const base::LedgerId& id() const override { return m_lineage.id(); }
     ledger::Head head() const override { return m_tail.head(); }
+    std::vector<ledger::Former> former() const override { return m_lineage.former(); }
     void use(std::shared_ptr<ledger::Codec> codec) override;
     ledger::KeyShelf& keyShelf() override { return m_keys; }
     base::Result<std::vector<ledger::AccessRow>> access() const override;
@@ -74,6 +74,9 @@ class SqlLedger : public ledger::Ledger {
     base::Outcome rebuild(const ledger::Derived& all) override;
     base::Outcome forget(const base::PatientId& patient) override;
 
+    /// Goes on under a new id after what was restored. The next entry tells of it.
+    base::Outcome continueAs(const base::LedgerId& id);
+
     /// Reads and hashes everything again. Takes time in proportion to the record.
     base::Result<CheckReport> check() const;
     /// The root over the first `size` entries, to hold against the head on a paper; nothing when
@@ -91,7 +94,6 @@ class SqlLedger : public ledger::Ledger {
 
   private:
     enum class Edge { Verify, Rebuild };
-    static base::Result<base::LedgerId> identify(Database& database, OpenMode mode);
     static base::Result<std::unique_ptr<Database>> openDatabaseToRead(const std::string& path);
     static base::Result<std::unique_ptr<SqlLedger>> load(std::optional<FileLock> lock,
                                                          std::unique_ptr<Database> database,
@@ -100,13 +102,14 @@ class SqlLedger : public ledger::Ledger {
                                                                 OpenMode mode, Edge edge,
                                                                 const FillNew& fill);
     static base::Outcome make(const std::string& path, OpenMode mode, const FillNew& fill);
-    SqlLedger(std::optional<FileLock> lock, std::unique_ptr<Database> database, base::LedgerId id)
+    SqlLedger(std::optional<FileLock> lock, std::unique_ptr<Database> database,
+              ledger::Lineage lineage)
         : m_lock(std::move(lock)),
           m_database(std::move(database)),
           m_keys(*m_database),
           m_cardShelf(*m_database),
           m_cards(m_cardShelf),
-          m_id(std::move(id)) {}
+          m_lineage(std::move(lineage)) {}
 
     base::Result<std::vector<ledger::Entry>> write(const std::vector<ledger::Draft>& drafts,
                                                    const base::Instant& now,
@@ -133,7 +136,7 @@ class SqlLedger : public ledger::Ledger {
     SqlCardShelf m_cardShelf;
     mutable ledger::CardBook m_cards;    ///< reads when it is asked
     mutable std::string m_edgeWhenRead;  ///< of a record that another may write to
-    base::LedgerId m_id;
+    ledger::Lineage m_lineage;
     ledger::Tail m_tail;
     bool m_isSealed = false;  ///< its last entry is
     /// The journal may hold a secret wrapped under a former passphrase. Tried again at each append

@@ -20,7 +20,7 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::entries(const char* sql,
     for (const Row& row : *rows) {
         const std::uint64_t seq = countOf(row[0]);
         auto entry = ledger::readEntry(bytesOf(row[1]), *m_codec);
-        if (!entry || entry->seq != seq || entry->ledger != m_id)
+        if (!entry || entry->seq != seq || entry->ledger != m_lineage.at(seq))
             return Error{Code::StoreDamaged, {std::to_string(seq)}};
         entries.push_back(std::move(*entry));
     }
@@ -150,7 +150,7 @@ base::Result<int> SqlLedger::foldVersion() const {
 }
 
 base::Result<CheckReport> SqlLedger::check() const {
-    return checkRecord(*m_database, m_id, *m_codec);
+    return checkRecord(*m_database, m_lineage, *m_codec);
 }
 
 base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) const {

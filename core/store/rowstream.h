@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <string>
+
+#include "store/database.h"
+
+/// All rows of a record as a stream of bytes: for each table its name and columns, then its rows,
+/// each as CBOR (RFC 8949) after its length in four bytes.
+namespace store {
+
+using TakeBytes = std::function<base::Outcome(const std::string& bytes)>;
+
+/// Inside a snapshot. Tables come in the order of their names, rows in that of their first column.
+base::Outcome writeRows(Database& database, const TakeBytes& take);
+
+/// Puts such rows into the tables of an empty record.
+class RowReceiver {
+  public:
+    explicit RowReceiver(Database& database) : m_database(database) {}
+    /// Any piece of the stream. Errors: BackupChanged for what writeRows() does not write or the
+    /// tables do not take, those of the disk.
+    base::Outcome take(std::string_view bytes);
+    /// Errors: BackupCutShort.
+    base::Outcome finish() const;
+
+  private:
+    base::Outcome row(const std::string& cbor);
+    base::Outcome table(const std::string& name, const std::vector<std::string>& columns);
+
+    Database& m_database;
+    std::string m_left;
+    std::string m_insert;  ///< for the table the rows are of
+    std::size_t m_columns = 0;
+};
+
+}  // namespace store
