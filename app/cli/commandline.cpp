@@ -5,6 +5,7 @@
 #include <iostream>
 #include <sstream>
 
+#include "cli/backupcommands.h"
 #include "cli/deskcommand.h"
 #include "cli/packcommands.h"
 #include "cli/papercommand.h"
@@ -41,6 +42,8 @@ CommandList allCommands() {
     commands.push_back(std::make_unique<RecordShowCommand>());
     commands.push_back(std::make_unique<RecordVerifyCommand>());
     commands.push_back(std::make_unique<RecordRebuildCommand>());
+    commands.push_back(std::make_unique<BackupCommand>());
+    commands.push_back(std::make_unique<RestoreCommand>(standardInput));
     return commands;
 }
 

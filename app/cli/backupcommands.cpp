@@ -1,0 +1,154 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/backupcommands.h"
+
+#include <map>
+#include <ostream>
+
+#include "cli/packfile.h"
+#include "cli/qtcore.h"
+#include "gate/continuation.h"
+#include "seal/accessrows.h"
+#include "store/backup.h"
+#include "store/recordfile.h"
+
+namespace app {
+namespace {
+
+using base::Code;
+using gate::Opening;
+
+/// Words that stand alone, and options with and without a value.
+struct BackupWords {
+    std::vector<std::string> plain;
+    std::map<std::string, std::string> options;
+
+    static std::optional<BackupWords> parse(const std::vector<std::string>& words,
+                                            const std::string& withValue) {
+        BackupWords read;
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            const bool isOption = words[i].starts_with("--");
+            const bool takesValue = words[i] == withValue;
+            if (words[i].empty() || (takesValue && i + 1 == words.size())) return std::nullopt;
+            if (!isOption)
+                read.plain.push_back(words[i]);
+            else if (!read.options.emplace(words[i], takesValue ? words[i + 1] : "").second)
+                return std::nullopt;
+            if (takesValue) ++i;
+        }
+        return read;
+    }
+    bool has(const std::string& option) const { return options.contains(option); }
+    /// Whether there is nothing but these options.
+    bool hasOnly(const std::vector<std::string>& known) const {
+        std::size_t found = 0;
+        for (const std::string& option : known) found += options.count(option);
+        return found == options.size();
+    }
+};
+
+ExitCode exitFor(Code code) {
+    const bool isAnswer = code == Code::BackupNoKeys || code == Code::BackupOverNewer ||
+                          code == Code::BackupOverOther || code == Code::StoreEdgeWrong;
+    return isAnswer ? ExitCode::Wrong : ExitCode::Unreadable;
+}
+
+ExitCode tellHead(const std::string& what, const base::LedgerId& id, const ledger::Head& head,
+                  bool asJson, std::ostream& out) {
+    if (asJson)
+        writeJson({{"ok", true}, {"ledger", id.text()}, {"size", head.size}, {"root", head.root}},
+                  out);
+    else
+        out << what << ": " << head.size << " entries, root " << head.root << '\n';
+    return ExitCode::Done;
+}
+
+base::Result<seal::Secret> keyOf(const store::BackupHead& head, const Opening& opening) {
+    const auto rows = seal::readKeyRows(head.access);
+    if (!rows) return rows.error();
+    if (!*rows) return base::Error{Code::BackupChanged};
+    if (!opening.name.empty())
+        return seal::unboxKey(head.boxes, **rows, opening.name, opening.secret);
+    const auto sheet = seal::Recovery::fromLetters(opening.secret);
+    if (!sheet) return sheet.error();
+    return seal::unboxKey(head.boxes, *sheet);
+}
+
+base::Outcome goOn(store::SqlLedger& restored, const Opening& opening) {
+    const auto next = base::LedgerId::random();
+    const base::Instant now = base::SystemClock().now();
+    const auto draft = gate::continuation(restored, opening, next, now);
+    if (!draft) return draft.error();
+    const auto version = restored.foldVersion();
+    if (!version) return version.error();
+    if (const auto done = restored.continueAs(next); !done) return done;
+    const auto written = restored.append({*draft}, now, {.foldVersion = *version});
+    if (!written) return written.error();
+    return base::Done{};
+}
+
+struct Restored {
+    base::LedgerId ledger;
+    ledger::Head head;
+};
+
+base::Result<Restored> restoreTo(const std::string& file, const std::string& folder,
+                                 const Opening& opening) {
+    Restored made;
+    const auto done = store::restoreBackup(
+        file, store::recordFileIn(folder),
+        [&](const store::BackupHead& head) { return keyOf(head, opening); },
+        [&](store::SqlLedger& restored) {
+            auto went = goOn(restored, opening);
+            made = {restored.id(), restored.head()};
+            return went;
+        });
+    if (!done) return done.error();
+    return made;
+}
+
+}  // namespace
+
+ExitCode BackupCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
+                            std::ostream& err) const {
+    const auto words = BackupWords::parse(arguments, "--data");
+    if (!words || words->plain.size() != 1 || !words->has("--data") ||
+        !words->hasOnly({"--data", "--json"}))
+        return ExitCode::Usage;
+    const QtCore qt;
+    const bool asJson = words->has("--json");
+    const std::string record = store::recordFileIn(words->options.at("--data"));
+    const auto head = store::backUp(record, words->plain[0]);
+    if (!head) return sayError(head.error(), exitFor(head.error().code), asJson, out, err);
+    const auto written = store::readBackupHead(words->plain[0]);
+    if (!written) return sayError(written.error(), ExitCode::Unreadable, asJson, out, err);
+    return tellHead("backup", written->ledger.ledger, *head, asJson, out);
+}
+
+ExitCode RestoreCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
+                             std::ostream& err) const {
+    const auto words = BackupWords::parse(arguments, "--as");
+    if (!words || words->plain.size() != 2 || words->has("--as") == words->has("--recovery") ||
+        !words->hasOnly({"--as", "--recovery", "--json"}))
+        return ExitCode::Usage;
+    const QtCore qt;
+    const bool asJson = words->has("--json");
+    const auto refuse = [&](const base::Error& error) {
+        return sayError(error, exitFor(error.code), asJson, out, err);
+    };
+    // What can be refused without a passphrase is, before one is asked for.
+    if (const auto head = store::readBackupHead(words->plain[0]); !head)
+        return refuse(head.error());
+    Opening opening;
+    if (words->has("--as")) opening.name = words->options.at("--as");
+    auto secret = askSecret(
+        opening.name.empty() ? "Letters of the recovery sheet, on one line" : "Passphrase", m_input,
+        err);
+    if (!secret) return refuse(secret.error());
+    opening.secret = std::move(*secret);
+    const auto made = restoreTo(words->plain[0], words->plain[1], opening);
+    if (!made) return refuse(made.error());
+    return tellHead("restored", made->ledger, made->head, asJson, out);
+}
+
+}  // namespace app

@@ -1,0 +1,121 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/passphrase.h"
+
+#include <fcntl.h>
+#include <gtest/gtest.h>
+#include <termios.h>
+#include <unistd.h>
+
+#include <cstdlib>
+#include <sstream>
+#include <thread>
+
+#include "ledger/memoryledger.h"
+
+namespace app {
+namespace {
+
+/// A pipe that holds this.
+class Typed {
+  public:
+    explicit Typed(const std::string& text) {
+        int ends[2] = {-1, -1};
+        EXPECT_EQ(::pipe(ends), 0);
+        m_out = ends[0];
+        EXPECT_EQ(::write(ends[1], text.data(), text.size()), static_cast<ssize_t>(text.size()));
+        ::close(ends[1]);
+    }
+    ~Typed() { ::close(m_out); }
+    int descriptor() const { return m_out; }
+    std::string rest() const {
+        std::string text(64, '\0');
+        const auto got = ::read(m_out, text.data(), text.size());
+        text.resize(got > 0 ? static_cast<std::size_t>(got) : 0);
+        return text;
+    }
+
+  private:
+    int m_out = -1;
+};
+
+std::string secretIn(const Typed& typed) {
+    std::ostringstream err;
+    const auto got = askSecret("Passphrase", typed.descriptor(), err);
+    EXPECT_EQ(err.str(), "") << "a prompt is for a terminal";
+    return got ? std::string(got->view()) : base::slug(got.error().code);
+}
+
+TEST(AskSecret, TakesTheFirstLineAndNotAByteMore) {
+    const Typed typed("nine slow herons wade\nwhat comes next");
+    EXPECT_EQ(secretIn(typed), "nine slow herons wade");
+    EXPECT_EQ(typed.rest(), "what comes next");
+    EXPECT_EQ(secretIn(Typed("without an end")), "without an end");
+    EXPECT_EQ(secretIn(Typed("from elsewhere\r\n")), "from elsewhere");
+}
+
+TEST(AskSecret, SaysThatNoneWasGivenOrOneTooLong) {
+    EXPECT_EQ(secretIn(Typed("")), "access/passphrase-missing");
+    EXPECT_EQ(secretIn(Typed("\nsecond line")), "access/passphrase-missing");
+    EXPECT_EQ(secretIn(Typed(std::string(5000, 'a'))), "desk/text-bad");
+}
+
+/// A terminal of two ends: what a person has before them, and what the program reads from.
+TEST(AskSecret, ATerminalIsAskedAndShowsNothingOfIt) {
+    const int person = ::posix_openpt(O_RDWR | O_NOCTTY);
+    ASSERT_GE(person, 0);
+    ASSERT_EQ(::grantpt(person), 0);
+    ASSERT_EQ(::unlockpt(person), 0);
+    const int program = ::open(::ptsname(person), O_RDWR | O_NOCTTY);
+    ASSERT_GE(program, 0);
+    std::ostringstream err;
+    // What was typed before the prompt is dropped, so it is typed once the echo is off.
+    std::thread types([&] {
+        termios now{};
+        do {
+            ASSERT_EQ(::tcgetattr(program, &now), 0);
+            std::this_thread::yield();
+        } while ((now.c_lflag & ECHO) != 0);
+        ASSERT_EQ(::write(person, "herons\n", 7), 7);
+    });
+    const auto got = askSecret("Passphrase", program, err);
+    types.join();
+    ASSERT_TRUE(got.ok());
+    EXPECT_EQ(got->view(), "herons");
+    EXPECT_EQ(err.str(), "Passphrase: \n");
+    termios after{};
+    ASSERT_EQ(::tcgetattr(program, &after), 0);
+    EXPECT_NE(after.c_lflag & ECHO, 0U) << "shown again afterwards";
+    ASSERT_EQ(::fcntl(person, F_SETFL, O_NONBLOCK), 0);
+    std::string shown(64, '\0');
+    const auto size = ::read(person, shown.data(), shown.size());
+    shown.resize(size > 0 ? static_cast<std::size_t>(size) : 0);
+    EXPECT_EQ(shown.find("herons"), std::string::npos) << shown;
+    ::close(program);
+    ::close(person);
+}
+
+TEST(Unlock, SignsInWhoeverKnowsThePassphrase) {
+    const gate::Terms cheap{seal::Cost::least(), true};
+    const base::ManualClock clock({.wallMs = 1'700'000'000'000, .bootId = "boot", .zone = "UTC"});
+    ledger::MemoryLedger ledger;
+    {
+        const auto gate = gate::Gate::open(ledger, clock, cheap);
+        ASSERT_TRUE((*gate)
+                        ->found({"Iris Mora", "IM"}, seal::Secret::copyOf("nine slow herons wade"))
+                        .now()
+                        .ok());
+    }
+    std::ostringstream err;
+    const Typed right("nine slow herons wade\n"), wrong("nine fast herons wade\n");
+    const auto refused = unlock(ledger, clock, cheap, "Iris Mora", wrong.descriptor(), err);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_EQ(refused.error().code, base::Code::SealWrongPassphrase);
+    const auto opened = unlock(ledger, clock, cheap, "Iris Mora", right.descriptor(), err);
+    ASSERT_TRUE(opened.ok());
+    EXPECT_EQ((*opened)->person()->said.name, "Iris Mora");
+    EXPECT_TRUE(ledger.withoutSubject()->front().isOpen);
+}
+
+}  // namespace
+}  // namespace app
