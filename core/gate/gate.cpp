@@ -41,7 +41,22 @@ void Gate::sealWith(const std::shared_ptr<Keyring>& ring) {
         m_ledger.use(ledger::plainCodec());
 }
 
+/// Somebody is signed in who was not before.
+void Gate::isHere() {
+    if (!m_terms.notesUse) return;
+    m_notes.begin(*m_person, record::roleOf(m_person, m_house));
+    static_cast<void>(m_notes.note({record::Use::SignedIn}).ok());
+}
+
+Outcome Gate::note(const record::NoteUse& said) {
+    if (!isSignedIn()) return Error{Code::AccessSignedOut};
+    return m_terms.notesUse ? m_notes.note(said) : Outcome(Done{});
+}
+
 void Gate::signOut() {
+    if (isSignedIn() && m_terms.notesUse)
+        static_cast<void>(m_notes.note({record::Use::SignedOut}).ok());
+    m_notes.end();
     sealWith(nullptr);
     m_isConfirmed = false;
     m_ring.reset();
@@ -124,11 +139,13 @@ Outcome Gate::write(KeyChange change) {
     }
     m_rows = std::move(change.rows);
     m_ring = ring;
-    if (!m_person) m_person = change.said.staff;
+    const bool isNew = !m_person;
+    if (isNew) m_person = change.said.staff;
     sealWith(m_ring);
     auto house = trustedHouse(*m_ring, *m_person);
     if (!house) return house.error();
     m_house = std::move(*house);
+    if (isNew) isHere();
     return Done{};
 }
 
@@ -145,6 +162,7 @@ Outcome Gate::enter(KeyChange change) {
     m_person = change.said.staff;
     m_house = std::move(*house);
     change.ring.reset();
+    isHere();
     // A full disk keeps nobody out: the cost is raised another time.
     if (change.isWritten) static_cast<void>(write(std::move(change)).ok());
     return Done{};

@@ -9,6 +9,7 @@
 #include "base/clock.h"
 #include "gate/keychange.h"
 #include "gate/slow.h"
+#include "gate/usenotes.h"
 #include "ledger/ledger.h"
 #include "record/record.h"
 
@@ -18,6 +19,7 @@ namespace gate {
 struct Terms {
     seal::Cost usual = {};      ///< what a new passphrase costs to guess
     bool takesCheaper = false;  ///< true for invented people alone
+    bool notesUse = false;      ///< who signs in and out, and what note() is told, is written down
 };
 
 /// The way into one ledger. While somebody is signed in the ledger seals and opens by their keys;
@@ -71,13 +73,17 @@ class Gate {
     /// Wipes every key.
     void signOut();
 
+    /// Writes down what the person who is signed in looks at, prints or takes along. Errors:
+    /// AccessSignedOut, those of the ledger; what could not be written goes out with the next.
+    base::Outcome note(const record::NoteUse& said);
+
     /// Milliseconds until the next passphrase is looked at. Wrong ones are counted as long as the
     /// program runs: whoever has the disk tries them elsewhere, and only their cost slows that.
     std::int64_t waitMs() const;
 
   private:
     Gate(ledger::Ledger& ledger, const base::Clock& clock, Terms terms)
-        : m_ledger(ledger), m_clock(clock), m_terms(terms) {}
+        : m_ledger(ledger), m_clock(clock), m_terms(terms), m_notes(ledger, clock) {}
 
     template <class T, class Work, class Take>
     Slow<T> slow(Work work, Take take);
@@ -93,11 +99,13 @@ class Gate {
     base::Outcome append(const KeyChange& change, const seal::Identity& by);
     base::Result<record::House> trustedHouse(const seal::Keyring& ring,
                                              const base::StaffId& person) const;
+    void isHere();
     void sealWith(const std::shared_ptr<seal::Keyring>& ring);
 
     ledger::Ledger& m_ledger;
     const base::Clock& m_clock;
     Terms m_terms;
+    UseNotes m_notes;
     std::optional<seal::KeyRows> m_rows;
     std::shared_ptr<seal::Keyring> m_ring;
     std::optional<base::StaffId> m_person;

@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/usenotes.h"
+
+#include "gatedward.h"
+#include "record/uselog.h"
+
+namespace gate {
+
+using record::Use;
+
+/// The ward of Iris and Tam, with a log of who looks at what.
+class UseLogged : public GatedWard {
+  protected:
+    base::PatientId m_patient = base::PatientId::random();
+    base::StaffId m_iris, m_tam;
+
+    void SetUp() override {
+        GatedWard::SetUp();
+        m_iris = idOf("Iris Mora");
+        m_tam = idOf("Tam Oduya");
+        m_gate = nullptr;
+        m_gate = opened({seal::Cost::least(), true, true});
+    }
+    std::vector<Use> uses() const {
+        std::vector<Use> said;
+        const auto log = record::readUseLog(m_ledger);
+        for (const record::Used& one : *log) said.push_back(one.said.what);
+        return said;
+    }
+};
+
+TEST_F(UseLogged, SaysWhoSignedInAndOutNewestFirst) {
+    ASSERT_TRUE(asIris().ok());
+    m_clock.advanceMs(60'000);
+    ASSERT_TRUE(asTam().ok());
+    const auto log = record::readUseLog(m_ledger);
+    ASSERT_EQ(uses(), (std::vector<Use>{Use::SignedIn, Use::SignedOut, Use::SignedIn}));
+    EXPECT_EQ((*log)[0].by, m_tam);
+    EXPECT_EQ((*log)[1].by, m_iris);
+    EXPECT_EQ((*log)[0].atMs - (*log)[2].atMs, 60'000);
+    m_gate->signOut();
+    EXPECT_TRUE(uses().empty()) << "nobody reads it while nobody is signed in";
+}
+
+TEST_F(UseLogged, TheFirstPersonAndWhoComesByTheSheetAreInItToo) {
+    ASSERT_TRUE(m_gate->recover(phrase(m_sheet), {"Iris Mora", "IM"}, phrase(m_fresh)).now().ok());
+    EXPECT_EQ(uses(), std::vector<Use>{Use::SignedIn});
+}
+
+TEST_F(UseLogged, ReadingDoesNotFloodIt) {
+    ASSERT_TRUE(asIris().ok());
+    const auto other = base::PatientId::random();
+    for (int i = 0; i < 50; ++i)
+        for (const auto& patient : {m_patient, other}) {
+            ASSERT_TRUE(m_gate->note({Use::Opened, patient}).ok());
+            ASSERT_TRUE(m_gate->note({Use::Searched}).ok());
+        }
+    EXPECT_EQ(uses(), (std::vector<Use>{Use::Opened, Use::Searched, Use::Opened, Use::SignedIn}));
+    ASSERT_TRUE(asIris().ok());
+    ASSERT_TRUE(m_gate->note({Use::Opened, m_patient}).ok());
+    EXPECT_EQ(uses().front(), Use::Opened) << "once more after another sign-in";
+}
+
+TEST_F(UseLogged, WhatLeavesIsWrittenEachTimeWithItsKind) {
+    ASSERT_TRUE(asTam().ok());
+    for (int i = 0; i < 2; ++i)
+        ASSERT_TRUE(m_gate->note({Use::Printed, m_patient, "home-guide", ""}).ok());
+    ASSERT_TRUE(m_gate->note({Use::BreakGlass, m_patient, "", "arrest in room 4"}).ok());
+    const auto log = record::readUseLog(m_ledger);
+    EXPECT_EQ(uses(),
+              (std::vector<Use>{Use::BreakGlass, Use::Printed, Use::Printed, Use::SignedIn}));
+    EXPECT_EQ((*log)[0].said.reason, "arrest in room 4");
+    EXPECT_EQ((*log)[1].said.object, "home-guide");
+    EXPECT_EQ((*log)[1].said.patient, m_patient);
+}
+
+TEST_F(UseLogged, AFullDiskKeepsNobodyFromReadingAndLosesNoLine) {
+    ASSERT_TRUE(asTam().ok());
+    m_ledger.isFull = true;
+    EXPECT_EQ(m_gate->note({Use::Opened, m_patient}).error().code, base::Code::StoreFull);
+    m_ledger.isFull = false;
+    ASSERT_TRUE(m_gate->note({Use::Printed, m_patient, "chart", ""}).ok());
+    EXPECT_EQ(uses(), (std::vector<Use>{Use::Printed, Use::Opened, Use::SignedIn}));
+}
+
+TEST_F(UseLogged, IsInNoPatientsRecordAndNotAmongTheStaff) {
+    ASSERT_TRUE(asTam().ok());
+    const auto house = m_ledger.withoutSubject()->size();
+    ASSERT_TRUE(m_gate->note({Use::Opened, m_patient}).ok());
+    EXPECT_TRUE(m_ledger.ofSubject(m_patient)->empty());
+    EXPECT_EQ(m_ledger.withoutSubject()->size(), house);
+    for (const ledger::Entry& entry : *m_ledger.ofSubject(record::useLogOf(m_ledger.id())))
+        EXPECT_FALSE(entry.body.must);
+}
+
+TEST_F(UseLogged, NothingIsWrittenForNobody) {
+    const auto size = m_ledger.head().size;
+    EXPECT_EQ(m_gate->note({Use::Opened, m_patient}).error().code, base::Code::AccessSignedOut);
+    m_gate->signOut();
+    EXPECT_EQ(m_ledger.head().size, size);
+}
+
+// Codes: DICOM PS3.16, context groups 400 (Audit Event ID) and 401 (Audit Event Type Code), scheme
+// DCM, as HL7's FHIR R4 lists them for AuditEvent (http://dicom.nema.org/resources/ontology/DCM).
+// That printing and saving are an Export is said in DICOM PS3.15, A.5.3 "Data Export" (from
+// memory).
+TEST(UseLog, IsNamedByTheCodesOfDicom) {
+    using record::eventCodeOf;
+    EXPECT_EQ(eventCodeOf(Use::SignedIn).event, std::string("110114"));
+    EXPECT_EQ(eventCodeOf(Use::SignedIn).type, std::string("110122"));
+    EXPECT_EQ(eventCodeOf(Use::SignedOut).type, std::string("110123"));
+    EXPECT_EQ(eventCodeOf(Use::Searched).event, std::string("110112"));
+    EXPECT_EQ(eventCodeOf(Use::Opened).event, std::string("110110"));
+    EXPECT_EQ(eventCodeOf(Use::BreakGlass).event, std::string("110113"));
+    EXPECT_EQ(eventCodeOf(Use::BreakGlass).type, std::string("110127"));
+    for (const Use what : {Use::Printed, Use::Saved, Use::Exported})
+        EXPECT_EQ(eventCodeOf(what).event, std::string("110106"));
+    EXPECT_EQ(eventCodeOf(Use::Verified).event, std::string("110101"));
+}
+
+}  // namespace gate
