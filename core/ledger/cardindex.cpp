@@ -166,6 +166,7 @@ Outcome CardIndex::load() {
     for (std::size_t i = 0; i < m_slots.size(); ++i) {
         living += m_slots[i].cards - dead[i].size();
         m_slots[i].dead = std::move(dead[i]);
+        m_slots[i].beginnings.gather(*m_slots[i].segment, m_slots[i].dead);
     }
     if (living != m_total) return wrong();
     m_isLoaded = true;
@@ -190,8 +191,10 @@ Outcome CardIndex::addSegment(std::string bytes) {
     if (m_isLoaded)
         for (std::size_t i = 0; i < first; ++i)
             for (std::uint32_t rank = 0; rank < (*fresh)->cards(); ++rank)
-                if (const auto old = m_slots[i].segment->rankOf((*fresh)->learner(rank)))
+                if (const auto old = m_slots[i].segment->rankOf((*fresh)->learner(rank))) {
                     m_slots[i].dead.insert(*old);
+                    m_slots[i].beginnings.clear();
+                }
     const std::vector<RankSet> dead = deadAmong(segments);
     std::vector<Segment::Part> parts;
     for (std::size_t i = 0; i < segments.size(); ++i) parts.push_back({segments[i], &dead[i]});
@@ -208,7 +211,7 @@ Outcome CardIndex::replaceFrom(std::size_t first, std::string bytes) {
     auto segment = Segment::read(std::move(bytes));
     if (!segment) return segment.error();
     const std::uint32_t cards = (*segment)->cards();
-    m_slots.push_back({name, cards, std::move(*segment), RankSet(cards)});
+    m_slots.push_back({name, cards, std::move(*segment), RankSet(cards), {}});
     return Done{};
 }
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "ledger/beginnings.h"
 #include "ledger/cardshelf.h"
 #include "ledger/ledger.h"
 #include "ledger/merkle.h"
@@ -71,6 +72,7 @@ class CardIndex {
         std::uint64_t cards = 0;
         std::shared_ptr<const Segment> segment = nullptr;  ///< none: not read yet
         RankSet dead{0};  ///< cards that a newer segment has; known when m_isLoaded
+        Beginnings beginnings = {};
     };
     struct Place {
         std::string sortKey = {}, learner = {};
@@ -94,8 +96,12 @@ class CardIndex {
     std::vector<RankSet> matching(const std::vector<std::string>& words) const;
     bool comesBefore(std::size_t slot, std::uint32_t rank, std::size_t otherSlot,
                      std::uint32_t otherRank) const;
-    std::vector<Place> places(const std::vector<RankSet>& among, std::uint64_t offset,
+    /// `Ranks` is RankSet, or Begun as far as what is asked for is among its first ones.
+    template <class Ranks>
+    std::vector<Place> places(const std::vector<Ranks>& among, std::uint64_t offset,
                               std::uint64_t limit) const;
+    template <class Ranks>
+    Page pageOf(const std::vector<Ranks>& found, const CardQuery& query) const;
 
     CardShelf& m_shelf;
     std::shared_ptr<Codec> m_codec = plainCodec();

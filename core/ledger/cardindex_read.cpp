@@ -37,10 +37,11 @@ std::vector<RankSet> CardIndex::matching(const std::vector<std::string>& words) 
 }
 
 /// So many of these cards in their order, from the one that is `offset`th.
-std::vector<CardIndex::Place> CardIndex::places(const std::vector<RankSet>& among,
+template <class Ranks>
+std::vector<CardIndex::Place> CardIndex::places(const std::vector<Ranks>& among,
                                                 std::uint64_t offset, std::uint64_t limit) const {
     std::vector<std::optional<std::uint32_t>> next;
-    for (const RankSet& ranks : among) next.push_back(ranks.from(0));
+    for (const Ranks& ranks : among) next.push_back(ranks.from(0));
     std::vector<Place> places;
     for (std::uint64_t i = 0; places.size() < limit; ++i) {
         std::optional<std::size_t> least;
@@ -58,12 +59,31 @@ std::vector<CardIndex::Place> CardIndex::places(const std::vector<RankSet>& amon
     return places;
 }
 
+template std::vector<CardIndex::Place> CardIndex::places(const std::vector<RankSet>&, std::uint64_t,
+                                                         std::uint64_t) const;
+
 bool CardIndex::comesBefore(std::size_t slot, std::uint32_t rank, std::size_t otherSlot,
                             std::uint32_t otherRank) const {
     const Segment& one = *m_slots[slot].segment;
     const Segment& other = *m_slots[otherSlot].segment;
     const int order = one.sortKey(rank).compare(other.sortKey(otherRank));
     return order == 0 ? one.learner(rank) < other.learner(otherRank) : order < 0;
+}
+
+namespace {
+
+std::uint64_t sizeOf(const RankSet& ranks) { return ranks.size(); }
+std::uint64_t sizeOf(const Begun& begun) { return begun.total; }
+
+}  // namespace
+
+template <class Ranks>
+CardIndex::Page CardIndex::pageOf(const std::vector<Ranks>& found, const CardQuery& query) const {
+    Page page;
+    for (const Ranks& ranks : found) page.total += sizeOf(ranks);
+    for (Place& place : places(found, query.offset, query.limit))
+        page.learners.push_back(std::move(place.learner));
+    return page;
 }
 
 base::Result<CardIndex::Page> CardIndex::find(const CardQuery& query, const RightEdge& edge) {
@@ -77,12 +97,11 @@ base::Result<CardIndex::Page> CardIndex::find(const CardQuery& query, const Righ
         return page;
     }
     if (const auto read = load(); !read) return read.error();
-    const std::vector<RankSet> found = matching(words);
-    page.total = 0;
-    for (const RankSet& ranks : found) page.total += ranks.size();
-    for (Place& place : places(found, query.offset, query.limit))
-        page.learners.push_back(std::move(place.learner));
-    return page;
+    if (words.size() != 1 || end > mostBegun) return pageOf(matching(words), query);
+    std::vector<Begun> found;
+    for (Slot& slot : m_slots)
+        found.push_back(slot.beginnings.find(*slot.segment, slot.dead, words.front()));
+    return pageOf(found, query);
 }
 
 base::Result<std::vector<CardKeys>> CardIndex::all(const RightEdge& edge) {

@@ -159,11 +159,15 @@ std::uint32_t Segment::firstFrom(std::string_view asked) const {
     return low;
 }
 
+std::uint32_t Segment::endOf(std::string_view prefix) const {
+    const std::string after = afterPrefix(std::string(prefix));
+    return after.empty() ? m_head.words : firstFrom(after);
+}
+
 RankSet Segment::beginning(std::string_view prefix) const {
     RankSet found(m_head.cards);
-    const std::string after = afterPrefix(std::string(prefix));
     const std::uint32_t first = firstFrom(prefix);
-    const std::uint32_t last = after.empty() ? m_head.words : firstFrom(after);
+    const std::uint32_t last = endOf(prefix);
     if (first >= last) return found;
     // The holders of neighbours lie beside each other.
     const std::uint32_t end = holders(last - 1).second;

@@ -73,6 +73,8 @@ class Segment {
     /// The rank of the card that is `place`th when they are ordered by learner.
     std::uint32_t byLearner(std::uint32_t place) const { return at(m_byLearner, place); }
     std::optional<std::uint32_t> rankOf(std::string_view learner) const;
+    /// The place of the first word after all that begin so.
+    std::uint32_t endOf(std::string_view prefix) const;
     /// The cards with some word that begins so.
     RankSet beginning(std::string_view prefix) const;
 
