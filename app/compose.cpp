@@ -90,6 +90,7 @@ base::Result<Sealed> composeSealed(const QString& folder, const base::Clock& clo
         store::SqlLedger::open(store::recordFileIn(folder.toStdString()), store::OpenMode::Real);
     if (!ledger) return ledger.error();
     if ((*ledger)->isReadOnly()) return base::Error{base::Code::StoreReadOnly};
+    terms.notesUse = true;
     auto gate = gate::Gate::open(**ledger, clock, terms);
     if (!gate) return gate.error();
     return Sealed{std::move(*ledger), std::move(*shelf), std::move(*gate)};

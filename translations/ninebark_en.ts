@@ -2665,10 +2665,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>made a paper</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>took it along</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2678,6 +2674,22 @@ Taught by %2</source>
     </message>
     <message>
         <source>Is the record whole?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>searched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printed a paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saved a paper</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

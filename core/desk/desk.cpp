@@ -243,10 +243,23 @@ void Desk::workAs(const base::StaffId& teacher) {
     Q_EMIT changed();
 }
 
+void Desk::noteUse(record::Use what, const std::string& object) {
+    if (!m_gate) return;
+    record::NoteUse said{.what = what, .object = object};
+    if (what != record::Use::Searched && m_view.record) said.patient = m_view.record->id;
+    static_cast<void>(m_gate->note(said).ok());  // nobody is kept from reading
+    m_view.head = m_ledger.head();
+}
+
+base::Result<std::vector<record::UseLine>> Desk::useLog() const {
+    return record::namedUseLog(m_ledger);
+}
+
 base::Outcome Desk::lookFor(const std::string& typed, std::uint64_t offset) {
     m_view.search = typed;
     m_view.cardOffset = offset;
     if (auto read = readCards(); !read) return read;
+    if (!typed.empty()) noteUse(record::Use::Searched, {});
     Q_EMIT changed();
     return Done{};
 }
@@ -278,6 +291,7 @@ base::Outcome Desk::openRecord(const base::PatientId& patient,
     m_view.learner = learner;
     if (!m_view.learnerInView() && !m_view.record->learners.empty())
         m_view.learner = m_view.record->learners.front().said.learner;
+    noteUse(record::Use::Opened, {});
     Q_EMIT changed();
     return Done{};
 }

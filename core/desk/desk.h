@@ -12,6 +12,7 @@
 #include "ledger/ledger.h"
 #include "procedure/shelf.h"
 #include "readiness/readiness.h"
+#include "record/uselog.h"
 
 namespace desk {
 
@@ -43,7 +44,14 @@ class Desk : public QObject {
     /// A kept drawing; "" where there is none of this digest.
     std::string drawing(const std::string& digest) const;
 
-    // What is looked at; none of these writes an entry.
+    /// Writes into the log that something of the record in view was printed or taken along, where
+    /// there is a gate; what the disk refuses goes out with the next line.
+    void noteUse(record::Use what, const std::string& object);
+    /// Who looked at what, newest first. Errors: those of the ledger.
+    base::Result<std::vector<record::UseLine>> useLog() const;
+
+    // What is looked at. Where there is a gate its log says that somebody searched, and whose
+    // record was opened; no other entry is written.
     /// Again, after somebody signed in or the gate let people in or out.
     base::Outcome readHouse();
     /// Where people sign in this does nothing: whoever is signed in works here.

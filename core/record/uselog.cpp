@@ -3,7 +3,9 @@
 #include "record/uselog.h"
 
 #include <algorithm>
+#include <map>
 
+#include "record/record.h"
 #include "record/shapes.h"
 
 namespace record {
@@ -52,6 +54,47 @@ base::Result<std::vector<Used>> readUseLog(const ledger::Ledger& ledger) {
         const auto* said = payload ? std::get_if<NoteUse>(&*payload) : nullptr;
         if (entry.isOpen && said)
             lines.push_back({*said, entry.body.by, entry.body.atMs, entry.body.offsetMinutes});
+    }
+    return lines;
+}
+
+namespace {
+
+/// As the patient's record names them first.
+base::Result<std::string> nameOf(const ledger::Ledger& ledger, const base::PatientId& patient) {
+    const auto entries = ledger.ofSubject(patient);
+    if (!entries) return entries.error();
+    for (const ledger::Entry& entry : *entries) {
+        const auto payload = lifted(entry.body).payload;
+        if (const auto* said = payload ? std::get_if<AddPatient>(&*payload) : nullptr)
+            return said->name;
+    }
+    return std::string();
+}
+
+}  // namespace
+
+base::Result<std::vector<UseLine>> namedUseLog(const ledger::Ledger& ledger) {
+    auto log = readUseLog(ledger);
+    if (!log) return log.error();
+    const auto entries = ledger.withoutSubject();
+    if (!entries) return entries.error();
+    const House house = foldHouse(*entries);
+    std::map<base::PatientId, std::string> names;
+    std::vector<UseLine> lines;
+    for (Used& used : *log) {
+        UseLine line{std::move(used), {}, {}};
+        if (const Staff* person = line.used.by ? house.person(*line.used.by) : nullptr)
+            line.who = person->said.name;
+        if (const auto& patient = line.used.said.patient) {
+            if (!names.contains(*patient)) {
+                auto name = nameOf(ledger, *patient);
+                if (!name) return name.error();
+                names[*patient] = std::move(*name);
+            }
+            line.whose = names[*patient];
+        }
+        lines.push_back(std::move(line));
     }
     return lines;
 }

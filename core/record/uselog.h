@@ -31,8 +31,15 @@ struct Used {
     bool operator==(const Used&) const = default;
 };
 
+/// The same with the names that the record has; "" where it has none, as of an erased patient.
+struct UseLine {
+    Used used;
+    std::string who, whose;
+};
+
 /// Every line that opens, newest first; also those of the ids the ledger had before it was
 /// restored. Errors: those of the ledger.
 base::Result<std::vector<Used>> readUseLog(const ledger::Ledger& ledger);
+base::Result<std::vector<UseLine>> namedUseLog(const ledger::Ledger& ledger);
 
 }  // namespace record

@@ -47,9 +47,12 @@ struct AuditResult {
 
 enum class Looking {
     SignedIn,
+    SignedOut,
+    Searched,
     Opened,      ///< a patient's record
     BreakGlass,  ///< opened by somebody who had said that it was an emergency
     Printed,
+    Saved,
     Exported,
     Verified,
 };

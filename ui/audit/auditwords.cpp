@@ -87,12 +87,18 @@ QString lookingWords(Looking what) {
     switch (what) {
         case Looking::SignedIn:
             return AuditPage::tr("signed in");
+        case Looking::SignedOut:
+            return AuditPage::tr("signed out");
+        case Looking::Searched:
+            return AuditPage::tr("searched");
         case Looking::Opened:
             return AuditPage::tr("opened the record");
         case Looking::BreakGlass:
             return AuditPage::tr("opened it as an emergency");
         case Looking::Printed:
-            return AuditPage::tr("made a paper");
+            return AuditPage::tr("printed a paper");
+        case Looking::Saved:
+            return AuditPage::tr("saved a paper");
         case Looking::Exported:
             return AuditPage::tr("took it along");
         case Looking::Verified:

@@ -138,6 +138,7 @@ void PapersPage::printIt() {
     if (!errors()->took(printed)) return;
     m_done->setText(tr("✓  Printed and noted in the record."));
     m_done->setVisible(*printed == Printed::Done);
+    if (*printed == Printed::Done) noteUse(record::Use::Printed);
 }
 
 void PapersPage::saveIt() {
@@ -150,15 +151,19 @@ void PapersPage::saveIt() {
                                   tr("PDF (*.pdf)"));
     if (!path || !issueIt()) return;
     if (!errors()->took(m_made->pages->writePdf(*path))) return;
+    noteUse(record::Use::Saved);
     m_settings.set(Setting::PaperFolder, QFileInfo(*path).absolutePath());
     m_done->setText(tr("✓  Saved as %1 and noted in the record.").arg(QFileInfo(*path).fileName()));
     m_done->show();
 }
 
+void PapersPage::noteUse(record::Use what) { m_desk.noteUse(what, base::nameOf(m_wanted)); }
+
 void PapersPage::copyNote() {
     const auto note = makePaper(m_desk, record::PaperKind::ChartNote, pageKind());
     if (!note || !errors()->took(issue(m_desk, *note))) return;
     QGuiApplication::clipboard()->setText(note->note);
+    m_desk.noteUse(record::Use::Exported, base::nameOf(record::PaperKind::ChartNote));
     if (!m_done) return;
     m_done->setText(tr("✓  The chart note is copied and noted in the record."));
     m_done->show();

@@ -32,6 +32,7 @@ class PapersPage : public Page {
     void addChoices();
     void preview();
     void printIt();
+    void noteUse(record::Use what);
     void saveIt();
     bool issueIt();
     record::PaperKind kind() const;

@@ -137,6 +137,6 @@ TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
     EXPECT_TRUE(table->item(0, 0)->text().endsWith(QLatin1String("UTC+01:00")));
     EXPECT_EQ(table->item(0, 1)->text(), QLatin1String("Ilse Marchetti"));
     EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("opened it as an emergency"));
-    EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("made a paper"));
+    EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("printed a paper"));
     EXPECT_EQ(table->editTriggers(), QAbstractItemView::NoEditTriggers);
 }
