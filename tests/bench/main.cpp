@@ -40,6 +40,8 @@ int main(int argc, char** argv) {
     if (argc == 2 && std::string_view(argv[1]) == "trees") return bench::writeTrees() ? 0 : 1;
     bench::addStarts();
     bench::addAppends();
+    bench::addSealedAppends();
+    bench::addIndexes();
     bench::addKeys();
     bench::addPapers();
     bench::addRecoveries();

@@ -97,6 +97,10 @@ std::vector<Row> rows() {
     all.push_back(
         {"the same rows by SQLite; over write and fdatasync of the same bytes (the floor)",
          "append/raw", "append/floor"});
+    all.push_back(
+        {"the same signed and sealed; over signing and sealing as many bytes, and those rows by "
+         "SQLite",
+         "append/sealed/ledger", "append/sealed/raw"});
     all.push_back({"key press to painted step, less the floor; over painting the page again",
                    "key/press", "key/repaint", "append/floor"});
     all.push_back({"chart record as PDF, from the record on; over drawing the laid-out pages",
@@ -109,6 +113,11 @@ std::vector<Row> rows() {
                            "\" among 100000 learners; over reading its cards by SQLite",
                        name + "/desk", name + "/raw"});
     }
+    all.push_back(
+        {"a million sealed search keys, from sign-in to the first word; over opening the seals",
+         "index/open/index", "index/open/seal"});
+    all.push_back({"slowest hundredth of words of 1 to 6 letters among them; over gathering anew",
+                   "index/word/index", "index/word/gathered"});
     return all;
 }
 

@@ -21,6 +21,8 @@ std::string freshFolder();
 // shuffled, and the table divides WHO of the program by WHO of its baseline.
 void addStarts();
 void addAppends();
+void addSealedAppends();
+void addIndexes();
 void addKeys();
 void addPapers();
 void addRecoveries();

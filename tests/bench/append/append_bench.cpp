@@ -26,19 +26,12 @@ std::string filledLedger() {
     return path;
 }
 
-/// The last entry about a new person, with that person's card.
-PersonDrafts oneEntry(const ledger::Ledger& ledger, int number) {
-    PersonDrafts person = personDrafts(ledger, number, noon());
-    person.drafts.erase(person.drafts.begin(), person.drafts.end() - 1);
-    return person;
-}
-
 void appendByLedger(benchmark::State& state) {
     static const std::string path = filledLedger();
     static const auto ledger = store::SqlLedger::open(path, store::OpenMode::Demonstration);
     static int number = peopleBefore;
     for (auto _ : state) {
-        const PersonDrafts person = oneEntry(**ledger, number++);
+        const PersonDrafts person = lastEntryOf(personDrafts(**ledger, number++, noon()));
         const Watch watch;
         const auto written = (*ledger)->append(person.drafts, noon(), person.derived);
         addTo(state, watch.took());

@@ -3,6 +3,8 @@
 #include "bench/append/rawappend.h"
 
 #include "bench/people/fillledger.h"
+#include "ledger/jcs.h"
+#include "seal/signature.h"
 
 namespace bench {
 namespace {
@@ -19,7 +21,9 @@ enum Statement {
     Put,
     Gone,
     Fold,
-    Commit
+    Commit,
+    FormerKey,
+    Key
 };
 
 const char* const statements[] = {
@@ -39,7 +43,9 @@ const char* const statements[] = {
     "DELETE FROM segment WHERE name = ?",
     "INSERT INTO fold (one, version) VALUES (1, ?) "
     "ON CONFLICT (one) DO UPDATE SET version = excluded.version",
-    "COMMIT"};
+    "COMMIT",
+    "SELECT id, patient, text FROM subject_key WHERE patient = ? ORDER BY place DESC LIMIT 1",
+    "INSERT OR REPLACE INTO subject_key (id, patient, text) VALUES (?, ?, ?)"};
 
 /// The tail of the entries in this file.
 ledger::Tail tailOf(RawDatabase& database) {
@@ -60,10 +66,13 @@ std::size_t RawRows::bytes() const {
     return all;
 }
 
-RawAppend::RawAppend(const std::string& path)
+RawAppend::RawAppend(const std::string& path, std::shared_ptr<const seal::Keyring> ring)
     : m_database(std::make_unique<RawDatabase>(path)),
-      m_name(std::make_unique<ledger::MemoryLedger>()) {
+      m_name(std::make_unique<ledger::MemoryLedger>()),
+      m_ring(std::move(ring)) {
     if (!m_database->isGood()) return;
+    if (m_ring) m_codec = std::make_shared<seal::SealingCodec>(m_ring, m_keys);
+    m_cards.use(m_codec);
     m_tail = tailOf(*m_database);
     RawStatement segments(m_database->handle(), "SELECT name, bytes FROM segment");
     while (segments.hasRow()) m_shelf.stored()[segments.bytesAt(0)] = segments.bytesAt(1);
@@ -72,13 +81,14 @@ RawAppend::RawAppend(const std::string& path)
 }
 
 RawRows RawAppend::rowsFor(int number) {
-    PersonDrafts person = personDrafts(*m_name, number, noon());
-    person.drafts.erase(person.drafts.begin(), person.drafts.end() - 1);
+    PersonDrafts person = lastEntryOf(personDrafts(*m_name, number, noon()));
     RawRows rows;
+    if (m_ring && !seal::addSignature(person.drafts[0].body, *m_ring->identity(), m_name->id(),
+                                      seal::Purpose::Author))
+        return rows;
     rows.previous = m_tail.edge.text();
     const ledger::RightEdge before = m_tail.edge;
-    const auto written =
-        ledger::extend(m_tail, m_name->id(), person.drafts, noon(), *ledger::plainCodec());
+    const auto written = ledger::extend(m_tail, m_name->id(), person.drafts, noon(), *m_codec);
     m_shelf.steps.clear();
     if (!written || !m_cards.put(person.derived.cards, before, m_tail.edge)) return rows;
     const ledger::WrittenEntry& one = written->front();
@@ -89,7 +99,26 @@ RawRows RawAppend::rowsFor(int number) {
     rows.edge = m_tail.edge.text();
     rows.tick = m_tail.tick;
     rows.steps = m_shelf.steps;
+    if (m_ring) addSealed(rows, one);
     return rows;
+}
+
+void RawAppend::addSealed(RawRows& rows, const ledger::WrittenEntry& one) {
+    // Without the mark, the id of the epoch, nonce and tag; 32 zeros and one byte of padding.
+    constexpr std::size_t more = ledger::sealedRowMark.size() + 26 + 24 + 16 + 33;
+    if (const auto key = m_keys.ofSubject(*one.entry.subject); key && *key) {
+        rows.keyId = (*key)->id;
+        rows.keyText = (*key)->text;
+    }
+    if (const auto body = ledger::jcs(ledger::bodyJson(one.entry.body))) rows.body = *body;
+    for (const ShelfStep& step : rows.steps)
+        if (step.bytes.size() > more) rows.plain.emplace_back(step.bytes.size() - more, 'x');
+}
+
+bool RawAppend::putKey(const RawRows& rows) {
+    return rows.keyId.empty() ||
+           (at(FormerKey).text(1, rows.patient).run() &&
+            at(Key).text(1, rows.keyId).text(2, rows.patient).text(3, rows.keyText).run());
 }
 
 bool RawAppend::runStep(const ShelfStep& step) {
@@ -107,7 +136,7 @@ bool RawAppend::runStep(const ShelfStep& step) {
 
 bool RawAppend::write(const RawRows& rows) {
     bool isGood = !rows.steps.empty() && at(Begin).run() && at(Known).text(1, rows.command).run() &&
-                  at(Entry).count(1, rows.seq).blob(2, rows.entry).run() &&
+                  putKey(rows) && at(Entry).count(1, rows.seq).blob(2, rows.entry).run() &&
                   at(Command).text(1, rows.command).count(2, rows.seq).run() &&
                   at(Subject).text(1, rows.patient).count(2, rows.seq).run() &&
                   at(Edge).text(1, rows.edge).text(2, rows.previous).count(3, rows.tick).run();

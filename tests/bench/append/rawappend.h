@@ -7,6 +7,7 @@
 
 #include "bench/rawsqlite.h"
 #include "ledger/memoryledger.h"
+#include "seal/sealingcodec.h"
 #include "store/sqlledger.h"
 
 namespace bench {
@@ -41,15 +42,21 @@ struct RawRows {
     std::string command, patient, entry, edge, previous;
     std::uint64_t seq = 0, tick = 0;
     std::vector<ShelfStep> steps;
+    // Of a sealed record:
+    std::string keyId, keyText;      ///< the new patient's key
+    std::string body;                ///< what is signed and sealed into the entry
+    std::vector<std::string> plain;  ///< as many bytes as are sealed into each row
     std::size_t bytes() const;
 };
 
 /// The statements of SqlLedger::append by SQLite's own interface.
 class RawAppend {
   public:
-    explicit RawAppend(const std::string& path);
+    /// With a ring the rows are signed and sealed before they are handed out.
+    explicit RawAppend(const std::string& path,
+                       std::shared_ptr<const seal::Keyring> ring = nullptr);
 
-    bool isGood() const { return m_database && m_database->isGood() && m_statements.size() == 12; }
+    bool isGood() const { return m_database && m_database->isGood() && m_statements.size() == 14; }
     RawRows rowsFor(int number);
     bool write(const RawRows& rows);
 
@@ -62,6 +69,11 @@ class RawAppend {
     ledger::CardBook m_cards{m_shelf};
     RawStatement& at(std::size_t statement) { return *m_statements[statement]; }
     bool runStep(const ShelfStep& step);
+    bool putKey(const RawRows& rows);
+    void addSealed(RawRows& rows, const ledger::WrittenEntry& one);
+    std::shared_ptr<const seal::Keyring> m_ring;
+    ledger::MemoryKeyShelf m_keys;
+    std::shared_ptr<ledger::Codec> m_codec = ledger::plainCodec();
 };
 
 }  // namespace bench

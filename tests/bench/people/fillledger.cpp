@@ -104,6 +104,11 @@ PersonDrafts personDrafts(const ledger::Ledger& ledger, int number, const base::
     return person;
 }
 
+PersonDrafts lastEntryOf(PersonDrafts person) {
+    person.drafts.erase(person.drafts.begin(), person.drafts.end() - 1);
+    return person;
+}
+
 base::Result<base::StaffId> addHouse(ledger::Ledger& ledger, const base::Instant& now) {
     const auto staff = base::StaffId::random();
     const ledger::Derived none{.foldVersion = record::foldVersion};

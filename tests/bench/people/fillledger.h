@@ -20,6 +20,8 @@ struct PersonDrafts {
     ledger::Derived derived;
 };
 PersonDrafts personDrafts(const ledger::Ledger& ledger, int number, const base::Instant& now);
+/// Without all entries but the last.
+PersonDrafts lastEntryOf(PersonDrafts person);
 
 /// Noon of a day in 2026, UTC.
 base::Instant noon();
