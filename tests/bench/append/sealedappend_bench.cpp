@@ -16,8 +16,8 @@
 namespace bench {
 namespace {
 
-constexpr int peopleBefore = 1000;
-constexpr int appendsEach = 100;  // of one repetition
+constexpr int peopleSealed = 1000;
+constexpr int sealedEach = 100;  // of one repetition
 
 void sealBy(ledger::Ledger& ledger) {
     ledger.use(std::make_shared<seal::SealingCodec>(someKeys(), ledger.keyShelf()));
@@ -28,17 +28,17 @@ std::string sealedLedger() {
     const auto ledger = store::SqlLedger::open(path, store::OpenMode::Demonstration);
     if (!ledger) return {};
     sealBy(**ledger);
-    if (!addHouse(**ledger, noon()) || !addPeople(**ledger, peopleBefore, noon())) return {};
+    if (!addHouse(**ledger, noon()) || !addPeople(**ledger, peopleSealed, noon())) return {};
     return path;
 }
 
-void appendByLedger(benchmark::State& state) {
+void appendSealed(benchmark::State& state) {
     static const std::string path = sealedLedger();
     static const auto ledger = store::SqlLedger::open(path, store::OpenMode::Demonstration);
     if (!ledger) return state.SkipWithError("the ledger did not open");
     static int number = [] {
         sealBy(**ledger);
-        return peopleBefore;
+        return peopleSealed;
     }();
     for (auto _ : state) {
         PersonDrafts person = lastEntryOf(personDrafts(**ledger, number++, noon()));
@@ -61,9 +61,9 @@ void signAndSeal(const RawRows& rows, const std::string& message) {
         benchmark::DoNotOptimize(seal::sealBody(key, plain, rows.patient));
 }
 
-void appendRaw(benchmark::State& state) {
+void appendRawSealed(benchmark::State& state) {
     static RawAppend raw(sealedLedger(), someKeys());
-    static int number = peopleBefore;
+    static int number = peopleSealed;
     if (!raw.isGood()) return state.SkipWithError("the file did not open");
     for (auto _ : state) {
         const RawRows rows = raw.rowsFor(number++);
@@ -80,11 +80,11 @@ void appendRaw(benchmark::State& state) {
 
 void addSealedAppends() {
     const std::pair<const char*, void (*)(benchmark::State&)> all[] = {
-        {"append/sealed/ledger", appendByLedger}, {"append/sealed/raw", appendRaw}};
+        {"append/sealed/ledger", appendSealed}, {"append/sealed/raw", appendRawSealed}};
     for (const auto& [name, function] : all)
         benchmark::RegisterBenchmark(name, function)
             ->UseManualTime()
-            ->Iterations(appendsEach)
+            ->Iterations(sealedEach)
             ->Unit(benchmark::kMicrosecond);
 }
 

@@ -48,8 +48,8 @@ struct Stored {
         std::mt19937 random(20261126);
         for (const ledger::CardKeys& card : all) searchKeys += card.searchKeys.size();
         for (int i = 0; i < bench::words; ++i) {
-            const auto& keys = all[random() % all.size()].searchKeys;
-            words.push_back(keys[random() % keys.size()].substr(0, 1 + random() % longestWord));
+            const auto& found = all[random() % all.size()].searchKeys;
+            words.push_back(found[random() % found.size()].substr(0, 1 + random() % longestWord));
         }
         edge.append(ledger::leafHash("one"));
         ledger::CardIndex index(shelf);
