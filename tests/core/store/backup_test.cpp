@@ -99,16 +99,20 @@ TEST_F(Backup, IdsThatNoEntryTellsOfAreNotTrusted) {
         return done ? Code::Internal : done.error().code;
     };
     EXPECT_EQ(signsIn(), Code::Internal);
-    {
-        // One more former id, of the first entry alone: every entry fits it.
+    // One more former id, of the first entry alone or of all: every entry fits it.
+    const auto forge = [&](std::uint64_t size) {
         const auto ledger = m_folder.open("new.record");
-        const auto former = ledger->former();
-        const auto first = ledger->headAt(1).value().value();
-        const ledger::Lineage forged(ledger->id(), {{m_id, first}, former[0]});
-        ASSERT_TRUE(putLineage(ledger->database(), forged).ok());
+        const auto& id = size == 1 ? m_id : ledger->id();
+        std::vector<ledger::Former> former = {{id, ledger->headAt(size).value().value()},
+                                              {m_id, m_head}};
+        if (size > m_head.size) std::swap(former[0], former[1]);
+        ASSERT_TRUE(putLineage(ledger->database(), ledger::Lineage(ledger->id(), former)).ok());
+    };
+    for (const std::uint64_t size : {std::uint64_t{1}, m_head.size + 1}) {
+        forge(size);
+        EXPECT_TRUE(m_folder.open("new.record")->check()->isIntact());
+        EXPECT_EQ(signsIn(), Code::AccessChanged) << size;
     }
-    EXPECT_TRUE(m_folder.open("new.record")->check()->isIntact());
-    EXPECT_EQ(signsIn(), Code::AccessChanged);
 }
 
 TEST_F(Backup, AgainAfterRestoringIsABackupOfTheNewLedger) {
