@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/rowstream.h"
 
-#include <nlohmann/json.hpp>
+#include <optional>
 
+#include "ledger/bytes.h"
 #include "store/values.h"
 
 namespace store {
@@ -11,7 +12,8 @@ namespace {
 
 using base::Code;
 using base::Error;
-using nlohmann::json;
+using ledger::ByteReader;
+using ledger::ByteWriter;
 
 constexpr std::size_t lengthSize = 4;
 constexpr std::size_t longestRow = std::size_t{64} << 20U;  // bytes
@@ -41,34 +43,58 @@ std::string listed(const std::vector<std::string>& names) {
     return list;
 }
 
-json jsonOf(const QVariant& value) {
-    switch (value.typeId()) {
-        case QMetaType::QString:
-            return textOf(value);
-        case QMetaType::QByteArray: {
-            const QByteArray bytes = value.toByteArray();
-            return json::binary({bytes.begin(), bytes.end()});
-        }
-        default:
-            return value.isNull() ? json() : json(value.toLongLong());
+enum class Record : std::uint64_t { Table, Row };
+enum class Kind : std::uint64_t { Null, Integer, Text, Bytes };
+
+void putValue(ByteWriter& out, const QVariant& value) {
+    const auto put = [&](Kind kind) -> ByteWriter& {
+        return out.count(static_cast<std::uint64_t>(kind));
+    };
+    if (value.isNull())
+        put(Kind::Null);
+    else if (value.typeId() == QMetaType::QString)
+        put(Kind::Text).text(textOf(value));
+    else if (value.typeId() == QMetaType::QByteArray)
+        put(Kind::Bytes).text(bytesOf(value));
+    else
+        put(Kind::Integer).count(countOf(value));
+}
+
+/// Nothing for a kind there is none of.
+std::optional<QVariant> valueFrom(ByteReader& in) {
+    switch (static_cast<Kind>(in.count())) {
+        case Kind::Null:
+            return QVariant();
+        case Kind::Integer:
+            return countValue(in.count());
+        case Kind::Text:
+            return textValue(std::string(in.text()));
+        case Kind::Bytes:
+            return bytesValue(std::string(in.text()));
     }
+    return std::nullopt;
 }
 
-QVariant valueOf(const json& value) {
-    if (value.is_string()) return textValue(value.get_ref<const std::string&>());
-    if (value.is_number_integer()) return value.get<qlonglong>();
-    if (!value.is_binary()) return {};
-    const auto& bytes = value.get_binary();
-    return bytesValue({bytes.begin(), bytes.end()});
-}
-
-std::string framed(const json& content) {
-    std::string bytes(lengthSize, '\0');
-    json::to_cbor(content, bytes);
-    const std::size_t size = bytes.size() - lengthSize;
+std::string framed(ByteWriter& content) {
+    const std::string bytes = content.take();
+    std::string length(lengthSize, '\0');
     for (std::size_t i = 0; i < lengthSize; ++i)
-        bytes[i] = static_cast<char>((size >> (8 * (lengthSize - 1 - i))) & 0xffU);
-    return bytes;
+        length[i] = static_cast<char>((bytes.size() >> (8 * (lengthSize - 1 - i))) & 0xffU);
+    return length + bytes;
+}
+
+std::string tableRecord(const std::string& table, const std::vector<std::string>& columns) {
+    ByteWriter out;
+    out.count(static_cast<std::uint64_t>(Record::Table)).text(table).count(columns.size());
+    for (const std::string& column : columns) out.text(column);
+    return framed(out);
+}
+
+std::string rowRecord(const Row& row) {
+    ByteWriter out;
+    out.count(static_cast<std::uint64_t>(Record::Row)).count(row.size());
+    for (const QVariant& value : row) putValue(out, value);
+    return framed(out);
 }
 
 std::size_t lengthIn(std::string_view bytes) {
@@ -81,14 +107,11 @@ std::size_t lengthIn(std::string_view bytes) {
 base::Outcome writeTable(Database& database, const std::string& table, const TakeBytes& take) {
     const auto columns = columnsOf(database, table);
     if (!columns) return columns.error();
-    if (const auto done = take(framed({{"columns", *columns}, {"table", table}})); !done)
-        return done;
+    if (const auto done = take(tableRecord(table, *columns)); !done) return done;
     const std::string sql = "SELECT " + listed(*columns) + " FROM \"" + table + "\" ORDER BY 1";
     base::Outcome taken = base::Done{};
     const auto read = database.each(sql, [&](const Row& row) {
-        json content = json::array();
-        for (const QVariant& value : row) content.push_back(jsonOf(value));
-        taken = take(framed(content));
+        taken = take(rowRecord(row));
         return taken.ok();
     });
     return read ? taken : read;
@@ -111,7 +134,8 @@ base::Outcome RowReceiver::take(std::string_view bytes) {
         const std::size_t size = lengthIn(std::string_view(m_left).substr(at));
         if (size > longestRow) return Error{Code::BackupChanged};
         if (m_left.size() - at - lengthSize < size) break;
-        if (const auto done = row(m_left.substr(at + lengthSize, size)); !done) return done;
+        if (const auto done = record(std::string_view(m_left).substr(at + lengthSize, size)); !done)
+            return done;
         at += lengthSize + size;
     }
     m_left.erase(0, at);
@@ -135,21 +159,30 @@ base::Outcome RowReceiver::table(const std::string& name, const std::vector<std:
     return base::Done{};
 }
 
-base::Outcome RowReceiver::row(const std::string& cbor) {
-    const json content = json::from_cbor(cbor, true, false);
-    if (content.is_object()) {
-        if (!content.contains("table") || !content["table"].is_string() ||
-            !content.contains("columns") || !content["columns"].is_array())
-            return Error{Code::BackupChanged};
-        std::vector<std::string> columns;
-        for (const json& one : content["columns"])
-            columns.push_back(one.is_string() ? one.get<std::string>() : std::string());
-        return table(content["table"], columns);
+base::Outcome RowReceiver::record(std::string_view bytes) {
+    ByteReader in(bytes);
+    switch (static_cast<Record>(in.count())) {
+        case Record::Table: {
+            const std::string name(in.text());
+            std::vector<std::string> columns(in.countOf(sizeof(std::uint64_t)));
+            for (std::string& column : columns) column = in.text();
+            return in.isWhole() ? table(name, columns) : Error{Code::BackupChanged};
+        }
+        case Record::Row: {
+            Values values;
+            for (std::uint64_t left = in.countOf(sizeof(std::uint64_t)); left > 0; --left) {
+                auto value = valueFrom(in);
+                if (!value) return Error{Code::BackupChanged};
+                values.push_back(std::move(*value));
+            }
+            return in.isWhole() ? row(values) : Error{Code::BackupChanged};
+        }
     }
-    if (!content.is_array() || m_insert.empty() || content.size() != m_columns)
-        return Error{Code::BackupChanged};
-    Values values;
-    for (const json& one : content) values.push_back(valueOf(one));
+    return Error{Code::BackupChanged};
+}
+
+base::Outcome RowReceiver::row(const Values& values) {
+    if (m_insert.empty() || values.size() != m_columns) return Error{Code::BackupChanged};
     auto done = m_database.run(m_insert.c_str(), values);
     if (!done && done.error().code == Code::Internal) return Error{Code::BackupChanged};
     return done;

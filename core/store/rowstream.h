@@ -8,7 +8,7 @@
 #include "store/database.h"
 
 /// All rows of a record as a stream of bytes: for each table its name and columns, then its rows,
-/// each as CBOR (RFC 8949) after its length in four bytes.
+/// each after its length in four bytes.
 namespace store {
 
 using TakeBytes = std::function<base::Outcome(const std::string& bytes)>;
@@ -27,7 +27,8 @@ class RowReceiver {
     base::Outcome finish() const;
 
   private:
-    base::Outcome row(const std::string& cbor);
+    base::Outcome record(std::string_view bytes);
+    base::Outcome row(const Values& values);
     base::Outcome table(const std::string& name, const std::vector<std::string>& columns);
 
     Database& m_database;

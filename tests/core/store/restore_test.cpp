@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include "core/store/backedup.h"
+#include "ledger/bytes.h"
 #include "support/faultvfs.h"
 
 namespace store {
@@ -107,6 +108,41 @@ TEST_F(Restore, OverAForkOfTheSameLedgerIsRefused) {
 TEST_F(Restore, BesideACopyThatHasTheFolderOpenIsRefused) {
     const auto open = m_folder.open();
     EXPECT_EQ(codeOf(asIris("ward.record")), Code::StoreLocked);
+}
+
+/// Whoever knows the public keys can seal a file that opens.
+TEST_F(Restore, ASealedFileThatHoldsNoRecordIsRefused) {
+    const auto head = readBackupHead(m_file).value();
+    const auto rows = seal::readKeyRows(head.access).value().value();
+    const auto table = [](const std::string& name, const std::vector<std::string>& columns) {
+        ledger::ByteWriter out;
+        out.count(0).text(name).count(columns.size());
+        for (const std::string& column : columns) out.text(column);
+        const std::string bytes = out.take();
+        return lengthText(bytes.size()) + bytes;
+    };
+    const auto row = [](std::uint64_t kind) {
+        ledger::ByteWriter out;
+        const std::string bytes =
+            out.count(1).count(2).count(kind).text("x").count(2).text("y").take();
+        return lengthText(bytes.size()) + bytes;
+    };
+    const std::string meta = table("meta", {"key", "value"});
+    for (const std::string& stream :
+         {std::string(), std::string(100, 'x'), std::string("\xff\xff\xff\xff"),
+          lengthText(8) + std::string(8, 'x'), meta, row(2), meta + row(2), meta + row(9),
+          meta + row(2) + row(2), table("meta", {"key"}), table("sqlite_schema", {"name"}),
+          table("meta\" (key) VALUES (1); --", {"key"}), meta + row(2).substr(0, 20)}) {
+        auto writer = BackupWriter::begin(m_folder.path("other.backup"));
+        ASSERT_TRUE(writer.ok());
+        ASSERT_TRUE(writer->writeHead(head, rows).ok());
+        ASSERT_TRUE(writer->write(stream).ok());
+        ASSERT_TRUE(writer->finish().ok());
+        const auto done =
+            restoreFrom(m_folder.path("other.backup"), "x.record", "Iris Mora", m_irises);
+        EXPECT_FALSE(done.ok());
+        EXPECT_TRUE(leftNothing());
+    }
 }
 
 /// Fails the n-th write or sync and all after it, as a full disk does.
