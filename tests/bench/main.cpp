@@ -41,6 +41,7 @@ int main(int argc, char** argv) {
     bench::addStarts();
     bench::addAppends();
     bench::addSealedAppends();
+    bench::addSignIns();
     bench::addIndexes();
     bench::addKeys();
     bench::addPapers();

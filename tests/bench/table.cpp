@@ -114,6 +114,10 @@ std::vector<Row> rows() {
                        name + "/desk", name + "/raw"});
     }
     all.push_back(
+        {"name and passphrase to the list of 1000 sealed learners painted; over Argon2id "
+         "of the two",
+         "signin/painted", "signin/stretched"});
+    all.push_back(
         {"a million sealed search keys, from sign-in to the first word; over opening the seals",
          "index/open/index", "index/open/seal"});
     all.push_back({"slowest hundredth of words of 1 to 6 letters among them; over gathering anew",

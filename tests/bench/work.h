@@ -22,6 +22,7 @@ std::string freshFolder();
 void addStarts();
 void addAppends();
 void addSealedAppends();
+void addSignIns();
 void addIndexes();
 void addKeys();
 void addPapers();
