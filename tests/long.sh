@@ -12,6 +12,8 @@ usage: tests/long.sh NAME
   asan   builds with the address and undefined-behaviour sanitizers and runs every test
   bare   starts and tests the program on a Debian 12 that has nothing yet (root, some 15 minutes)
   faults   fails every write and every sync of a scripted `ninebark desk`, disk full and I/O error
+  forge   changes a sealed record 100000 times or NINEBARK_FORGERIES, by a seed or NINEBARK_SEED;
+         verify has to notice each by one head that is newer than the change
   fuzz   damages packs, entries, events, desk lines and paper letters, 20000 of each or
          NINEBARK_ROUNDS, by a seed or NINEBARK_SEED, under the sanitizers
   kill   kills the ledger's writer and `ninebark desk`, 400 times each or NINEBARK_ROUNDS, by a
@@ -24,7 +26,7 @@ TEXT
 }
 
 case ${1:-} in
-    asan | bare | faults | fuzz | kill | mutants | pictures | tidy) run=$1 ;;
+    asan | bare | faults | forge | fuzz | kill | mutants | pictures | tidy) run=$1 ;;
     *) usage >&2 && exit 64 ;;
 esac
 shift

@@ -543,6 +543,22 @@
         <source>The record there is newer than the backup: it has %1 entries, the backup has %2. Nothing was restored and nothing was changed there. Restore into a folder of its own.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>An educator and an auditor erase a record together, each with their own passphrase. Nothing was erased. Ask the other one to come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reason stays when the record is gone, and it has a name or number of the record in it. Nothing was erased. Say why without naming anybody.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit of this patient is open. Nothing was erased. End the visit first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This record was erased by two people. Nobody can read it any more, and nothing can be added to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -2555,15 +2571,7 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>changed since it was sealed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>a signature does not hold.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>signed by a key that nobody here was given.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2580,10 +2588,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>were known once and are gone.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not what the paper was made from.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2691,6 +2695,65 @@ Taught by %2</source>
     <message>
         <source>saved a paper</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted lower than the one before it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open to everybody, in a sealed record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not signed, though what it says always is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changes who can open the record, by nobody who may.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its key is gone, and nothing says that two people erased it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>erased by two people, and its key is there again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rests on entries that came after it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not found where it is looked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not the end of the record that was written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>told in two ways by what papers, backups and colleagues knew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed since it was sealed, or its key was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed by a key that its author did not have then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>known from a paper or backup of another record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sealed bodies are erased</source>
+        <translation>
+            <numerusform>%n sealed body is erased</numerusform>
+            <numerusform>%n sealed bodies are erased</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -10,6 +10,7 @@
 #include "cli/packcommands.h"
 #include "cli/papercommand.h"
 #include "cli/recordcommands.h"
+#include "cli/verifycommand.h"
 
 namespace app {
 namespace {

@@ -18,10 +18,12 @@ bool isHex(const std::string& text, std::size_t letters) {
            text.find_first_not_of("0123456789abcdef") == std::string::npos;
 }
 
+bool saysNumbers(const std::string& paper) { return paper.find(':') != std::string::npos; }
+
 }  // namespace
 
-std::optional<PaperHead> PaperHead::ofNumbers(const std::string& text) {
-    PaperHead head;
+std::optional<proof::KnownHead> headOfNumbers(const std::string& text) {
+    proof::KnownHead head;
     const std::size_t colon = text.find(':');
     if (colon == std::string::npos) return std::nullopt;
     const char* const end = text.data() + colon;
@@ -40,10 +42,18 @@ std::optional<PaperHead> PaperHead::ofNumbers(const std::string& text) {
     return std::nullopt;
 }
 
-base::Result<PaperHead> PaperHead::ofLetters(const std::string& typed) {
-    const auto code = seal::readPaperLetters(typed);
-    if (!code) return code.error();
-    return PaperHead{.size = code->size, .begin = code->rootStart};
+base::Result<std::vector<proof::KnownHead>> RecordArguments::heads() const {
+    std::vector<proof::KnownHead> heads;
+    for (const std::string& paper : papers) {
+        if (saysNumbers(paper)) {
+            heads.push_back(*headOfNumbers(paper));
+            continue;
+        }
+        const auto code = seal::readPaperLetters(paper);
+        if (!code) return code.error();
+        heads.push_back(proof::KnownHead::of(*code));
+    }
+    return heads;
 }
 
 std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::string>& words,
@@ -56,7 +66,11 @@ std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::str
             continue;
         }
         const bool isThere = known.count(words[i]) > 0 && i + 1 < words.size();
-        if (!isThere || !options.emplace(words[i], words[i + 1]).second) return std::nullopt;
+        if (!isThere) return std::nullopt;
+        if (words[i] == "--paper")  // as many as there are
+            asked.papers.push_back(words[i + 1]);
+        else if (!options.emplace(words[i], words[i + 1]).second)
+            return std::nullopt;
         ++i;
     }
     asked.data = options["--data"];
@@ -66,10 +80,9 @@ std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::str
         if (!patient) return std::nullopt;
         asked.patient = *patient;
     }
-    if (const auto text = options.find("--paper"); text != options.end()) {
-        asked.paper = text->second;
-        if (asked.saysNumbers() && !PaperHead::ofNumbers(text->second)) return std::nullopt;
-    }
+    for (const std::string& paper : asked.papers)
+        if (saysNumbers(paper) && !headOfNumbers(paper)) return std::nullopt;
+    if (const auto text = options.find("--as"); text != options.end()) asked.as = text->second;
     return asked;
 }
 

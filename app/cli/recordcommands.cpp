@@ -7,6 +7,7 @@
 #include "cli/qtcore.h"
 #include "cli/recordarguments.h"
 #include "cli/recordjson.h"
+#include "cli/recordreport.h"
 #include "compose.h"
 #include "record/derivation.h"
 #include "store/recordfile.h"
@@ -19,116 +20,7 @@ using base::Code;
 using store::OpenMode;
 using store::SqlLedger;
 
-const char* wordFor(store::Damage damage) {
-    switch (damage) {
-        case store::Damage::Gap:
-            return "gap";
-        case store::Damage::Unreadable:
-            return "unreadable";
-        case store::Damage::OtherPlace:
-            return "other-place";
-        case store::Damage::TickBack:
-            return "tick-back";
-        case store::Damage::DoubledId:
-            return "doubled-id";
-        case store::Damage::Index:
-            return "index";
-        case store::Damage::RightEdge:
-            return "right-edge";
-        case store::Damage::Blob:
-            return "blob";
-    }
-    return "";
-}
-
-const char* sentenceFor(store::Damage damage) {
-    switch (damage) {
-        case store::Damage::Gap:
-            return "the entry is missing";
-        case store::Damage::Unreadable:
-            return "the entry can't be read";
-        case store::Damage::OtherPlace:
-            return "the entry belongs to another place or another ledger";
-        case store::Damage::TickBack:
-            return "the entry's count is not above the one before";
-        case store::Damage::DoubledId:
-            return "the entry has the id of an earlier one";
-        case store::Damage::Index:
-            return "the entry is not found by its id or its patient; record rebuild mends this";
-        case store::Damage::RightEdge:
-            return "the stored end of the record is not that of its entries";
-        case store::Damage::Blob:
-            return "the stored file in this row is not what its digest says";
-    }
-    return "";
-}
-
-/// What was found, gathered for both kinds of answer.
-class Findings {
-  public:
-    void add(const std::string& word, std::uint64_t at, const std::string& sentence) {
-        m_list.push_back({{"damage", word}, {"seq", at}, {"text", sentence}});
-    }
-    ExitCode tell(const ledger::Head& head, bool asJson, std::ostream& out,
-                  std::ostream& err) const {
-        for (const Json& one : m_list)
-            err << one["damage"].get<std::string>() << " at " << one["seq"] << ": "
-                << one["text"].get<std::string>() << '\n';
-        if (asJson)
-            writeJson({{"ok", m_list.empty()},
-                       {"size", head.size},
-                       {"root", head.root},
-                       {"findings", m_list}},
-                      out);
-        else if (m_list.empty())
-            out << "intact: " << head.size << " entries, root " << head.root << '\n';
-        return m_list.empty() ? ExitCode::Done : ExitCode::Wrong;
-    }
-
-  private:
-    Json m_list = Json::array();
-};
-
 std::string fileOf(const RecordArguments& asked) { return store::recordFileIn(asked.data); }
-
-/// Holds what is derived against the entries; only for a record whose entries are sound.
-base::Outcome checkDerived(const RecordArguments& asked, Findings& findings) {
-    const auto ledger = SqlLedger::openToRead(fileOf(asked), OpenMode::Demonstration);
-    if (!ledger) return ledger.error();
-    if ((*ledger)->head().size == 0) return base::Done{};
-    const auto shelf = compiledShelf();
-    if (!shelf) return shelf.error();
-    const auto derived = record::deriveAll(**ledger, **shelf);
-    if (!derived) return derived.error();
-    const auto fits = (*ledger)->areDerived(*derived);
-    if (!fits) return fits.error();
-    if (!*fits)
-        findings.add("derived", 0,
-                     "the list of learners or the open visit is not as the entries say; "
-                     "record rebuild mends this");
-    return base::Done{};
-}
-
-base::Result<PaperHead> paperHead(const RecordArguments& asked) {
-    if (!asked.saysNumbers()) return PaperHead::ofLetters(*asked.paper);
-    return *PaperHead::ofNumbers(*asked.paper);
-}
-
-/// Holds what a paper says against the record. A root may be shortened, as on paper.
-base::Outcome checkPaper(const RecordArguments& asked, Findings& findings) {
-    if (!asked.paper) return base::Done{};
-    const auto paper = paperHead(asked);
-    if (!paper) return paper.error();
-    const auto ledger = SqlLedger::openToRead(fileOf(asked), OpenMode::Demonstration);
-    if (!ledger) return ledger.error();
-    const auto head = (*ledger)->headAt(paper->size);
-    if (!head) return head.error();
-    if (!*head)
-        findings.add("paper", paper->size, "the record has fewer entries than the paper says");
-    else if (!paper->agreesWith((*head)->root))
-        findings.add("paper", paper->size, "the record had another root at this size");
-    return base::Done{};
-}
 
 /// All cards, page by page.
 base::Result<std::vector<record::Card>> allCards(desk::Desk& desk) {
@@ -191,23 +83,6 @@ ExitCode RecordShowCommand::run(const std::vector<std::string>& arguments, std::
                           : showList(**desk, asked->asJson, out, err);
 }
 
-ExitCode RecordVerifyCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
-                                  std::ostream& err) const {
-    const auto asked = RecordArguments::parse(arguments, {"--data", "--paper"});
-    if (!asked) return ExitCode::Usage;
-    const QtCore qt;
-    const auto report = SqlLedger::checkFile(fileOf(*asked), OpenMode::Demonstration);
-    if (!report) return sayError(report.error(), ExitCode::Unreadable, asked->asJson, out, err);
-    Findings findings;
-    for (const store::Finding& one : report->findings)
-        findings.add(wordFor(one.damage), one.seq, sentenceFor(one.damage));
-    if (report->isIntact())
-        for (const auto& check : {checkDerived, checkPaper})
-            if (const auto done = check(*asked, findings); !done)
-                return sayRefused(done.error(), *asked, out, err);
-    return findings.tell(report->head, asked->asJson, out, err);
-}
-
 ExitCode RecordRebuildCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
                                    std::ostream& err) const {
     const auto asked = RecordArguments::parse(arguments, {"--data"});
@@ -225,13 +100,10 @@ ExitCode RecordRebuildCommand::run(const std::vector<std::string>& arguments, st
     if (head.size > 0)  // an empty record has no derived rows at all
         if (const auto done = (*ledger)->rebuild(*derived); !done)
             return sayRefused(done.error(), *asked, out, err);
-    Findings findings;
+    proof::Report report{.head = head, .signatures = 0};
     if (before->edgeSize > head.size)
-        findings.add("entries-missing", head.size,
-                     "the record once had " + std::to_string(before->edgeSize) +
-                         " entries; those after the " + std::to_string(head.size) +
-                         " that are there are gone");
-    return findings.tell(head, asked->asJson, out, err);
+        report.findings.push_back({proof::Kind::CutOff, head.size, before->edgeSize - 1});
+    return tell(report, asked->asJson, out, err);
 }
 
 }  // namespace app

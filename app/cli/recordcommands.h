@@ -15,17 +15,6 @@ class RecordShowCommand : public Command {
                  std::ostream& err) const override;
 };
 
-/// Holds every entry against its hash and every derived row against the entries, and says whether
-/// a paper's ledger size and root agree with them. Exit: 0 intact, 1 what is wrong is named,
-/// 2 unreadable.
-class RecordVerifyCommand : public Command {
-  public:
-    std::string name() const override { return "record verify"; }
-    std::string usage() const override { return "--data DIR [--paper CODE] [--json]"; }
-    ExitCode run(const std::vector<std::string>& arguments, std::ostream& out,
-                 std::ostream& err) const override;
-};
-
 /// Makes every derived row from the entries again. Exit: 0 done, 1 an entry is damaged (nothing
 /// was changed) or entries are missing at the end (what is there is in order again).
 class RecordRebuildCommand : public Command {

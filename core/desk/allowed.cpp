@@ -35,6 +35,7 @@ class Guard {
     Outcome may(const record::ChangeAccess&) const { return Error{Code::AccessByKeysOnly}; }
     Outcome may(const record::NoteUse&) const { return Error{Code::NotByCommand}; }
     Outcome may(const record::ContinueLedger&) const { return Error{Code::NotByCommand}; }
+    Outcome may(const record::ErasePatient&) const { return Error{Code::EraseTwo}; }
     Outcome may(const record::SetUnit& said) const {
         if (base::isBlank(said.teamNow)) return Error{Code::NumberMissing};
         return Done{};

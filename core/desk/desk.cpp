@@ -10,7 +10,7 @@
 #include "desk/fit.h"
 #include "record/derivation.h"
 #include "record/draft.h"
-#include "seal/signature.h"
+#include "record/purpose.h"
 
 namespace desk {
 namespace {
@@ -34,16 +34,6 @@ bool showsOnCards(const record::Payload& payload) {
                    !std::is_same_v<T, practice::RecordChange>;
         },
         payload);
-}
-
-/// What is signed, and why: what decides about a learner, and what changes how an earlier entry is
-/// read. All others are told by their author and proven by the log.
-std::optional<seal::Purpose> purposeOf(const record::Payload& payload) {
-    if (std::holds_alternative<record::SignOff>(payload)) return seal::Purpose::EventWitness;
-    if (std::holds_alternative<record::DecideHelp>(payload)) return seal::Purpose::Author;
-    if (std::holds_alternative<record::AddLateEntry>(payload)) return seal::Purpose::Author;
-    if (std::holds_alternative<record::AddAddendum>(payload)) return seal::Purpose::Addendum;
-    return std::nullopt;
 }
 
 }  // namespace
@@ -76,6 +66,14 @@ base::Outcome Desk::readHouse() {
     m_view.house = record::foldHouse(*entries);
     m_view.head = m_ledger.head();
     if (m_gate && m_gate->person()) m_view.teacher = m_gate->person()->said.staff;
+    Q_EMIT changed();
+    return Done{};
+}
+
+base::Outcome Desk::readErased() {
+    if (auto house = readHouse(); !house) return house;
+    if (m_view.record && m_view.house.isErased(m_view.record->id)) closeRecord();
+    if (auto cards = readCards(); !cards) return cards;
     Q_EMIT changed();
     return Done{};
 }
@@ -170,11 +168,12 @@ base::Result<Reply> Desk::write(const Command& command, const base::Instant& now
 }
 
 Outcome Desk::sign(ledger::Draft& draft, const record::Payload& payload) {
-    const auto purpose = purposeOf(payload);
+    const auto purpose = record::purposeOf(payload);
     if (!m_gate || !purpose) return Done{};
     if (std::holds_alternative<record::SignOff>(payload) && !m_gate->takeConfirmation())
         return Error{Code::AccessConfirm};
-    return seal::addSignature(draft.body, *m_gate->identity(), m_ledger.id(), *purpose);
+    return seal::addSignature(draft.body, *m_gate->identity(), {m_ledger.id(), draft.subject},
+                              *purpose);
 }
 
 ledger::Entry Desk::provisional(const ledger::Draft& draft, const base::Instant& now) const {
@@ -286,6 +285,8 @@ base::Outcome Desk::openRecord(const base::PatientId& patient,
     auto entries = m_ledger.ofSubject(patient);
     if (!entries) return entries.error();
     if (entries->empty()) return Error{Code::PatientUnknown};
+    if (m_view.house.isErased(patient)) return Error{Code::PatientErased};
+    if (!entries->front().isOpen) return Error{Code::SealKeyMissing};
     if (auto packs = record::fetchPacks(m_ledger, m_shelf, *entries); !packs) return packs;
     m_view.record = record::foldRecord(*entries, m_shelf);
     m_view.learner = learner;

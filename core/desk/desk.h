@@ -54,6 +54,8 @@ class Desk : public QObject {
     // record was opened; no other entry is written.
     /// Again, after somebody signed in or the gate let people in or out.
     base::Outcome readHouse();
+    /// After the gate erased somebody: they leave the list and the view.
+    base::Outcome readErased();
     /// Where people sign in this does nothing: whoever is signed in works here.
     void workAs(const base::StaffId& teacher);
     base::Outcome lookFor(const std::string& typed, std::uint64_t offset = 0);

@@ -117,6 +117,11 @@ Outcome Gate::append(const KeyChange& change, const seal::Identity& by) {
                 seal::addSignature(draft.body, by, m_ledger.id(), seal::Purpose::Author);
             !done)
             return done;
+    if (change.proof)
+        if (const auto done = seal::addSignature(drafts.back().body, change.proof->signer(),
+                                                 m_ledger.id(), seal::Purpose::Verification);
+            !done)
+            return done;
     const auto version = m_ledger.foldVersion();
     if (!version) return version.error();
     ledger::Derived derived;

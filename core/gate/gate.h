@@ -22,6 +22,13 @@ struct Terms {
     bool notesUse = false;      ///< who signs in and out, and what note() is told, is written down
 };
 
+/// What two people erase together: an educator and an auditor.
+struct Erasing {
+    base::PatientId patient;
+    std::string why;     ///< in words that name nobody of the record
+    std::string second;  ///< the typed name of the one who is not signed in
+};
+
 /// The way into one ledger. While somebody is signed in the ledger seals and opens by their keys;
 /// at all other times nothing of it can be read. Every change is an entry, signed by whoever made
 /// it. Belongs to the ledger's thread but for the slow halves.
@@ -66,6 +73,11 @@ class Gate {
     /// New keys for somebody who lost the passphrase. Errors: AccessEducators, AccessNotOneself,
     /// those of reset().
     Slow<base::Done> reset(const base::StaffId& person, seal::Secret passphrase);
+    /// Destroys a patient's key, by an entry that both sign. `own` and `others` are the passphrases
+    /// of the one who is signed in and of the second person. Errors: EraseTwo, EraseNames,
+    /// EraseVisit, PatientErased, PatientUnknown, TextMissing, AccessSignedOut, AccessWait,
+    /// SealWrongPassphrase.
+    Slow<base::Done> erase(const Erasing& asked, seal::Secret own, seal::Secret others);
     /// Errors: AccessEducators, AccessNotOneself, AccessRetired.
     base::Outcome retire(const base::StaffId& person);
     /// Gives the letters of a new sheet. Errors: AccessEducators.
@@ -97,6 +109,8 @@ class Gate {
     base::Outcome enter(KeyChange change);
     base::Outcome write(KeyChange change);
     base::Outcome append(const KeyChange& change, const seal::Identity& by);
+    base::Outcome mayErase(const Erasing& asked, const base::StaffId& second) const;
+    base::Outcome finishErasing(const Erasing& asked, const KeyChange& second);
     base::Result<record::House> trustedHouse(const seal::Keyring& ring,
                                              const base::StaffId& person) const;
     void isHere();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/keychange.h"
 
+#include "ledger/base64url.h"
 #include "seal/newpassphrase.h"
 
 namespace gate {
@@ -24,6 +25,10 @@ const seal::WrappedIdentity* rowByHandle(const KeyRows& rows, const std::string&
     for (const seal::WrappedIdentity& one : rows.people)
         if (one.handle == handle) return &one;
     return nullptr;
+}
+
+std::string signerOf(const seal::Recovery& sheet) {
+    return ledger::toBase64Url(sheet.signer().known().signing);
 }
 
 /// Names the epoch that begins.
@@ -64,6 +69,7 @@ Changed founded(const base::LedgerId& home, const Newcomer& first, const Secret&
     if (!ring) return ring.error();
     change.said = {id, AccessChange::Founded, ring->identity()->known().kid()};
     announce(change.said, *ring);
+    change.said.recovery = signerOf(sheet);
     change.adds = educator(first, id);
     change.ring = std::make_shared<Keyring>(std::move(*ring));
     change.sheet = sheet.letters();
@@ -90,7 +96,7 @@ Changed signedIn(const KeyRows& rows, const std::string& name, const Secret& pas
 Changed recovered(const KeyRows& rows, const Secret& letters, const Newcomer& person,
                   const Secret& passphrase, const Cost& cost) {
     if (const auto may = mayBe(passphrase, person.name); !may) return may.error();
-    const auto sheet = seal::Recovery::fromLetters(letters);
+    auto sheet = seal::Recovery::fromLetters(letters);
     if (!sheet) return sheet.error();
     const auto opened = Keyring::unlockWithRecovery(rows, *sheet);
     if (!opened) return opened.error();
@@ -107,6 +113,7 @@ Changed recovered(const KeyRows& rows, const Secret& letters, const Newcomer& pe
     auto ring = ringFrom(change.rows, *handle, passphrase);
     if (!ring) return ring.error();
     change.ring = std::move(*ring);
+    change.proof = std::make_shared<const seal::Recovery>(std::move(*sheet));
     return change;
 }
 
@@ -166,6 +173,7 @@ Changed withNewRecovery(const KeyRows& rows, const Keyring& by, const base::Staf
     const auto sheet = seal::Recovery::generate();
     KeyChange change{.rows = rows, .said = {person, AccessChange::NewRecovery, {}}};
     change.said.kid = by.identity()->known().kid();
+    change.said.recovery = signerOf(sheet);
     seal::replaceRecovery(change.rows, sheet, by);
     change.sheet = sheet.letters();
     return change;

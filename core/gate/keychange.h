@@ -25,7 +25,9 @@ struct KeyChange {
     std::optional<record::AddStaff> adds = {};  ///< who comes onto the staff list with it
     std::shared_ptr<seal::Keyring> ring = {};   ///< what is sealed with from now on
     std::optional<seal::Secret> sheet = {};     ///< the letters of a new recovery sheet
-    bool isWritten = true;                      ///< false: a sign-in that changes no row
+    /// What the sheet they came in by signs with, to prove that they hold it.
+    std::shared_ptr<const seal::Recovery> proof = {};
+    bool isWritten = true;  ///< false: a sign-in that changes no row
 };
 
 using Changed = base::Result<KeyChange>;

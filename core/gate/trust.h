@@ -16,9 +16,9 @@ namespace gate {
 /// under an epoch that was told of before; and every epoch that opened has to be one of those.
 /// `entries` are the house's own, opened. Where the ledger has another id than before, an entry has
 /// to tell from which head it went on, and none tells of more. That the whole record was put in the
-/// place of another one is for the heads on papers and backups to show. Nor does it tell a member
-/// of staff who, with a program of their own, says to have come in by the recovery sheet: that
-/// entry stands in the record to be seen. Errors: AccessChanged, naming what.
+/// place of another one is for the heads on papers and backups to show. Who comes in by the
+/// recovery sheet signs by the sheet too, so nobody of the staff can say so without having it in
+/// hand. Errors: AccessChanged, naming what.
 base::Outcome trust(const std::vector<ledger::Entry>& entries, const ledger::Lineage& lineage,
                     const seal::KeyRows& rows, const seal::Keyring& ring);
 

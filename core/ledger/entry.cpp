@@ -137,15 +137,19 @@ base::Result<std::string> entryBytes(Entry& entry, Codec& codec) {
 base::Result<Entry> readEntry(const std::string& bytes, Codec& codec) {
     const auto envelope = readEnvelope(bytes);
     if (!envelope) return envelope.error();
-    Entry entry{.ledger = envelope->ledger,
-                .seq = envelope->seq,
-                .tick = envelope->tick,
-                .wallMs = envelope->wallMs,
-                .bootId = envelope->bootId,
-                .bootMs = envelope->bootMs,
-                .subject = envelope->subject,
-                .key = envelope->closed.key};
-    const auto opened = codec.open(headOf(*envelope), envelope->closed);
+    return readEntry(*envelope, codec);
+}
+
+base::Result<Entry> readEntry(const Envelope& envelope, Codec& codec) {
+    Entry entry{.ledger = envelope.ledger,
+                .seq = envelope.seq,
+                .tick = envelope.tick,
+                .wallMs = envelope.wallMs,
+                .bootId = envelope.bootId,
+                .bootMs = envelope.bootMs,
+                .subject = envelope.subject,
+                .key = envelope.closed.key};
+    const auto opened = codec.open(headOf(envelope), envelope.closed);
     if (!opened) return opened.error();
     entry.isOpen = opened->has_value();
     if (!entry.isOpen) return entry;

@@ -86,6 +86,8 @@ base::Result<std::string> entryBytes(Entry& entry, Codec& codec);
 /// Reads such bytes; refuses what readEnvelope() refuses and a body that is not canonical. When
 /// the codec has no key for it, the entry comes back with isOpen false.
 base::Result<Entry> readEntry(const std::string& bytes, Codec& codec);
+/// Reads the rest of what readEnvelope() has read.
+base::Result<Entry> readEntry(const Envelope& envelope, Codec& codec);
 
 /// The same by the plain codec.
 base::Result<std::string> entryBytes(Entry entry);

@@ -40,6 +40,8 @@ struct Derived {
     /// Put in place of the rows of the same kind and id. They stay in a rebuild(), as no entry has
     /// what they hold.
     std::vector<AccessRow> access = {};
+    /// Whose keys are destroyed with it, see Ledger::forget().
+    std::optional<base::PatientId> forgets = {};
 
     bool operator==(const Derived&) const = default;
 };

@@ -108,6 +108,8 @@ base::Result<std::vector<Entry>> MemoryLedger::append(const std::vector<Draft>& 
         entries.push_back(std::move(item.entry));
     }
     putRest(derived);
+    if (derived.forgets)
+        if (const auto gone = forgetNow(*derived.forgets); !gone) return gone.error();
     return entries;
 }
 
@@ -196,7 +198,9 @@ base::Outcome MemoryLedger::rebuild(const Derived& all) {
     return base::Done{};
 }
 
-base::Outcome MemoryLedger::forget(const base::PatientId& patient) {
+base::Outcome MemoryLedger::forget(const base::PatientId& patient) { return forgetNow(patient); }
+
+base::Outcome MemoryLedger::forgetNow(const base::PatientId& patient) {
     if (const auto gone = m_cards.book.forget(patient, m_tail.edge); !gone) return gone;
     if (m_openVisit && m_openVisit->patient == patient) m_openVisit.reset();
     return m_keys.erase(patient);

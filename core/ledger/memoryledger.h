@@ -78,6 +78,8 @@ class MemoryLedger : public Ledger {
     base::Outcome rebuild(const Derived& all) override;
     base::Outcome forget(const base::PatientId& patient) override;
 
+    /// The entries as a disk would hold them.
+    const std::vector<std::string>& stored() const { return m_bytes; }
     /// CardBook::text() of its cards.
     base::Result<std::string> cardText() const { return m_cards.book.text(m_tail.edge); }
     /// The next append is refused with this, once: to see what callers do about a full disk.
@@ -88,6 +90,7 @@ class MemoryLedger : public Ledger {
     base::Result<Entry> at(std::size_t seq) const { return readEntry(m_bytes[seq], *m_codec); }
     base::Result<std::vector<Entry>> matching(const std::optional<base::PatientId>& subject) const;
     void putRest(const Derived& derived);
+    base::Outcome forgetNow(const base::PatientId& patient);
 
     base::LedgerId m_id;
     Tail m_tail;

@@ -88,6 +88,7 @@ class Placer {
     bool on(const ChangeAccess&) { return false; }
     bool on(const NoteUse&) { return false; }
     bool on(const ContinueLedger&) { return false; }
+    bool on(const ErasePatient&) { return false; }
     bool on(const SetUnit&) { return false; }
 
     template <class T>
@@ -231,6 +232,8 @@ void fold(House& house, const ledger::Entry& entry) {
             if (person.said.staff == said->staff) change(person, *said);
     if (const auto* staff = std::get_if<AddStaff>(&*payload))
         house.staff.push_back({*staff, originOf(entry)});
+    if (const auto* erased = std::get_if<ErasePatient>(&*payload))
+        house.erased.push_back({*erased, originOf(entry)});
     if (const auto* unit = std::get_if<SetUnit>(&*payload)) house.unit = *unit;
 }
 

@@ -39,17 +39,35 @@ struct AddStaff {
 /// Somebody's keys were made, changed or taken away.
 struct ChangeAccess {
     static constexpr const char* type = "access-changed";
-    base::StaffId staff;  ///< whose
+    static constexpr int version = 2;  ///< 1 had no `recovery`
+    base::StaffId staff;               ///< whose
     AccessChange what = AccessChange::Founded;
     std::string kid;  ///< what their signatures are made by from now on; "" when by none
     /// The epoch of keys that begins with it, and the digest of its key; "" when none does. Said
     /// under the epoch before, so that nobody slips in one of their own.
     std::string epoch, epochDigest;
+    /// The public key by which whoever comes in by the recovery sheet proves that they hold it, in
+    /// base 64; "" when there is no new sheet.
+    std::string recovery = {};
     bool operator==(const ChangeAccess&) const = default;
     template <class V>
     void fields(V& v) {
         v("staff", staff), v("what", what), v("kid", kid), v("epoch", epoch);
-        v("epoch_digest", epochDigest);
+        v("epoch_digest", epochDigest), v("recovery", recovery);
+    }
+};
+
+/// A patient's key was destroyed: nobody can read what is sealed under it any more. Said by an
+/// educator and an auditor together, both of whom sign it.
+struct ErasePatient {
+    static constexpr const char* type = "patient-erased";
+    base::PatientId patient;  ///< a random id: it names nobody
+    base::StaffId with;       ///< the second of the two
+    std::string why;          ///< names nobody of the record
+    bool operator==(const ErasePatient&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("patient", patient), v("with", with), v("why", why);
     }
 };
 

@@ -58,6 +58,7 @@ bool isOfHouse(const Payload& payload) {
            std::holds_alternative<ChangeAccess>(payload) ||
            std::holds_alternative<NoteUse>(payload) ||
            std::holds_alternative<ContinueLedger>(payload) ||
+           std::holds_alternative<ErasePatient>(payload) ||
            std::holds_alternative<SetUnit>(payload);
 }
 

@@ -67,4 +67,10 @@ const Staff* House::person(const base::StaffId& id) const {
     return nullptr;
 }
 
+bool House::isErased(const base::PatientId& patient) const {
+    return std::any_of(erased.begin(), erased.end(), [&](const Stated<ErasePatient>& one) {
+        return one.said.patient == patient;
+    });
+}
+
 }  // namespace record

@@ -112,11 +112,13 @@ struct Staff {
     bool isRetired = false;
 };
 
-/// What the ledger's own entries say: the staff and the unit.
+/// What the ledger's own entries say: the staff, the unit, and who was erased.
 struct House {
     std::vector<Staff> staff;
     std::optional<SetUnit> unit;
+    std::vector<Stated<ErasePatient>> erased;
     const Staff* person(const base::StaffId& id) const;
+    bool isErased(const base::PatientId& patient) const;
 };
 
 /// One more entry, lifted to its newest shape. Both are total: what can't be read or placed is kept

@@ -7,12 +7,11 @@
 namespace seal {
 namespace {
 
-/// The seed of the pair: BLAKE2b of the random bytes, personalised so that the same bytes give
-/// nothing of use anywhere else.
-Secret seedOf(const Secret& bytes) {
+/// BLAKE2b of the random bytes, personalised so that the same bytes give nothing of use anywhere
+/// else.
+Secret derived(const Secret& bytes, const std::string& purpose, std::size_t size) {
     static_assert(crypto_generichash_blake2b_PERSONALBYTES == 16);
-    const std::string purpose = "ninebark recover";
-    Secret seed = Secret::ofSize(32);
+    Secret seed = Secret::ofSize(size);
     crypto_generichash_blake2b_salt_personal(seed.data(), seed.size(), bytes.data(), bytes.size(),
                                              nullptr, 0, nullptr,
                                              bytePointer(std::string_view(purpose)));
@@ -22,7 +21,9 @@ Secret seedOf(const Secret& bytes) {
 }  // namespace
 
 Recovery::Recovery(Secret bytes)
-    : m_bytes(std::move(bytes)), m_pair(BoxPair::fromSeed(seedOf(m_bytes))) {}
+    : m_bytes(std::move(bytes)),
+      m_pair(BoxPair::fromSeed(derived(m_bytes, "ninebark recover", 32))),
+      m_signer(Identity::fromSecret(derived(m_bytes, "ninebark rec.sig", 64))) {}
 
 Recovery Recovery::generate() { return Recovery(Secret::random(codeBytes)); }
 

@@ -19,6 +19,8 @@ class Recovery {
     /// Four lines as in checkedcode.h, to be printed.
     Secret letters() const { return writeCode(CodeKind::Recovery, m_bytes); }
     const BoxPair& pair() const { return m_pair; }
+    /// What whoever holds the sheet signs with, to prove that they do.
+    const Identity& signer() const { return m_signer; }
     /// The name of its public half.
     std::string kid() const { return thumbprint(Curve::X25519, m_pair.publicKey); }
 
@@ -27,6 +29,7 @@ class Recovery {
 
     Secret m_bytes;
     BoxPair m_pair;
+    Identity m_signer;
 };
 
 }  // namespace seal

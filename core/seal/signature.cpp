@@ -34,10 +34,12 @@ std::string headerFor(const std::string& kid) {
     return *ledger::jcs({{"alg", "EdDSA"}, {"kid", kid}});
 }
 
-base::Result<std::string> payloadOf(const base::LedgerId& ledger, Purpose purpose,
+base::Result<std::string> payloadOf(const SignedFor& place, Purpose purpose,
                                     const json& signedBody) {
-    return ledger::entryJcs(
-        {{"body", signedBody}, {"ledger", ledger.text()}, {"purpose", codeOf(purpose)}});
+    json payload = {
+        {"body", signedBody}, {"ledger", place.ledger.text()}, {"purpose", codeOf(purpose)}};
+    if (place.subject) payload["subject"] = place.subject->text();
+    return ledger::entryJcs(payload);
 }
 
 Error badSignature(const std::string& what) { return Error{Code::SealBadSignature, {what}}; }
@@ -66,9 +68,9 @@ std::string signingInput(const std::string& protectedHeader, const std::string& 
     return toBase64Url(protectedHeader) + "." + toBase64Url(payload);
 }
 
-base::Result<json> signBody(const Identity& by, const base::LedgerId& ledger, Purpose purpose,
+base::Result<json> signBody(const Identity& by, const SignedFor& place, Purpose purpose,
                             const json& signedBody) {
-    const auto payload = payloadOf(ledger, purpose, signedBody);
+    const auto payload = payloadOf(place, purpose, signedBody);
     if (!payload) return payload.error();
     const std::string header = headerFor(by.known().kid());
     return json{{"protected", toBase64Url(header)},
@@ -82,9 +84,9 @@ nlohmann::json signedPart(const ledger::Body& body) {
     return part;
 }
 
-base::Outcome addSignature(ledger::Body& body, const Identity& by, const base::LedgerId& ledger,
+base::Outcome addSignature(ledger::Body& body, const Identity& by, const SignedFor& place,
                            Purpose purpose) {
-    auto signature = signBody(by, ledger, purpose, signedPart(body));
+    auto signature = signBody(by, place, purpose, signedPart(body));
     if (!signature) return signature.error();
     body.sigs.push_back(std::move(*signature));
     return base::Done{};
@@ -104,12 +106,12 @@ base::Result<SignatureClaim> readSignature(const json& signature) {
     return SignatureClaim{kid, *purpose};
 }
 
-base::Result<SignatureClaim> verifyBody(const json& signature, const base::LedgerId& ledger,
+base::Result<SignatureClaim> verifyBody(const json& signature, const SignedFor& place,
                                         const json& signedBody, const PublicIdentity& by) {
     auto claim = readSignature(signature);
     if (!claim) return claim;
     if (claim->kid != by.kid()) return badSignature("key");
-    const auto payload = payloadOf(ledger, claim->purpose, signedBody);
+    const auto payload = payloadOf(place, claim->purpose, signedBody);
     if (!payload) return payload.error();
     const std::string bytes = *fromBase64Url(textIn(signature, "signature"));
     if (!holds(bytes, signingInput(headerFor(claim->kid), *payload), by))

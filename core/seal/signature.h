@@ -33,16 +33,28 @@ enum class Purpose {
 std::string codeOf(Purpose purpose);
 std::optional<Purpose> purposeOf(const std::string& code);
 
+/// What a signature is for, beside the body: the record, and whose part of it; none: the house's
+/// own.
+struct SignedFor {
+    SignedFor(base::LedgerId home, std::optional<base::PatientId> whose = std::nullopt)
+        : ledger(std::move(home)), subject(std::move(whose)) {}
+    static SignedFor of(const ledger::Entry& entry) { return {entry.ledger, entry.subject}; }
+
+    base::LedgerId ledger;
+    std::optional<base::PatientId> subject;
+};
+
 /// One element of an entry's "sigs": {"protected","signature","purpose"}. `signedBody` is the
-/// entry's body without "sigs". The payload is the canonical JSON of {"body","ledger","purpose"}:
-/// a signature holds for no other body, ledger or purpose. That the body stands at its place is
+/// entry's body without "sigs". The payload is the canonical JSON of {"body","ledger","purpose"}
+/// and, in a patient's entry, "subject": a signature holds for no other body, record, patient or
+/// purpose. That the body stands at its place is
 /// for the ledger to prove: its id is part of it, and no ledger holds an id twice.
 /// Errors: those of entryJcs().
-base::Result<nlohmann::json> signBody(const Identity& by, const base::LedgerId& ledger,
-                                      Purpose purpose, const nlohmann::json& signedBody);
+base::Result<nlohmann::json> signBody(const Identity& by, const SignedFor& place, Purpose purpose,
+                                      const nlohmann::json& signedBody);
 
 /// Puts such a signature beside those a body has. Errors: as signBody().
-base::Outcome addSignature(ledger::Body& body, const Identity& by, const base::LedgerId& ledger,
+base::Outcome addSignature(ledger::Body& body, const Identity& by, const SignedFor& place,
                            Purpose purpose);
 /// What all signatures of a body are over: its JSON without them.
 nlohmann::json signedPart(const ledger::Body& body);
@@ -55,8 +67,7 @@ struct SignatureClaim {
 /// Errors: SealBadSignature with what is odd about it.
 base::Result<SignatureClaim> readSignature(const nlohmann::json& signature);
 /// Errors: SealBadSignature, those of entryJcs().
-base::Result<SignatureClaim> verifyBody(const nlohmann::json& signature,
-                                        const base::LedgerId& ledger,
+base::Result<SignatureClaim> verifyBody(const nlohmann::json& signature, const SignedFor& place,
                                         const nlohmann::json& signedBody, const PublicIdentity& by);
 
 /// BASE64URL(header).BASE64URL(payload), RFC 7515 section 5.1.

@@ -61,7 +61,7 @@ base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, 
     const QString name = nextConnection();
     std::unique_ptr<Database> database(new Database(path, access, name));
     QSqlDatabase connection = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name);
-    QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=2000");  // milliseconds
+    QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(usualWaitMs);
     if (access == Access::ReadOnly) {
         connection.setDatabaseName(readOnlyUri(path));
         options += QStringLiteral(";QSQLITE_OPEN_URI;QSQLITE_OPEN_READONLY");
@@ -164,6 +164,10 @@ base::Outcome Database::runOnce(const QString& sql) {
     QSqlQuery query(QSqlDatabase::database(m_connection, false));
     if (!query.exec(sql)) return errorOf(query.lastError());
     return base::Done{};
+}
+
+base::Outcome Database::waitForOthers(int milliseconds) {
+    return runOnce(QStringLiteral("PRAGMA busy_timeout = %1").arg(milliseconds));
 }
 
 }  // namespace store

@@ -16,6 +16,8 @@ namespace store {
 
 enum class Access { ReadWrite, ReadOnly };
 
+inline constexpr int usualWaitMs = 2000;
+
 using Values = std::vector<QVariant>;
 using Row = std::vector<QVariant>;
 
@@ -37,6 +39,8 @@ class Database {
     base::Outcome each(const std::string& sql, const std::function<bool(const Row&)>& visit);
     /// The first value of the first row; an invalid one when there is no row.
     base::Result<QVariant> value(const char* sql, const Values& values = {});
+    /// How many milliseconds a statement waits for a lock of another program.
+    base::Outcome waitForOthers(int milliseconds);
     /// Runs one statement of a text that is used once.
     base::Outcome runOnce(const QString& sql);
 

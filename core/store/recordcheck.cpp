@@ -2,97 +2,70 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/recordcheck.h"
 
-#include <set>
-
 #include "ledger/blob.h"
 #include "store/values.h"
 
 namespace store {
 namespace {
 
+using proof::Kind;
+
 constexpr int entriesAtOnce = 500;
 
-class EntryChecker {
-  public:
-    EntryChecker(Database& database, const ledger::Lineage& lineage, ledger::Codec& codec,
-                 CheckReport& report)
-        : m_database(database), m_lineage(lineage), m_codec(codec), m_report(report) {}
-
-    void look(std::uint64_t seq, const std::string& bytes) {
-        for (; m_next < seq; ++m_next) find(Damage::Gap, m_next);
-        m_next = seq + 1;
-        if (!m_lineage.agreesWith(m_tail.edge)) find(Damage::OtherPlace, seq);
-        m_tail.edge.append(ledger::leafHash(bytes));
-        const auto entry = ledger::readEntry(bytes, m_codec);
-        if (!entry) return find(Damage::Unreadable, seq);
-        if (entry->seq != seq || entry->ledger != m_lineage.at(seq)) find(Damage::OtherPlace, seq);
-        if (entry->tick <= m_tail.tick) find(Damage::TickBack, seq);
-        m_tail.tick = std::max(m_tail.tick, entry->tick);
-        if (!entry->isOpen)
-            ++m_report.closed;
-        else if (!m_ids.insert(entry->body.id).second)
-            find(Damage::DoubledId, seq);
-        if (!isIndexed(*entry, seq)) find(Damage::Index, seq);
-    }
-
-    const ledger::Tail& tail() const { return m_tail; }
-
-  private:
-    void find(Damage damage, std::uint64_t seq) { m_report.findings.push_back({damage, seq}); }
-
-    bool isIndexed(const ledger::Entry& entry, std::uint64_t seq) const {
-        const auto command =
-            entry.isOpen
-                ? m_database.value("SELECT seq FROM command WHERE id = ?",
-                                   {textValue(entry.body.id.text())})
-                : m_database.value("SELECT seq FROM command WHERE seq = ?", {countValue(seq)});
-        const std::string patient = entry.subject ? entry.subject->text() : std::string();
-        const auto subject =
-            m_database.value("SELECT seq FROM subject WHERE patient = ? AND seq = ?",
-                             {textValue(patient), countValue(seq)});
-        return command && command->isValid() && countOf(*command) == seq && subject &&
-               subject->isValid();
-    }
-
-    Database& m_database;
-    const ledger::Lineage& m_lineage;
-    ledger::Codec& m_codec;
-    CheckReport& m_report;
-    ledger::Tail m_tail;
-    std::uint64_t m_next = 0;
-    std::set<base::CommandId> m_ids;
-};
+/// Whether an entry is found by its command and its subject.
+bool isIndexed(Database& database, const ledger::Entry& entry, std::uint64_t seq) {
+    const auto command =
+        entry.isOpen ? database.value("SELECT seq FROM command WHERE id = ?",
+                                      {textValue(entry.body.id.text())})
+                     : database.value("SELECT seq FROM command WHERE seq = ?", {countValue(seq)});
+    const std::string patient = entry.subject ? entry.subject->text() : std::string();
+    const auto subject = database.value("SELECT seq FROM subject WHERE patient = ? AND seq = ?",
+                                        {textValue(patient), countValue(seq)});
+    return command && command->isValid() && countOf(*command) == seq && subject &&
+           subject->isValid();
+}
 
 /// Rows that lead to no entry, or an edge that is another.
-base::Outcome checkTail(Database& database, const ledger::Tail& tail, CheckReport& report) {
+base::Outcome checkTail(Database& database, proof::Verifier& verifier, std::uint64_t& edgeSize) {
+    const ledger::Tail& tail = verifier.tail();
     const auto edge = database.rows("SELECT edge, tick FROM right_edge");
     if (!edge) return edge.error();
     if (edge->size() == 1)
         if (const auto stored = ledger::RightEdge::parse(textOf(edge->front()[0])))
-            report.edgeSize = stored->size();
+            edgeSize = stored->size();
     const bool fits = edge->size() == 1 && textOf(edge->front()[0]) == tail.edge.text() &&
                       countOf(edge->front()[1]) == tail.tick;
-    if (!fits) report.findings.push_back({Damage::RightEdge, tail.edge.size()});
+    if (!fits) verifier.find(proof::at(Kind::RightEdge, tail.edge.size()));
     for (const char* sql : {"SELECT seq FROM command WHERE seq NOT IN (SELECT seq FROM entry)",
                             "SELECT seq FROM subject WHERE seq NOT IN (SELECT seq FROM entry)"}) {
         const auto strays = database.rows(sql);
         if (!strays) return strays.error();
-        for (const Row& row : *strays)
-            report.findings.push_back({Damage::Index, countOf(row.front())});
+        for (const Row& row : *strays) verifier.find(proof::at(Kind::Index, countOf(row.front())));
     }
     return base::Done{};
 }
 
-/// A sealed one without its key is left unlooked-at, as an entry is.
-base::Outcome checkBlobs(Database& database, ledger::Codec& codec, CheckReport& report) {
+/// What is wrong is told of the entry that names it first; of all, when none does that was read. A
+/// sealed one without its key is left unlooked-at, as an entry is.
+base::Outcome checkBlobs(Database& database, ledger::Codec& codec, proof::Verifier& verifier) {
     const auto names = database.rows("SELECT rowid, digest FROM blob ORDER BY rowid");
     if (!names) return names.error();
+    auto missing = verifier.namedBlobs();
     for (const Row& row : *names) {
         const auto bytes = database.value("SELECT bytes FROM blob WHERE rowid = ?", {row[0]});
         if (!bytes) return bytes.error();
-        if (!ledger::openedBlob(codec, textOf(row[1]), bytesOf(*bytes)))
-            report.findings.push_back({Damage::Blob, countOf(row[0])});
+        verifier.countBlob();
+        const std::string digest = textOf(row[1]);
+        const bool holds = ledger::openedBlob(codec, digest, bytesOf(*bytes)).ok();
+        const auto named = missing.find(digest);
+        if (named == missing.end()) {
+            const std::uint64_t size = verifier.tail().edge.size();
+            if (!holds) verifier.find({Kind::Blob, 0, size == 0 ? 0 : size - 1});
+        } else if (holds) {
+            missing.erase(named);
+        }
     }
+    for (const auto& [digest, seq] : missing) verifier.find(proof::at(Kind::Blob, seq));
     return base::Done{};
 }
 
@@ -113,18 +86,21 @@ base::Outcome eachEntry(Database& database, const EntryVisitor& visit) {
     }
 }
 
-base::Result<CheckReport> checkRecord(Database& database, const ledger::Lineage& lineage,
-                                      ledger::Codec& codec) {
-    CheckReport report;
-    EntryChecker checker(database, lineage, codec, report);
+base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds) {
+    const auto codec = grounds.codec;
+    proof::Verifier verifier(std::move(grounds));
     const auto read = eachEntry(database, [&](std::uint64_t seq, const std::string& bytes) {
-        checker.look(seq, bytes);
+        verifier.look(seq, bytes);
+        if (verifier.last() && !isIndexed(database, *verifier.last(), seq))
+            verifier.find(proof::at(Kind::Index, seq));
         return true;
     });
     if (!read) return read.error();
-    report.head = checker.tail().head();
-    if (const auto done = checkTail(database, checker.tail(), report); !done) return done.error();
-    if (const auto done = checkBlobs(database, codec, report); !done) return done.error();
+    CheckReport report;
+    if (const auto done = checkTail(database, verifier, report.edgeSize); !done)
+        return done.error();
+    if (const auto done = checkBlobs(database, *codec, verifier); !done) return done.error();
+    static_cast<proof::Report&>(report) = verifier.finish();
     return report;
 }
 

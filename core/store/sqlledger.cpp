@@ -105,14 +105,6 @@ base::Result<std::unique_ptr<Database>> SqlLedger::openDatabaseToRead(const std:
     return database;
 }
 
-base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode mode) {
-    const auto database = openDatabaseToRead(path);
-    if (!database) return database.error();
-    const auto lineage = identify(**database, mode);
-    if (!lineage) return lineage.error();
-    return checkRecord(**database, *lineage, *ledger::plainCodec());
-}
-
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRebuild(const std::string& path,
                                                                   OpenMode mode) {
     const auto state = inspect(path);
@@ -214,10 +206,12 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::write(const std::vector<ledg
     if (const auto done = writeEntries(*written, next); !done) return done.error();
     if (const auto done = putDerived(*m_database, derived); !done) return done.error();
     if (const auto done = writeCards(derived, next.edge); !done) return done.error();
+    if (derived.forgets)
+        if (const auto gone = forgetRows(*derived.forgets, next.edge); !gone) return gone.error();
     if (const auto done = transaction->commit(); !done) return done.error();
     m_tail = std::move(next);
     m_isSealed = m_codec->seals();
-    if (!derived.access.empty()) m_keepsFormerKeys = true;
+    if (!derived.access.empty() || derived.forgets) m_keepsFormerKeys = true;
     dropFormerKeys();
     std::vector<ledger::Entry> entries;
     for (ledger::WrittenEntry& item : *written) entries.push_back(std::move(item.entry));
@@ -294,18 +288,24 @@ base::Outcome SqlLedger::forget(const base::PatientId& patient) {
         return done;
     }
     // The journal still has the pages as they were; emptied, it has not.
-    return emptyJournal(*m_database);
+    m_keepsFormerKeys = true;
+    dropFormerKeys();
+    return base::Done{};
 }
 
 base::Outcome SqlLedger::forgetAll(const base::PatientId& patient) {
     auto transaction = Transaction::begin(*m_database);
     if (!transaction) return transaction.error();
-    if (const auto done = m_cards.forget(patient, m_tail.edge); !done) return done;
+    if (const auto done = forgetRows(patient, m_tail.edge); !done) return done;
+    return transaction->commit();
+}
+
+base::Outcome SqlLedger::forgetRows(const base::PatientId& patient, const ledger::RightEdge& edge) {
+    if (const auto done = m_cards.forget(patient, edge); !done) return done;
     const auto closed =
         m_database->run("DELETE FROM open_visit WHERE patient = ?", {textValue(patient.text())});
     if (!closed) return closed;
-    if (const auto done = m_keys.destroy(patient); !done) return done;
-    return transaction->commit();
+    return m_keys.destroy(patient);
 }
 
 }  // namespace store

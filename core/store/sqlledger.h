@@ -46,7 +46,8 @@ class SqlLedger : public ledger::Ledger {
 
     /// check() of a record at this path, also of one that open() refuses as damaged. Errors: those
     /// of inspect() and bringUpToDate(), StoreMissing, StoreOtherKind. Sealed bodies stay closed.
-    static base::Result<CheckReport> checkFile(const std::string& path, OpenMode mode);
+    static base::Result<CheckReport> checkFile(const std::string& path, OpenMode mode,
+                                               const proof::KnownHeads& heads = {});
 
     bool isReadOnly() const { return m_database->access() == Access::ReadOnly; }
 
@@ -77,10 +78,10 @@ class SqlLedger : public ledger::Ledger {
     /// Goes on under a new id after what was restored. The next entry tells of it.
     base::Outcome continueAs(const base::LedgerId& id);
 
-    /// Reads and hashes everything again. Takes time in proportion to the record.
-    base::Result<CheckReport> check() const;
-    /// The root over the first `size` entries, to hold against the head on a paper; nothing when
-    /// there are not so many.
+    /// Looks at everything again by the codec in use, whose keys are in `ring`.
+    base::Result<CheckReport> check(const proof::KnownHeads& heads = {},
+                                    const std::shared_ptr<const seal::Keyring>& ring = {}) const;
+    /// The root over the first `size` entries; nothing when there are not so many.
     base::Result<std::optional<ledger::Head>> headAt(std::uint64_t size) const;
     /// Whether cards, search keys, open visit and fold version are exactly these. Errors:
     /// SealKeyMissing.
@@ -119,6 +120,7 @@ class SqlLedger : public ledger::Ledger {
     base::Outcome writeCards(const ledger::Derived& derived, const ledger::RightEdge& after);
     base::Outcome rebuildAll(const ledger::Derived& all);
     base::Outcome forgetAll(const base::PatientId& patient);
+    base::Outcome forgetRows(const base::PatientId& patient, const ledger::RightEdge& edge);
     /// Calls with the edge that the rows of this moment belong to.
     template <class Read>
     auto atOneMoment(const Read& read) const -> decltype(read(ledger::RightEdge()));
@@ -139,8 +141,8 @@ class SqlLedger : public ledger::Ledger {
     ledger::Lineage m_lineage;
     ledger::Tail m_tail;
     bool m_isSealed = false;  ///< its last entry is
-    /// The journal may hold a secret wrapped under a former passphrase. Tried again at each append
-    /// until it is emptied, and at opening, since the copy before may have been killed.
+    /// The journal may hold a secret wrapped under a former passphrase, or a destroyed key. Tried
+    /// again at each append until it is emptied, and at opening, for a copy that was killed.
     bool m_keepsFormerKeys = true;
     std::shared_ptr<ledger::Codec> m_codec = ledger::plainCodec();
 };

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The reading half of SqlLedger.
 #include "ledger/blob.h"
+#include "seal/accessrows.h"
 #include "store/derived.h"
 #include "store/sqlledger.h"
 #include "store/transaction.h"
@@ -135,12 +136,34 @@ base::Result<std::optional<ledger::OpenVisitRow>> SqlLedger::openVisit() const {
     return std::optional<ledger::OpenVisitRow>({*visit, *patient});
 }
 
-base::Result<std::vector<ledger::AccessRow>> SqlLedger::access() const {
-    const auto found = m_database->rows("SELECT kind, id, text FROM access ORDER BY kind, id");
+namespace {
+
+base::Result<std::vector<ledger::AccessRow>> accessRowsIn(Database& database) {
+    const auto found = database.rows("SELECT kind, id, text FROM access ORDER BY kind, id");
     if (!found) return found.error();
     std::vector<ledger::AccessRow> rows;
     for (const Row& row : *found) rows.push_back({textOf(row[0]), textOf(row[1]), textOf(row[2])});
     return rows;
+}
+
+/// `grounds` without what lies in the file.
+base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds) {
+    const auto access = accessRowsIn(database);
+    if (!access) return access.error();
+    auto rows = seal::readKeyRows(*access);
+    const SqlKeyShelf keys(database);
+    grounds.shelf = &keys;
+    if (rows) grounds.rows = std::move(*rows);
+    auto report = checkRecord(database, std::move(grounds));
+    // Without them nobody signs in; what can be seen is looked at all the same.
+    if (report && !rows) report->findings.push_back(proof::at(proof::Kind::KeysChanged, 0));
+    return report;
+}
+
+}  // namespace
+
+base::Result<std::vector<ledger::AccessRow>> SqlLedger::access() const {
+    return accessRowsIn(*m_database);
 }
 
 base::Result<int> SqlLedger::foldVersion() const {
@@ -149,8 +172,19 @@ base::Result<int> SqlLedger::foldVersion() const {
     return version->toInt();
 }
 
-base::Result<CheckReport> SqlLedger::check() const {
-    return checkRecord(*m_database, m_lineage, *m_codec);
+base::Result<CheckReport> SqlLedger::check(const std::vector<proof::KnownHead>& heads,
+                                           const std::shared_ptr<const seal::Keyring>& ring) const {
+    return checkedIn(*m_database,
+                     {.lineage = m_lineage, .codec = m_codec, .ring = ring, .heads = heads});
+}
+
+base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode mode,
+                                               const std::vector<proof::KnownHead>& heads) {
+    const auto database = openDatabaseToRead(path);
+    if (!database) return database.error();
+    const auto lineage = identify(**database, mode);
+    if (!lineage) return lineage.error();
+    return checkedIn(**database, {.lineage = *lineage, .heads = heads});
 }
 
 base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) const {

@@ -32,8 +32,14 @@ Snapshot::~Snapshot() {
 }
 
 base::Outcome emptyJournal(Database& database) {
+    // Whoever writes does not wait for somebody who reads: it is tried again later.
+    if (const auto set = database.waitForOthers(0); !set) return set;
     const auto flushed = database.rows("PRAGMA wal_checkpoint(TRUNCATE)");
+    if (const auto set = database.waitForOthers(usualWaitMs); !set) return set;
     if (!flushed) return flushed.error();
+    // Its first column is 1 when somebody who reads kept it from being emptied.
+    const bool isBusy = !flushed->empty() && flushed->front().front().toInt() != 0;
+    if (isBusy) return base::Error{base::Code::StoreBusy};
     return base::Done{};
 }
 

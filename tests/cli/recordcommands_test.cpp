@@ -229,7 +229,7 @@ TEST(RecordRebuild, DoesNotHideThatEntriesAreMissing) {
     folder.tamper("DELETE FROM entry WHERE seq >= (SELECT max(seq) FROM entry) - 1");
     const Said said = rebuild(folder);
     EXPECT_EQ(said.code, ExitCode::Wrong);
-    EXPECT_EQ(said.damages(), std::vector<std::string>{"entries-missing"});
+    EXPECT_EQ(said.damages(), std::vector<std::string>{"cut-off"});
 }
 
 TEST(RecordRebuild, LeavesARecordWithADamagedEntryAlone) {

@@ -38,7 +38,7 @@ set(storey_3 procedure teachback)
 set(storey_4 practice)
 set(storey_5 record)
 set(storey_6 gate readiness report analytics exchange)
-set(storey_7 desk)
+set(storey_7 desk proof)
 
 # Words that a layer's code must not hold, as regular expressions; comments are not looked at.
 set(clock_words "currentDateTime|currentSecsSinceEpoch|currentMSecsSinceEpoch|QDate::currentDate"

@@ -32,19 +32,20 @@ base::Instant startOfDay() {
 
 void Ward::beginStaff(Record record) {
     if (record == Record::Sealed) {
-        auto gate = gate::Gate::open(m_ledger, m_clock, {seal::Cost::least(), true});
+        auto gate = gate::Gate::open(m_into, m_clock, {seal::Cost::least(), true});
         EXPECT_TRUE(gate.ok());
         m_gate = std::move(*gate);
         EXPECT_TRUE(m_gate->found({"Solveig Aranda", "SA"}, passphrase()).now().ok());
         m_teacher = m_gate->person()->said.staff;
     }
-    m_desk = *desk::Desk::open(m_ledger, m_shelf, m_clock, desk::Ward::Demonstration, m_gate.get());
+    m_desk = *desk::Desk::open(m_into, m_shelf, m_clock, desk::Ward::Demonstration, m_gate.get());
     if (!m_gate)
         must(record::AddStaff{.staff = m_teacher, .name = "Solveig Aranda", .initials = "SA"});
     m_desk->workAs(m_teacher);
 }
 
-Ward::Ward(const std::string& pack, Record record) : m_clock(startOfDay()) {
+Ward::Ward(const std::string& pack, Record record, ledger::Ledger* into)
+    : m_clock(startOfDay()), m_into(into ? *into : m_ledger) {
     auto taught = procedure::readTaught(fileText(sourceDir() + "/shared/packs/" + pack + ".json"));
     EXPECT_TRUE(taught.ok()) << (taught.ok() ? "" : base::english(taught.error()));
     m_taught = *taught;

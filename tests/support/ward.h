@@ -19,12 +19,15 @@ class Ward {
     enum class Record { Plain, Sealed };
     /// `pack` names a file of shared/packs without its ending. In a sealed record the teacher is
     /// signed in by passphrase().
-    explicit Ward(const std::string& pack, Record record = Record::Plain);
+    /// `into`: the ledger it is all written to, which outlives it; null: one in memory.
+    explicit Ward(const std::string& pack, Record record = Record::Plain,
+                  ledger::Ledger* into = nullptr);
 
     gate::Gate& gate() { return *m_gate; }
     static seal::Secret passphrase() { return seal::Secret::copyOf("nine slow herons wade"); }
 
     desk::Desk& desk() { return *m_desk; }
+    /// The one in memory.
     ledger::MemoryLedger& ledger() { return m_ledger; }
     procedure::Shelf& shelf() { return m_shelf; }
     base::ManualClock& clock() { return m_clock; }
@@ -52,6 +55,7 @@ class Ward {
 
     base::ManualClock m_clock;
     ledger::MemoryLedger m_ledger;
+    ledger::Ledger& m_into;
     procedure::Shelf m_shelf;
     procedure::TaughtPtr m_taught;
     std::unique_ptr<gate::Gate> m_gate;  ///< none in a plain record

@@ -85,7 +85,7 @@ void AuditPage::refuse(const base::Error& error) {
     errors()->say(error);
 }
 
-void AuditPage::showResult(const AuditResult& result) {
+void AuditPage::showResult(const proof::Report& result) {
     setRunning(false);
     empty(m_result);
     const bool isWrong = result.isWrong();
@@ -96,9 +96,9 @@ void AuditPage::showResult(const AuditResult& result) {
     verdict->setAccessibleName(auditVerdict(result));
     m_result->addWidget(verdict);
     int listed = 0;
-    for (const AuditFinding& one : result.findings) {
+    for (const proof::Finding& one : result.findings) {
         if (++listed > mostShownFindings) break;
-        const bool isErased = one.kind == AuditKind::Erased;
+        const bool isErased = one.kind == proof::Kind::Erased;
         m_result->addWidget(
             text((isErased ? QStringLiteral("○  ") : QStringLiteral("▲  ")) + auditSentence(one),
                  Size::Body, isErased ? Tone::Ink : Tone::Brick));
@@ -108,8 +108,10 @@ void AuditPage::showResult(const AuditResult& result) {
     m_result->addWidget(text(tr("Looked at:"), Size::Body, Tone::Quiet));
     for (const QString& line : auditLines(result))
         m_result->addWidget(text(QStringLiteral("•  ") + line));
-    if (!result.root.isEmpty())
-        m_result->addWidget(text(tr("Head: %1 entries, %2").arg(result.size, result.root),
+    if (!result.head.root.empty())
+        m_result->addWidget(text(tr("Head: %1 entries, %2")
+                                     .arg(result.head.size)
+                                     .arg(QString::fromStdString(result.head.root)),
                                  Size::Note, Tone::Quiet));
     QAccessibleEvent alert(verdict, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);

@@ -4,6 +4,7 @@
 
 #include "audit/auditfindings.h"
 #include "parts/page.h"
+#include "proof/finding.h"
 
 class QTableWidget;
 
@@ -21,7 +22,7 @@ class AuditPage : public Page {
     void begin();
     /// While it is being verified the button rests.
     void setRunning(bool isRunning);
-    void showResult(const AuditResult& result);
+    void showResult(const proof::Report& result);
     void refuse(const base::Error& error);
     /// In the order they are to be read, newest first.
     void showLooked(const std::vector<Looked>& looked);

@@ -9,38 +9,58 @@
 namespace ui {
 namespace {
 
-QString auditEntries(const AuditFinding& finding) {
+QString auditEntries(const proof::Finding& finding) {
     if (finding.from == finding.to) return AuditPage::tr("Entry %1").arg(finding.from);
     return AuditPage::tr("Entries %1 to %2").arg(finding.from).arg(finding.to);
 }
 
-QString auditKindWords(AuditKind kind) {
+QString auditKindWords(proof::Kind kind) {
     switch (kind) {
-        case AuditKind::Gap:
+        case proof::Kind::Gap:
             return AuditPage::tr("missing.");
-        case AuditKind::Unreadable:
+        case proof::Kind::Unreadable:
             return AuditPage::tr("not readable as an entry.");
-        case AuditKind::OtherPlace:
+        case proof::Kind::OtherPlace:
             return AuditPage::tr("written for another place or another record.");
-        case AuditKind::Doubled:
+        case proof::Kind::TickBack:
+            return AuditPage::tr("counted lower than the one before it.");
+        case proof::Kind::NotSealed:
+            return AuditPage::tr("open to everybody, in a sealed record.");
+        case proof::Kind::NoSignature:
+            return AuditPage::tr("not signed, though what it says always is.");
+        case proof::Kind::KeysChanged:
+            return AuditPage::tr("changes who can open the record, by nobody who may.");
+        case proof::Kind::KeyGone:
+            return AuditPage::tr("its key is gone, and nothing says that two people erased it.");
+        case proof::Kind::NotErased:
+            return AuditPage::tr("erased by two people, and its key is there again.");
+        case proof::Kind::Basis:
+            return AuditPage::tr("rests on entries that came after it.");
+        case proof::Kind::Index:
+            return AuditPage::tr("not found where it is looked for.");
+        case proof::Kind::RightEdge:
+            return AuditPage::tr("not the end of the record that was written down.");
+        case proof::Kind::Forked:
+            return AuditPage::tr("told in two ways by what papers, backups and colleagues knew.");
+        case proof::Kind::Doubled:
             return AuditPage::tr("there a second time.");
-        case AuditKind::Changed:
-            return AuditPage::tr("changed since it was sealed.");
-        case AuditKind::BadSignature:
+        case proof::Kind::Changed:
+            return AuditPage::tr("changed since it was sealed, or its key was.");
+        case proof::Kind::BadSignature:
             return AuditPage::tr("a signature does not hold.");
-        case AuditKind::UnknownKey:
-            return AuditPage::tr("signed by a key that nobody here was given.");
-        case AuditKind::Derived:
+        case proof::Kind::UnknownKey:
+            return AuditPage::tr("signed by a key that its author did not have then.");
+        case proof::Kind::Derived:
             return AuditPage::tr("what is shown was not made from it.");
-        case AuditKind::Blob:
+        case proof::Kind::Blob:
             return AuditPage::tr("a drawing or pack it names is not the one of then.");
-        case AuditKind::Rewritten:
+        case proof::Kind::Rewritten:
             return AuditPage::tr("not those that a paper, backup or colleague knew.");
-        case AuditKind::CutOff:
+        case proof::Kind::CutOff:
             return AuditPage::tr("were known once and are gone.");
-        case AuditKind::OtherPaper:
-            return AuditPage::tr("not what the paper was made from.");
-        case AuditKind::Erased:
+        case proof::Kind::OtherRecord:
+            return AuditPage::tr("known from a paper or backup of another record.");
+        case proof::Kind::Erased:
             return AuditPage::tr("erased on purpose, by two people; not counted as wrong.");
     }
     return {};
@@ -48,38 +68,35 @@ QString auditKindWords(AuditKind kind) {
 
 }  // namespace
 
-bool AuditResult::isWrong() const {
-    return std::any_of(findings.begin(), findings.end(),
-                       [](const AuditFinding& one) { return one.kind != AuditKind::Erased; });
-}
-
-QString auditSentence(const AuditFinding& finding) {
+QString auditSentence(const proof::Finding& finding) {
     return AuditPage::tr("%1: %2", "entry 7: what is wrong with it")
         .arg(auditEntries(finding), auditKindWords(finding.kind));
 }
 
-QString auditVerdict(const AuditResult& result) {
+QString auditVerdict(const proof::Report& result) {
     const auto wrong =
         std::count_if(result.findings.begin(), result.findings.end(),
-                      [](const AuditFinding& one) { return one.kind != AuditKind::Erased; });
+                      [](const proof::Finding& one) { return one.kind != proof::Kind::Erased; });
     if (wrong > 0) return AuditPage::tr("%n things are wrong", nullptr, static_cast<int>(wrong));
     if (!result.isComplete())
         return AuditPage::tr("Nothing is wrong, as far as can be seen without every key");
     return AuditPage::tr("Nothing is wrong");
 }
 
-QStringList auditLines(const AuditResult& result) {
+QStringList auditLines(const proof::Report& result) {
     const auto count = [](std::uint64_t number) { return static_cast<int>(number); };
     QStringList lines{
-        AuditPage::tr("%n entries, each hash and each place", nullptr, count(result.entries)),
+        AuditPage::tr("%n entries, each hash and each place", nullptr, count(result.head.size)),
         AuditPage::tr("%n signatures", nullptr, count(result.signatures)),
-        AuditPage::tr("%n sealed bodies opened", nullptr, count(result.bodiesOpened)),
+        AuditPage::tr("%n sealed bodies opened", nullptr, count(result.opened)),
         AuditPage::tr("%n drawings and packs", nullptr, count(result.blobs)),
         AuditPage::tr("%n heads known from papers, backups and colleagues", nullptr,
                       count(result.knownHeads))};
-    if (result.bodiesClosed > 0)
+    if (result.erased > 0)
+        lines << AuditPage::tr("%n sealed bodies are erased", nullptr, count(result.erased));
+    if (result.closed > 0)
         lines << AuditPage::tr("%n sealed bodies stayed closed: no key for them is here", nullptr,
-                               count(result.bodiesClosed));
+                               count(result.closed));
     return lines;
 }
 

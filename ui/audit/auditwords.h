@@ -5,15 +5,16 @@
 #include <QStringList>
 
 #include "audit/auditfindings.h"
+#include "proof/finding.h"
 
 namespace ui {
 
 /// What was found, as a sentence with the entries it is about.
-QString auditSentence(const AuditFinding& finding);
+QString auditSentence(const proof::Finding& finding);
 /// The result in one sentence: nothing is wrong, or so many things are.
-QString auditVerdict(const AuditResult& result);
+QString auditVerdict(const proof::Report& result);
 /// What was looked at, one thing a line.
-QStringList auditLines(const AuditResult& result);
+QStringList auditLines(const proof::Report& result);
 QString lookingWords(Looking what);
 
 }  // namespace ui

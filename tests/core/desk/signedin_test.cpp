@@ -57,12 +57,14 @@ TEST_F(SignedInDesk, ASignOffIsSignedByWhoeverSawIt) {
     ASSERT_EQ(entry.body.sigs.size(), 1U);
     const auto& known = m_ward.gate().identity()->known();
     auto part = seal::signedPart(entry.body);
-    const auto claim = seal::verifyBody(entry.body.sigs[0], m_ward.ledger().id(), part, known);
+    const auto claim =
+        seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry), part, known);
     ASSERT_TRUE(claim.ok());
     EXPECT_EQ(claim->purpose, seal::Purpose::EventWitness);
     EXPECT_EQ(claim->kid, m_ward.gate().person()->kids.back());
     part["data"]["competencies"].push_back("another");
-    EXPECT_FALSE(seal::verifyBody(entry.body.sigs[0], m_ward.ledger().id(), part, known).ok());
+    EXPECT_FALSE(
+        seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry), part, known).ok());
 }
 
 TEST_F(SignedInDesk, AnAddendumIsSignedAsOneAndAStepIsNot) {
@@ -103,6 +105,27 @@ TEST_F(SignedInDesk, ADrawingIsReadOnlyByWhoeverReadsTheRecord) {
     m_ward.gate().signOut();
     ASSERT_TRUE(m_ward.gate().signIn("Solveig Aranda", Ward::passphrase()).now().ok());
     EXPECT_EQ(m_ward.desk().drawing(*digest), "") << "erased with its patient's key";
+}
+
+TEST_F(SignedInDesk, WhoIsErasedLeavesTheListAndTheView) {
+    const seal::Secret others = seal::Secret::copyOf("copper kettles in a row");
+    const gate::Newcomer ada{"Ada Lindqvist", "AL", record::Role::Auditor};
+    ASSERT_TRUE(m_ward.gate().admit(ada, seal::Secret::copyOf(others.view())).now().ok());
+    const auto patient = m_ward.desk().view().cards.front().patient;
+    ASSERT_TRUE(m_ward.desk().openRecord(patient, {}).ok());
+    Command late = m_ward.desk().command(record::AskAllergies{});
+    ASSERT_TRUE(m_ward.gate()
+                    .erase({patient, "asked for", ada.name}, Ward::passphrase(),
+                           seal::Secret::copyOf(others.view()))
+                    .now()
+                    .ok());
+    ASSERT_TRUE(m_ward.desk().readErased().ok());
+    EXPECT_TRUE(m_ward.desk().view().cards.empty());
+    EXPECT_FALSE(m_ward.desk().view().record.has_value());
+    ASSERT_TRUE(m_ward.desk().lookFor("teodor").ok());
+    EXPECT_TRUE(m_ward.desk().view().cards.empty());
+    EXPECT_EQ(m_ward.desk().openRecord(patient, {}).error().code, Code::PatientErased);
+    EXPECT_EQ(m_ward.desk().handle(late).error().code, Code::PatientErased);
 }
 
 }  // namespace

@@ -5,12 +5,12 @@
 #include "gate/trust.h"
 
 #include "gatedward.h"
+#include "ledger/base64url.h"
 #include "record/draft.h"
 #include "seal/sealingcodec.h"
 #include "seal/signature.h"
 
 namespace gate {
-namespace {
 
 using base::Code;
 using base::Error;
@@ -53,6 +53,45 @@ class ForgedRows : public GatedWard {
     }
     static Error changed(const char* what) { return {Code::AccessChanged, {what}}; }
 };
+
+/// A member of staff who makes new keys for themselves, or for somebody else, and says that they
+/// came in by the recovery sheet.
+class ForgedRecovery : public ForgedRows {
+  protected:
+    void sign(ledger::Draft& draft, const seal::Identity& by, seal::Purpose purpose) const {
+        EXPECT_TRUE(seal::addSignature(draft.body, by, m_ledger.id(), purpose).ok());
+    }
+    /// Tam, with a program of his own; `sheet`: what he signs by in the place of the sheet.
+    base::Outcome irisAfterTamSaid(const seal::Recovery* sheet) {
+        EXPECT_TRUE(asTam().ok());
+        const auto iris = idOf("Iris Mora");
+        auto draft = record::draftOf(
+            record::ChangeAccess{
+                iris, record::AccessChange::Recovered, m_eve.known().kid(), {}, {}},
+            iris, "educator", m_clock.now());
+        sign(draft, m_eve, seal::Purpose::Author);
+        if (sheet) sign(draft, sheet->signer(), seal::Purpose::Verification);
+        const seal::KeyRows before = rows();
+        seal::KeyRows forged = before;
+        for (seal::WrappedIdentity& one : forged.people) {
+            if (one.person != iris) continue;
+            forged.former.push_back(one.known);
+            one = rowOfEve(one.handle, iris);
+        }
+        auto ring = seal::Keyring::signIn(before, *seal::nameHandle("Tam Oduya", before.names),
+                                          phrase(m_tams));
+        for (seal::EpochGrant& grant : ring->grantAll(m_eve.known().boxing))
+            forged.grants.push_back(std::move(grant));
+        const ledger::Derived derived{.foldVersion = 2,
+                                      .access = seal::changedRows(before, forged)};
+        EXPECT_TRUE(m_ledger.append({draft}, m_clock.now(), derived).ok());
+        m_gate->signOut();
+        m_gate = opened();
+        return signIn("Iris Mora", m_fresh);
+    }
+};
+
+namespace {
 
 TEST_F(ForgedRows, ARowOfAPersonAloneOpensNothing) {
     seal::KeyRows forged = rows();
@@ -135,6 +174,38 @@ TEST_F(ForgedRows, SomebodyOnTheListWhomNobodyLetInIsTold) {
     append(record::AddStaff{eve, "Eve", "E", record::Role::Educator}, *m_gate->identity(),
            idOf("Tam Oduya"));
     EXPECT_EQ(asIris().error(), changed("staff"));
+}
+
+TEST_F(ForgedRecovery, WithoutTheSheetIsTold) {
+    EXPECT_EQ(irisAfterTamSaid(nullptr).error(), changed("signature"));
+    EXPECT_EQ(asTam().error(), changed("signature")) << "to everybody";
+}
+
+TEST_F(ForgedRecovery, ByASheetOfTheirOwnIsTold) {
+    const auto sheet = seal::Recovery::generate();
+    EXPECT_EQ(irisAfterTamSaid(&sheet).error(), changed("signature"));
+}
+
+TEST_F(ForgedRecovery, ByAFormerSheetIsTold) {
+    const auto sheet = seal::Recovery::fromLetters(phrase(m_sheet));
+    ASSERT_TRUE(m_gate->replaceRecovery().ok());
+    EXPECT_EQ(irisAfterTamSaid(&*sheet).error(), changed("signature"));
+}
+
+// What the tests above would not see if they refused everything.
+TEST_F(ForgedRecovery, WithTheSheetInHandIsTaken) {
+    const auto sheet = seal::Recovery::fromLetters(phrase(m_sheet));
+    EXPECT_TRUE(irisAfterTamSaid(&*sheet).ok());
+}
+
+TEST_F(ForgedRows, NobodyTellsOfASheetInPassing) {
+    ASSERT_TRUE(asTam().ok());
+    const auto tam = idOf("Tam Oduya");
+    record::ChangeAccess said{
+        tam, record::AccessChange::RaisedCost, m_gate->identity()->known().kid(), {}, {}};
+    said.recovery = ledger::toBase64Url(m_eve.known().signing);
+    append(said, *m_gate->identity(), tam);
+    EXPECT_EQ(asIris().error(), changed("recovery"));
 }
 
 TEST_F(ForgedRows, APublicKeyThatIsGoneIsMissed) {

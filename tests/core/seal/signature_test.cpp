@@ -78,6 +78,14 @@ TEST_F(SignedBody, HoldsForNothingElse) {
     other["more"] = nullptr;
     EXPECT_FALSE(verifyBody(m_signature, m_ledger, other, m_nurse.known()).ok());
     EXPECT_FALSE(verifyBody(m_signature, base::LedgerId::random(), m_body, m_nurse.known()).ok());
+    const auto patient = base::PatientId::random();
+    EXPECT_FALSE(verifyBody(m_signature, {m_ledger, patient}, m_body, m_nurse.known()).ok());
+    const json theirs = *signBody(m_nurse, {m_ledger, patient}, Purpose::EventWitness, m_body);
+    EXPECT_TRUE(verifyBody(theirs, {m_ledger, patient}, m_body, m_nurse.known()).ok());
+    EXPECT_FALSE(verifyBody(theirs, m_ledger, m_body, m_nurse.known()).ok());
+    EXPECT_FALSE(
+        verifyBody(theirs, {m_ledger, base::PatientId::random()}, m_body, m_nurse.known()).ok())
+        << "nobody else's record";
     EXPECT_EQ(verifyBody(m_signature, m_ledger, m_body, Identity::generate().known()).error(),
               (base::Error{base::Code::SealBadSignature, {"key"}}));
     m_signature["purpose"] = codeOf(Purpose::Author);

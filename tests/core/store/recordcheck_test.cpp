@@ -14,6 +14,7 @@ namespace store {
 namespace {
 
 using base::Code;
+using proof::Kind;
 using support::cardOf;
 using support::draftSaying;
 using support::instantAt;
@@ -40,15 +41,15 @@ void tamper(Database& database, const QString& sql) {
     ASSERT_TRUE(database.runOnce(sql).ok());
 }
 
-std::vector<Damage> damagesAfter(const QString& sql) {
+std::vector<Kind> damagesAfter(const QString& sql) {
     const RecordFolder folder;
     const auto ledger = folder.open();
     fillRecord(*ledger);
     EXPECT_TRUE(ledger->check()->isIntact());
     tamper(ledger->database(), sql);
-    std::vector<Damage> damages;
+    std::vector<Kind> damages;
     const auto report = ledger->check();
-    for (const Finding& finding : report->findings) damages.push_back(finding.damage);
+    for (const proof::Finding& finding : report->findings) damages.push_back(finding.kind);
     return damages;
 }
 
@@ -76,50 +77,49 @@ TEST(RecordCheck, NamesAnEntryThatWasChanged) {
         QStringLiteral("UPDATE entry SET bytes = CAST(replace(CAST(bytes AS TEXT), '\"tick\":3', "
                        "'\"tick\":9') AS BLOB) WHERE seq = 2"));
     ASSERT_EQ(damages.size(), 4U);
-    EXPECT_EQ(damages[0], Damage::TickBack) << "of the entries after it";
-    EXPECT_EQ(damages[3], Damage::RightEdge);
+    EXPECT_EQ(damages[0], Kind::TickBack) << "of the entries after it";
+    EXPECT_EQ(damages[3], Kind::RightEdge);
 }
 
 TEST(RecordCheck, NamesBytesThatAreNoEntry) {
     const auto damages =
         damagesAfter(QStringLiteral("UPDATE entry SET bytes = x'7b7d' WHERE seq = 1"));
-    EXPECT_EQ(damages, (std::vector{Damage::Unreadable, Damage::RightEdge}));
+    EXPECT_EQ(damages, (std::vector{Kind::Unreadable, Kind::RightEdge}));
 }
 
 TEST(RecordCheck, NamesAnEntryThatWasTakenOut) {
     const auto damages = damagesAfter(QStringLiteral("DELETE FROM entry WHERE seq = 1"));
-    EXPECT_EQ(damages, (std::vector{Damage::Gap, Damage::RightEdge, Damage::Index, Damage::Index}));
+    EXPECT_EQ(damages, (std::vector{Kind::Gap, Kind::Index, Kind::Index, Kind::RightEdge}));
 }
 
 TEST(RecordCheck, NamesATailThatWasCutOff) {
     const auto damages = damagesAfter(QStringLiteral("DELETE FROM entry WHERE seq = 5"));
-    EXPECT_EQ(damages, (std::vector{Damage::RightEdge, Damage::Index, Damage::Index}));
+    EXPECT_EQ(damages, (std::vector{Kind::RightEdge, Kind::Index, Kind::Index}));
 }
 
 TEST(RecordCheck, NamesEntriesThatChangedPlaces) {
     const auto damages = damagesAfter(QStringLiteral(
         "UPDATE entry SET bytes = (SELECT bytes FROM entry AS e WHERE e.seq = 0) WHERE seq = 3"));
-    const std::vector expected{Damage::OtherPlace, Damage::TickBack, Damage::DoubledId,
-                               Damage::Index, Damage::RightEdge};
+    const std::vector expected{Kind::OtherPlace, Kind::TickBack, Kind::Doubled, Kind::Index,
+                               Kind::RightEdge};
     EXPECT_EQ(damages, expected);
 }
 
 TEST(RecordCheck, NamesAnIndexThatLeadsNowhere) {
     EXPECT_EQ(damagesAfter(QStringLiteral("DELETE FROM command WHERE seq = 2")),
-              std::vector{Damage::Index});
+              std::vector{Kind::Index});
     EXPECT_EQ(damagesAfter(QStringLiteral("DELETE FROM subject WHERE seq = 2")),
-              std::vector{Damage::Index});
+              std::vector{Kind::Index});
     EXPECT_EQ(damagesAfter(QStringLiteral("INSERT INTO command (id, seq) VALUES ('x', 50)")),
-              std::vector{Damage::Index});
+              std::vector{Kind::Index});
 }
 
 TEST(RecordCheck, NamesAnotherEdgeAndAnotherBlob) {
     EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE right_edge SET tick = 70")),
-              std::vector{Damage::RightEdge});
-    EXPECT_EQ(damagesAfter(QStringLiteral("DELETE FROM right_edge")),
-              std::vector{Damage::RightEdge});
+              std::vector{Kind::RightEdge});
+    EXPECT_EQ(damagesAfter(QStringLiteral("DELETE FROM right_edge")), std::vector{Kind::RightEdge});
     EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE blob SET bytes = x'00'")),
-              std::vector{Damage::Blob});
+              std::vector{Kind::Blob});
 }
 
 TEST(RecordCheck, ABlobThatWasChangedIsNotHandedOut) {

@@ -4,15 +4,13 @@
 // becomes of it when somebody changes that. Rules of our own, no source.
 #include <gtest/gtest.h>
 
-#include <QByteArray>
-#include <QString>
 #include <filesystem>
 
-#include "ledger/merkle.h"
 #include "record/card.h"
 #include "store/sqlledger.h"
 #include "store/values.h"
 #include "support/ledgerdrafts.h"
+#include "support/planted.h"
 #include "support/recordfolder.h"
 #include "support/sealedledger.h"
 
@@ -21,6 +19,7 @@ namespace store {
 using base::Code;
 using support::draftSaying;
 using support::instantAt;
+using support::readableIn;
 using support::RecordFolder;
 
 /// A sealed record that is open, with a few learners.
@@ -106,42 +105,9 @@ class SealedCards : public testing::Test {
 
 namespace {
 
-/// Each way in which a word could be readable, with the way's name.
-std::vector<std::pair<std::string, std::string>> waysToWrite(const std::string& word) {
-    const QByteArray utf8 = QByteArray::fromStdString(word);
-    const QString text = QString::fromUtf8(utf8);
-    std::vector<std::pair<std::string, std::string>> ways = {
-        {"UTF-8", word},
-        {"UTF-8, lower case", text.toLower().toStdString()},
-        {"UTF-16", std::string(reinterpret_cast<const char*>(text.utf16()), 2 * text.size())},
-        {"hex", utf8.toHex().toStdString()},
-        {"HEX", utf8.toHex().toUpper().toStdString()},
-        {"SHA-256", ledger::toHex(ledger::sha256(word))}};
-    const auto digest = ledger::sha256(word);
-    ways.emplace_back("SHA-256 as bytes", std::string(digest.begin(), digest.end()));
-    std::string bigEnd = ways[2].second;
-    for (std::size_t i = 0; i + 1 < bigEnd.size(); i += 2) std::swap(bigEnd[i], bigEnd[i + 1]);
-    ways.emplace_back("UTF-16, other end first", bigEnd);
-    for (int shift = 0; shift < 3; ++shift) {
-        // Whole groups of three bytes, wherever in a longer text they come to stand.
-        const QByteArray part = utf8.mid(shift, (utf8.size() - shift) / 3 * 3);
-        if (part.size() < 6) continue;  // so few letters stand in any base 64
-        for (const auto alphabet : {QByteArray::Base64Encoding, QByteArray::Base64UrlEncoding})
-            ways.emplace_back("base 64", part.toBase64(alphabet).toStdString());
-    }
-    return ways;
-}
-
-/// The ways in which some of what was planted can be read in these bytes.
-std::vector<std::string> readableIn(const std::string& bytes) {
-    std::vector<std::string> found;
-    for (const char* word : {"Quillfeather", "Amaryllis", "quillfeather", "Ostrowidzka",
-                             "Tannenzapf", "1943-11-29", "HX-774193", "774193", "lifted at"})
-        for (const auto& [way, written] : waysToWrite(word))
-            if (bytes.find(written) != std::string::npos)
-                found.push_back(std::string(word) + " as " + way);
-    return found;
-}
+const std::vector<std::string> planted = {"Quillfeather", "Amaryllis",  "quillfeather",
+                                          "Ostrowidzka",  "Tannenzapf", "1943-11-29",
+                                          "HX-774193",    "774193",     "lifted at"};
 
 }  // namespace
 
@@ -171,10 +137,11 @@ TEST_F(SealedCards, NothingOfThemIsReadableOnTheDisk) {
     ASSERT_TRUE(m_ledger->rebuild({.cards = m_cards}).ok());
     EXPECT_TRUE(m_ledger->forget(m_cards[1].patient).ok());
     put(m_cards[0]);
-    EXPECT_EQ(readableIn(everything()), std::vector<std::string>()) << "while it is open";
+    EXPECT_EQ(readableIn(everything(), planted), std::vector<std::string>()) << "while it is open";
     EXPECT_GT(everything().size(), 40'000U);
     m_ledger.reset();
-    EXPECT_EQ(readableIn(everything()), std::vector<std::string>()) << "when it was closed";
+    EXPECT_EQ(readableIn(everything(), planted), std::vector<std::string>())
+        << "when it was closed";
 }
 
 // The same search has to find something where there is something.
@@ -183,12 +150,13 @@ TEST_F(SealedCards, WhatIsPlantedIsFoundInARecordThatIsNotSealed) {
     const auto plain = folder.open();
     ASSERT_TRUE(
         plain->append({draftSaying("Quillfeather")}, instantAt(7), {.cards = {m_cards[0]}}).ok());
-    const auto found = readableIn(support::bytesOfFile(folder.path()) +
-                                  support::bytesOfFile(folder.path() + "-wal"));
+    const auto found = readableIn(
+        support::bytesOfFile(folder.path()) + support::bytesOfFile(folder.path() + "-wal"),
+        planted);
     EXPECT_GE(found.size(), 8U)
         << "name and number in cards, words in segments, base 64 in entries";
-    for (const auto& [way, written] : waysToWrite("Quillfeather"))
-        EXPECT_FALSE(readableIn("..." + written + "...").empty()) << way;
+    for (const auto& [way, written] : support::waysToWrite("Quillfeather"))
+        EXPECT_FALSE(readableIn("..." + written + "...", planted).empty()) << way;
 }
 
 TEST_F(SealedCards, ASegmentWithABitChangedIsRefusedAndMended) {

@@ -5,12 +5,12 @@
 
 #include "ledger/base64url.h"
 #include "store/sqlledger.h"
+#include "store/transaction.h"
 #include "support/ledgerdrafts.h"
 #include "support/recordfolder.h"
 #include "support/sealedledger.h"
 
 namespace store {
-namespace {
 
 using base::Code;
 using support::draftSaying;
@@ -38,6 +38,32 @@ class SealedRecord : public testing::Test {
         ledger.use(std::make_shared<seal::SealingCodec>(m_ring, ledger.keyShelf()));
     }
 };
+
+/// Where the wrapped key of m_patient can still be read.
+class ErasedKey : public SealedRecord {
+  protected:
+    std::unique_ptr<SqlLedger> m_ledger;
+    std::string m_key;
+
+    void SetUp() override {
+        SealedRecord::SetUp();
+        m_ledger = m_folder.open();
+        signInTo(*m_ledger);
+        const std::string row = (*m_ledger->keyShelf().ofSubject(m_patient))->text;
+        m_key = row.substr(row.find("\"sealed\":") + 10, 40);
+    }
+    bool isIn(const std::string& ending) const {
+        return support::bytesOfFile(m_folder.path() + ending).find(m_key) != std::string::npos;
+    }
+    bool isAnywhere() const { return isIn("") || isIn("-wal") || isIn("-shm") || isIn("-journal"); }
+    base::Outcome erase() {
+        const auto written =
+            m_ledger->append({draftSaying("erased")}, instantAt(8), {.forgets = m_patient});
+        return written ? base::Outcome(base::Done{}) : base::Outcome(written.error());
+    }
+};
+
+namespace {
 
 TEST_F(SealedRecord, IsReadAgainWithItsKeys) {
     const auto ledger = m_folder.open();
@@ -99,8 +125,9 @@ TEST_F(SealedRecord, AnErasedPatientIsClosedForGood) {
     EXPECT_FALSE(ledger->readFrom(0, 9)->at(0).isOpen);
     EXPECT_TRUE(ledger->readFrom(0, 9)->at(1).isOpen);
     const auto report = ledger->check();
-    EXPECT_TRUE(report->isIntact());
-    EXPECT_EQ(report->closed, 1U);
+    EXPECT_EQ(report->erased, 1U);
+    EXPECT_EQ(report->findings, std::vector{proof::at(proof::Kind::KeyGone, 0)})
+        << "nothing says that two people did so";
 }
 
 TEST_F(SealedRecord, ADestroyedKeyLeavesNoTraceInFileOrJournal) {
@@ -125,6 +152,55 @@ TEST_F(SealedRecord, AKeyIsStoredWithItsEntryOrNotAtAll) {
     bad.body.data = {{"length", 1.5}};
     EXPECT_FALSE(ledger->append({draftSaying("a", other), bad}, instantAt(8), {}).ok());
     EXPECT_EQ(*ledger->keyShelf().ofSubject(other), std::nullopt);
+}
+
+TEST_F(ErasedKey, GoesWithTheEntryThatSaysSo) {
+    ASSERT_TRUE(isAnywhere());
+    ASSERT_TRUE(erase().ok());
+    EXPECT_FALSE(isAnywhere());
+    EXPECT_EQ(m_ledger->readFrom(0, 9)->size(), 3U);
+    EXPECT_FALSE(m_ledger->readFrom(0, 9)->at(0).isOpen);
+}
+
+TEST_F(ErasedKey, StaysWhenTheEntryIsNotWritten) {
+    const auto draft = draftSaying("erased");
+    EXPECT_FALSE(m_ledger->append({draft, draft}, instantAt(8), {.forgets = m_patient}).ok());
+    EXPECT_TRUE(m_ledger->readFrom(0, 9)->at(0).isOpen);
+    EXPECT_TRUE(isAnywhere());
+}
+
+TEST_F(ErasedKey, IsTakenOutOfTheJournalWhenNobodyReadsThereAnyMore) {
+    {
+        const auto reader = SqlLedger::openToRead(m_folder.path(), OpenMode::Demonstration);
+        ASSERT_TRUE(reader.ok());
+        const auto held = Snapshot::begin((*reader)->database());
+        ASSERT_TRUE(held.ok());
+        ASSERT_TRUE((*reader)->database().rows("SELECT count(*) FROM entry").ok());
+        ASSERT_TRUE(erase().ok()) << "whoever reads keeps nobody from it";
+        EXPECT_TRUE(isAnywhere()) << "the reader may still want the page of before";
+    }
+    ASSERT_TRUE(m_ledger->append({draftSaying("later")}, instantAt(9), {}).ok());
+    EXPECT_FALSE(isAnywhere()) << "tried again with the next entry";
+}
+
+TEST_F(ErasedKey, IsTakenOutOfTheJournalWhenTheRecordIsOpenedAgain) {
+    const std::string copy = m_folder.path("killed.record");
+    {
+        const auto reader = SqlLedger::openToRead(m_folder.path(), OpenMode::Demonstration);
+        const auto held = Snapshot::begin((*reader)->database());
+        ASSERT_TRUE((*reader)->database().rows("SELECT count(*) FROM entry").ok());
+        ASSERT_TRUE(erase().ok());
+        for (const char* ending : {"", "-wal"})  // as it is when the program is killed now
+            support::putFile(copy + ending, support::bytesOfFile(m_folder.path() + ending));
+    }
+    const auto isInCopy = [&] {
+        return (support::bytesOfFile(copy) + support::bytesOfFile(copy + "-wal")).find(m_key) !=
+               std::string::npos;
+    };
+    ASSERT_TRUE(isInCopy());
+    const auto opened = m_folder.open("killed.record");
+    ASSERT_NE(opened, nullptr);
+    EXPECT_FALSE(isInCopy());
 }
 
 }  // namespace

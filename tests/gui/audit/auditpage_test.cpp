@@ -37,11 +37,11 @@ class Auditing : public testing::Test {
         const auto* label = m_page.findChild<QLabel*>(QStringLiteral("audit.verdict"));
         return label ? label->text() : QString();
     }
-    static ui::AuditResult whole() {
-        ui::AuditResult result;
-        result.entries = 412;
+    static proof::Report whole() {
+        proof::Report result;
+        result.head.size = 412;
         result.signatures = 20;
-        result.bodiesOpened = 412;
+        result.opened = 412;
         return result;
     }
 
@@ -75,8 +75,8 @@ TEST_F(Auditing, NothingWrongIsToldApartFromAsFarAsCanBeSeen) {
     EXPECT_EQ(verdict(), QString::fromUtf8("✓  Nothing is wrong"));
     EXPECT_TRUE(seen().contains(QLatin1String("412 entries, each hash and each place")));
     EXPECT_FALSE(seen().contains(QLatin1String("stayed closed")));
-    ui::AuditResult some = whole();
-    some.bodiesClosed = 3;
+    proof::Report some = whole();
+    some.closed = 3;
     m_page.showResult(some);
     EXPECT_EQ(verdict(),
               QString::fromUtf8("✓  Nothing is wrong, as far as can be seen without every key"));
@@ -84,13 +84,13 @@ TEST_F(Auditing, NothingWrongIsToldApartFromAsFarAsCanBeSeen) {
 }
 
 TEST_F(Auditing, WhatIsWrongIsNamedByItsEntriesAndAnErasureIsNotWrong) {
-    ui::AuditResult result = whole();
-    result.findings = {{ui::AuditKind::Erased, 9, 9}};
+    proof::Report result = whole();
+    result.findings = {{proof::Kind::Erased, 9, 9}};
     m_page.showResult(result);
     EXPECT_EQ(verdict(), QString::fromUtf8("✓  Nothing is wrong"));
     EXPECT_TRUE(seen().contains(QLatin1String("Entry 9: erased on purpose")));
-    result.findings.push_back({ui::AuditKind::BadSignature, 17, 17});
-    result.findings.push_back({ui::AuditKind::Rewritten, 20, 41});
+    result.findings.push_back({proof::Kind::BadSignature, 17, 17});
+    result.findings.push_back({proof::Kind::Rewritten, 20, 41});
     m_page.showResult(result);
     EXPECT_EQ(verdict(), QString::fromUtf8("▲  2 things are wrong"));
     EXPECT_TRUE(seen().contains(QLatin1String("Entry 17: a signature does not hold")));
@@ -98,9 +98,9 @@ TEST_F(Auditing, WhatIsWrongIsNamedByItsEntriesAndAnErasureIsNotWrong) {
 }
 
 TEST_F(Auditing, ThousandsAreCountedAndTheFirstListed) {
-    ui::AuditResult result = whole();
+    proof::Report result = whole();
     for (std::uint64_t i = 0; i < 5000; ++i)
-        result.findings.push_back({ui::AuditKind::Changed, i, i});
+        result.findings.push_back({proof::Kind::Changed, i, i});
     m_page.showResult(result);
     EXPECT_TRUE(verdict().contains(QLatin1String("5000"))) << verdict().toStdString();
     EXPECT_TRUE(seen().contains(QLatin1String("Entry 199: ")));
@@ -110,12 +110,12 @@ TEST_F(Auditing, ThousandsAreCountedAndTheFirstListed) {
 
 TEST_F(Auditing, EveryKindHasItsOwnWords) {
     std::set<QString> all;
-    for (int kind = 0; kind <= static_cast<int>(ui::AuditKind::Erased); ++kind) {
-        const QString words = ui::auditSentence({static_cast<ui::AuditKind>(kind), 1, 1});
+    for (int kind = 0; kind <= static_cast<int>(proof::Kind::Erased); ++kind) {
+        const QString words = ui::auditSentence({static_cast<proof::Kind>(kind), 1, 1});
         EXPECT_TRUE(words.endsWith(u'.')) << words.toStdString();
         all.insert(words);
     }
-    EXPECT_EQ(all.size(), static_cast<std::size_t>(ui::AuditKind::Erased) + 1);
+    EXPECT_EQ(all.size(), static_cast<std::size_t>(proof::Kind::Erased) + 1);
     std::set<QString> acts;
     for (int what = 0; what <= static_cast<int>(ui::Looking::Verified); ++what)
         acts.insert(ui::lookingWords(static_cast<ui::Looking>(what)));

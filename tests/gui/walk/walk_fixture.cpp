@@ -353,9 +353,9 @@ void Walk::signing() {
 void Walk::audit() { m_shown = std::make_unique<Tabbed<ui::AuditPage>>(); }
 void Walk::auditWrong() {
     auto page = std::make_unique<Tabbed<ui::AuditPage>>();
-    ui::AuditResult result{
-        .entries = 412, .signatures = 20, .bodiesOpened = 400, .bodiesClosed = 12};
-    result.findings = {{ui::AuditKind::BadSignature, 17, 17}, {ui::AuditKind::Rewritten, 20, 41}};
+    proof::Report result{
+        .head = {412, std::string(64, '7')}, .signatures = 20, .opened = 400, .closed = 12};
+    result.findings = {{proof::Kind::BadSignature, 17, 17}, {proof::Kind::Rewritten, 20, 41}};
     page->showResult(result);
     m_shown = std::move(page);
 }

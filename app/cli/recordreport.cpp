@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/recordreport.h"
+
+#include <ostream>
+
+#include "cli/recordjson.h"
+
+namespace app {
+namespace {
+
+const char* sentenceFor(proof::Kind kind) {
+    using proof::Kind;
+    switch (kind) {
+        case Kind::Gap:
+            return "missing";
+        case Kind::Unreadable:
+            return "can't be read as an entry";
+        case Kind::OtherPlace:
+            return "of another place or another ledger";
+        case Kind::TickBack:
+            return "its count is not above the one before";
+        case Kind::Doubled:
+            return "has the id of an earlier entry";
+        case Kind::NotSealed:
+            return "lies open in a record that is sealed";
+        case Kind::Changed:
+            return "does not open: it was changed, or its key was";
+        case Kind::NoSignature:
+            return "not signed, and what it says always is";
+        case Kind::BadSignature:
+            return "a signature does not hold";
+        case Kind::UnknownKey:
+            return "signed by a key that its author did not have then";
+        case Kind::KeysChanged:
+            return "changes who can open the record, by nobody who may";
+        case Kind::KeyGone:
+            return "its key is gone, and no entry says that two people erased it";
+        case Kind::NotErased:
+            return "erased by two people, and its key is there again";
+        case Kind::Basis:
+            return "rests on entries that came after it";
+        case Kind::Index:
+            return "not found by its id or its patient; record rebuild mends this";
+        case Kind::RightEdge:
+            return "the stored end of the record is not that of its entries";
+        case Kind::Derived:
+            return "the list of learners or the open visit is not as the entries say; "
+                   "record rebuild mends this";
+        case Kind::Blob:
+            return "a stored pack or drawing is not what its digest says, or is missing";
+        case Kind::Rewritten:
+            return "not the entries that were known once";
+        case Kind::CutOff:
+            return "were known once and are gone";
+        case Kind::Forked:
+            return "told in two ways by what was known of them";
+        case Kind::OtherRecord:
+            return "known from another record";
+        case Kind::Erased:
+            return "erased on purpose, by two people";
+    }
+    return "";
+}
+
+std::string placeOf(const proof::Finding& finding) {
+    const std::string from = std::to_string(finding.from);
+    return finding.from == finding.to ? from : from + " to " + std::to_string(finding.to);
+}
+
+Json jsonOf(const proof::Finding& finding) {
+    return {{"damage", base::nameOf(finding.kind)},
+            {"seq", finding.from},
+            {"to", finding.to},
+            {"text", sentenceFor(finding.kind)}};
+}
+
+ExitCode exitFor(const proof::Report& report) {
+    if (report.isWrong()) return ExitCode::Wrong;
+    return report.isComplete() ? ExitCode::Done : ExitCode::Unsealed;
+}
+
+}  // namespace
+
+ExitCode tell(const proof::Report& report, bool asJson, std::ostream& out, std::ostream& err) {
+    Json list = Json::array();
+    for (const proof::Finding& one : report.findings) {
+        err << base::nameOf(one.kind) << " at " << placeOf(one) << ": " << sentenceFor(one.kind)
+            << '\n';
+        list.push_back(jsonOf(one));
+    }
+    const ExitCode code = exitFor(report);
+    if (asJson)
+        writeJson({{"ok", !report.isWrong()},
+                   {"complete", report.isComplete()},
+                   {"size", report.head.size},
+                   {"root", report.head.root},
+                   {"signatures", report.signatures},
+                   {"opened", report.opened},
+                   {"closed", report.closed},
+                   {"erased", report.erased},
+                   {"findings", list}},
+                  out);
+    else if (code != ExitCode::Wrong)
+        out << (code == ExitCode::Done ? "intact: "
+                                       : "intact as far as can be seen without a key: ")
+            << report.head.size << " entries, root " << report.head.root << '\n';
+    return code;
+}
+
+}  // namespace app

@@ -1,0 +1,156 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gate/follower.h"
+
+#include "ledger/base64url.h"
+#include "record/shapes.h"
+#include "seal/signature.h"
+
+namespace gate {
+namespace {
+
+using base::Code;
+using base::Done;
+using base::Error;
+using base::Outcome;
+using record::AccessChange;
+using record::AddStaff;
+using record::ChangeAccess;
+
+Outcome refused(const char* what) { return Error{Code::AccessChanged, {what}}; }
+
+}  // namespace
+
+Outcome Follower::take(const ledger::Entry& entry) {
+    if (!entry.isOpen) return refused("epoch");
+    const auto payload = record::lifted(entry.body).payload;
+    if (!payload) return Done{};
+    const auto* adds = std::get_if<AddStaff>(&*payload);
+    const auto* changes = std::get_if<ChangeAccess>(&*payload);
+    if (const auto* continues = std::get_if<record::ContinueLedger>(&*payload))
+        return take(*continues, entry.seq);
+    if (!adds && !changes) return Done{};
+    if (!m_digests.empty() && !m_digests.contains(entry.key)) return refused("epoch");
+    const auto kid = signerOf(entry);
+    if (!kid) return kid.error();
+    // Whoever comes back by the sheet signs by the key they come with.
+    const bool comesBack = changes && changes->what == AccessChange::Recovered;
+    if (!comesBack && !speaks(entry, *kid)) return refused("signature");
+    if (comesBack ? !holdsSheet(entry) : entry.body.sigs.size() != 1) return refused("signature");
+    return adds ? take(*adds, *kid) : take(*changes, *kid, entry.key);
+}
+
+Outcome Follower::knows(const seal::Keyring& ring) const {
+    if (m_isWaiting) return refused("staff");
+    if (m_continued != m_lineage.former().size()) return refused("ledger");
+    for (const auto& [id, key] : ring.epochs()) {
+        const auto told = m_digests.find(id.text());
+        if (told == m_digests.end() || told->second != key.digest()) return refused("epoch");
+    }
+    return Done{};
+}
+
+base::Result<std::string> Follower::signerOf(const ledger::Entry& entry) const {
+    if (entry.body.sigs.empty()) return Error{Code::AccessChanged, {"signature"}};
+    const auto claim = seal::readSignature(entry.body.sigs[0]);
+    if (!claim) return claim.error();
+    const auto key = m_rows.identityOf(claim->kid);
+    if (!key) return Error{Code::AccessChanged, {"signature"}};
+    const auto holds = seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry),
+                                        seal::signedPart(entry.body), *key);
+    if (!holds) return holds.error();
+    return claim->kid;
+}
+
+/// Whether whoever says it signed it; who is not on the list yet says so with their own key.
+bool Follower::speaks(const ledger::Entry& entry, const std::string& kid) const {
+    if (!entry.body.by) return false;
+    const std::string known = kidOf(*entry.body.by);
+    return known.empty() || known == kid;
+}
+
+/// Whether the second signature is that of the sheet that was told of last.
+bool Follower::holdsSheet(const ledger::Entry& entry) const {
+    if (entry.body.sigs.size() != 2) return false;
+    const seal::PublicIdentity sheet{m_recovery, {}};
+    return seal::verifyBody(entry.body.sigs[1], seal::SignedFor::of(entry),
+                            seal::signedPart(entry.body), sheet)
+        .ok();
+}
+
+bool Follower::isEducator(const std::string& kid) const {
+    for (const auto& [person, known] : m_people)
+        if (known.kid == kid && known.role == record::Role::Educator) return true;
+    return false;
+}
+
+/// The first entry under another id says from which head the ledger went on.
+Outcome Follower::take(const record::ContinueLedger& said, std::uint64_t seq) {
+    const auto& former = m_lineage.former();
+    if (m_continued == former.size()) return refused("ledger");
+    const ledger::Former& from = former[m_continued++];
+    const bool fits = seq == from.head.size && said.from == from.ledger &&
+                      static_cast<std::uint64_t>(said.size) == seq && said.root == from.head.root;
+    return fits ? Outcome(Done{}) : refused("ledger");
+}
+
+/// Somebody comes onto the list: by an educator, or by the entry after this one.
+Outcome Follower::take(const AddStaff& said, const std::string& kid) {
+    if (m_isWaiting || m_people.contains(said.staff)) return refused("staff");
+    m_people[said.staff] = {{}, said.role};
+    m_isWaiting = !isEducator(kid);
+    m_waiting = {said.staff, kid};
+    return Done{};
+}
+
+Outcome Follower::take(const ChangeAccess& said, const std::string& kid, const std::string& epoch) {
+    const auto person = m_people.find(said.staff);
+    if (person == m_people.end()) return refused("staff");
+    if (!maySay(said, kid)) return refused("signature");
+    const bool tellsOfSheet =
+        said.what == AccessChange::Founded || said.what == AccessChange::NewRecovery;
+    if (!said.recovery.empty() && !tellsOfSheet) return refused("recovery");
+    m_isWaiting = false;
+    // The first epoch is told of under itself: there is none before it.
+    if (m_digests.empty() && said.epoch != epoch) return refused("epoch");
+    if (!said.epoch.empty() && !m_digests.emplace(said.epoch, said.epochDigest).second)
+        return refused("epoch");
+    if (!said.recovery.empty()) m_recovery = ledger::fromBase64Url(said.recovery).value_or("");
+    if (said.what == AccessChange::Retired)
+        person->second.kid.clear();
+    else if (said.what != AccessChange::NewRecovery)
+        person->second.kid = said.kid;
+    return Done{};
+}
+
+bool Follower::maySay(const ChangeAccess& said, const std::string& kid) const {
+    if (m_isWaiting && (said.staff != m_waiting.first || kid != m_waiting.second)) return false;
+    const std::string& present = m_people.at(said.staff).kid;
+    switch (said.what) {
+        case AccessChange::Founded:
+            return m_digests.empty() && m_people.size() == 1 && kid == said.kid;
+        case AccessChange::Recovered:
+            return !m_digests.empty() && kid == said.kid;
+        case AccessChange::NewPassphrase:
+        case AccessChange::RaisedCost:
+            return !m_isWaiting && kid == present && said.kid == present;
+        case AccessChange::Admitted:
+        case AccessChange::Reset:
+        case AccessChange::Retired:
+        case AccessChange::NewRecovery:
+            return isEducator(kid);
+    }
+    return false;
+}
+
+std::string Follower::kidOf(const base::StaffId& person) const {
+    const auto found = m_people.find(person);
+    return found == m_people.end() ? std::string() : found->second.kid;
+}
+
+std::optional<record::Role> Follower::roleOf(const base::StaffId& person) const {
+    const auto found = m_people.find(person);
+    return found == m_people.end() ? std::nullopt : std::optional(found->second.role);
+}
+
+}  // namespace gate

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "base/names.h"
+#include "ledger/entry.h"
+
+/// What can be proven about a record: by anybody, and by whoever has a key.
+namespace proof {
+
+/// What can be wrong with a record, or has to be known about it.
+enum class Kind {
+    Gap,           ///< an entry is missing
+    Unreadable,    ///< its bytes are no entry in canonical form
+    OtherPlace,    ///< it says another place or another ledger
+    TickBack,      ///< its count is not above the one before
+    Doubled,       ///< its id is that of an earlier entry
+    NotSealed,     ///< it lies open in a record that is sealed
+    Changed,       ///< its body does not open: it, its place or its key is another one
+    NoSignature,   ///< it says what is always signed, and is not
+    BadSignature,  ///< a signature does not hold
+    UnknownKey,    ///< signed by a key that its author did not have then
+    KeysChanged,   ///< who can open the record was changed by nobody who may
+    KeyGone,       ///< its key was destroyed, and no entry says that two people did so
+    NotErased,     ///< two people erased it, and its key is there again
+    Basis,         ///< it rests on entries that came after it
+    Index,         ///< it can't be found by its command or its subject
+    RightEdge,     ///< the stored end is not that of the entries
+    Derived,       ///< what is shown was not made from the entries
+    Blob,          ///< a drawing or pack it names is not what its digest says
+    Rewritten,     ///< entries between two known heads are not those of then
+    CutOff,        ///< a known head speaks of more entries than there are
+    Forked,        ///< two known heads can't both be of one record
+    OtherRecord,   ///< a known head is of another record
+    Erased,        ///< on purpose, by two people; not wrong
+};
+
+/// One thing and where: an entry, or all from one to another.
+struct Finding {
+    Kind kind = Kind::Gap;
+    std::uint64_t from = 0, to = 0;  ///< seq of the first and the last; the same for one
+
+    bool operator==(const Finding&) const = default;
+};
+inline Finding at(Kind kind, std::uint64_t seq) { return {kind, seq, seq}; }
+
+/// What one run looked at and found.
+struct Report {
+    ledger::Head head;             ///< over the entries that were read
+    std::uint64_t signatures = 0;  ///< that hold
+    std::uint64_t opened = 0;      ///< bodies that were read
+    std::uint64_t closed = 0;      ///< bodies whose key is not at hand
+    std::uint64_t erased = 0;      ///< bodies whose key was destroyed
+    std::uint64_t blobs = 0;
+    std::uint64_t knownHeads = 0;
+    std::vector<Finding> findings;
+
+    /// Whether anything is wrong; an erasure is not.
+    bool isWrong() const;
+    /// Whether everything there is could be looked into.
+    bool isComplete() const { return closed == 0; }
+};
+
+}  // namespace proof
+
+namespace base {
+
+/// As the command line says them.
+template <>
+struct Names<proof::Kind> {
+    static constexpr std::array<std::pair<proof::Kind, const char*>, 23> all{{
+        {proof::Kind::Gap, "gap"},
+        {proof::Kind::Unreadable, "unreadable"},
+        {proof::Kind::OtherPlace, "other-place"},
+        {proof::Kind::TickBack, "tick-back"},
+        {proof::Kind::Doubled, "doubled-id"},
+        {proof::Kind::NotSealed, "not-sealed"},
+        {proof::Kind::Changed, "changed"},
+        {proof::Kind::NoSignature, "no-signature"},
+        {proof::Kind::BadSignature, "bad-signature"},
+        {proof::Kind::UnknownKey, "unknown-key"},
+        {proof::Kind::KeysChanged, "keys-changed"},
+        {proof::Kind::KeyGone, "key-gone"},
+        {proof::Kind::NotErased, "not-erased"},
+        {proof::Kind::Basis, "basis"},
+        {proof::Kind::Index, "index"},
+        {proof::Kind::RightEdge, "right-edge"},
+        {proof::Kind::Derived, "derived"},
+        {proof::Kind::Blob, "blob"},
+        {proof::Kind::Rewritten, "rewritten"},
+        {proof::Kind::CutOff, "cut-off"},
+        {proof::Kind::Forked, "forked"},
+        {proof::Kind::OtherRecord, "other-record"},
+        {proof::Kind::Erased, "erased"},
+    }};
+};
+
+}  // namespace base

@@ -1,0 +1,214 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "proof/verifier.h"
+
+#include <algorithm>
+
+#include "record/purpose.h"
+#include "record/shapes.h"
+#include "seal/signature.h"
+
+namespace proof {
+
+using base::Code;
+
+namespace {
+
+/// The blobs without which the entry does not say what it said.
+std::vector<std::string> blobsIn(const record::Payload& payload) {
+    if (const auto* opened = std::get_if<practice::OpenVisit>(&payload))
+        return {opened->pack.digest};
+    const auto* signedOff = std::get_if<record::SignOff>(&payload);
+    if (signedOff && signedOff->acknowledgement.drawing)
+        return {*signedOff->acknowledgement.drawing};
+    return {};
+}
+
+bool isAboutKeys(const record::Payload& payload) {
+    return std::holds_alternative<record::AddStaff>(payload) ||
+           std::holds_alternative<record::ChangeAccess>(payload);
+}
+
+/// The places as ranges without a gap.
+std::vector<Finding> inRanges(Kind kind, const std::vector<std::uint64_t>& places) {
+    std::vector<Finding> ranges;
+    for (const std::uint64_t place : places) {
+        if (!ranges.empty() && ranges.back().to + 1 == place)
+            ranges.back().to = place;
+        else
+            ranges.push_back(at(kind, place));
+    }
+    return ranges;
+}
+
+}  // namespace
+
+Verifier::Verifier(Grounds grounds) : m_grounds(std::move(grounds)) {
+    if (m_grounds.rows) m_staff.emplace(m_grounds.lineage, *m_grounds.rows);
+    m_report.knownHeads = m_grounds.heads.size();
+    for (const KnownHead& head : m_grounds.heads)
+        if (head.size == 0) m_roots[0] = ledger::toHex(ledger::emptyRoot());
+}
+
+void Verifier::look(std::uint64_t seq, const std::string& bytes) {
+    if (m_next < seq) find({Kind::Gap, m_next, seq - 1});
+    m_seq = seq;
+    m_next = seq + 1;
+    m_last.reset();
+    // It went on from other entries than are here.
+    if (!m_grounds.lineage.agreesWith(m_tail.edge)) findAt(Kind::OtherPlace);
+    m_tail.edge.append(ledger::leafHash(bytes));
+    const std::uint64_t size = m_tail.edge.size();
+    for (const KnownHead& head : m_grounds.heads)
+        if (head.size == size) m_roots[size] = ledger::toHex(m_tail.edge.root());
+    auto envelope = ledger::readEnvelope(bytes);
+    if (!envelope) return findAt(Kind::Unreadable);
+    if (isInPlace(*envelope)) open(*envelope);
+}
+
+/// What can be seen of an entry without a key; false when it is not to be looked into.
+bool Verifier::isInPlace(const ledger::Envelope& envelope) {
+    if (envelope.seq != m_seq || envelope.ledger != m_grounds.lineage.at(m_seq))
+        findAt(Kind::OtherPlace);
+    if (envelope.tick <= m_tail.tick) findAt(Kind::TickBack);
+    m_tail.tick = std::max(m_tail.tick, envelope.tick);
+    const bool isSealed = !envelope.closed.key.empty();
+    const bool mustBe = m_isSealed || m_grounds.rows || m_grounds.codec->seals();
+    m_isSealed = m_isSealed || isSealed;
+    if (isSealed || !mustBe) return true;
+    findAt(Kind::NotSealed);
+    return false;
+}
+
+void Verifier::open(const ledger::Envelope& envelope) {
+    auto entry = ledger::readEntry(envelope, *m_grounds.codec);
+    if (!entry) {
+        const bool isShape = entry.error().code == Code::LedgerBadEntry ||
+                             entry.error().code == Code::LedgerNotCanonical;
+        return findAt(isShape ? Kind::Unreadable : Kind::Changed);
+    }
+    m_last = std::move(*entry);
+    if (m_last->isOpen)
+        lookOpen(*m_last);
+    else
+        lookClosed(*m_last);
+}
+
+/// Whether anybody was ever given the key of this epoch.
+bool Verifier::isGranted(const std::string& epoch) const {
+    const auto& grants = m_grounds.rows->grants;
+    return std::any_of(grants.begin(), grants.end(),
+                       [&](const seal::EpochGrant& grant) { return grant.epoch.text() == epoch; });
+}
+
+void Verifier::lookClosed(const ledger::Entry& entry) {
+    if (!entry.subject && m_grounds.rows && !isGranted(entry.key)) findAt(Kind::KeyGone);
+    if (entry.subject && m_grounds.shelf) {
+        const auto row = m_grounds.shelf->byId(entry.key);
+        const bool isThere = row && *row;
+        if (isThere && (*row)->subject == *entry.subject && (*row)->text.empty()) {
+            ++m_report.erased;
+            return m_erased[*entry.subject].push_back(m_seq);
+        }
+        if (!isThere) findAt(Kind::KeyGone);
+        if (isThere && (*row)->subject != *entry.subject) findAt(Kind::Changed);
+    }
+    ++m_report.closed;
+}
+
+void Verifier::lookOpen(const ledger::Entry& entry) {
+    ++m_report.opened;
+    if (entry.subject && m_staff) m_readable[*entry.subject].push_back(m_seq);
+    if (!m_ids.insert(entry.body.id).second) findAt(Kind::Doubled);
+    const auto basis = entry.body.basis.find(entry.ledger);
+    if (basis != entry.body.basis.end() && basis->second > m_seq) findAt(Kind::Basis);
+    const auto payload = record::lifted(entry.body).payload;
+    if (!payload) return;  // unknown to this program: kept as it is
+    for (const std::string& digest : blobsIn(*payload)) m_blobs.emplace(digest, m_seq);
+    if (m_staff) lookSignatures(entry, *payload);
+}
+
+void Verifier::lookSignatures(const ledger::Entry& entry, const record::Payload& payload) {
+    if (isAboutKeys(payload)) return follow(entry);
+    if (std::holds_alternative<record::ContinueLedger>(payload) && !m_staff->take(entry))
+        findAt(Kind::KeysChanged);
+    if (entry.body.sigs.empty()) {
+        if (record::purposeOf(payload)) findAt(Kind::NoSignature);
+        return;
+    }
+    bool isAuthors = false;
+    for (const auto& signature : entry.body.sigs) {
+        if (!lookSignature(entry, signature)) return;
+        const auto claim = seal::readSignature(signature);
+        isAuthors = isAuthors || (entry.body.by && claim->kid == m_staff->kidOf(*entry.body.by));
+    }
+    if (!isAuthors) return findAt(Kind::UnknownKey);
+    const auto* erased = std::get_if<record::ErasePatient>(&payload);
+    if (!erased) return;
+    if (isByTheTwo(entry, *erased))
+        m_erasures.insert(erased->patient);
+    else
+        findAt(Kind::KeysChanged);
+}
+
+/// Whether an educator and an auditor of that moment signed it; each signature holds by now.
+bool Verifier::isByTheTwo(const ledger::Entry& entry, const record::ErasePatient& said) const {
+    const auto one = m_staff->roleOf(*entry.body.by), other = m_staff->roleOf(said.with);
+    const bool areRoles = (one == record::Role::Educator && other == record::Role::Auditor) ||
+                          (one == record::Role::Auditor && other == record::Role::Educator);
+    if (!areRoles || entry.body.sigs.size() != 2) return false;
+    return seal::readSignature(entry.body.sigs[0])->kid == m_staff->kidOf(*entry.body.by) &&
+           seal::readSignature(entry.body.sigs[1])->kid == m_staff->kidOf(said.with);
+}
+
+bool Verifier::lookSignature(const ledger::Entry& entry, const nlohmann::json& signature) {
+    const auto claim = seal::readSignature(signature);
+    if (!claim) return findAt(Kind::BadSignature), false;
+    const auto key = m_grounds.rows->identityOf(claim->kid);
+    if (!key) return findAt(Kind::UnknownKey), false;
+    if (!seal::verifyBody(signature, seal::SignedFor::of(entry), seal::signedPart(entry.body),
+                          *key))
+        return findAt(Kind::BadSignature), false;
+    ++m_report.signatures;
+    return true;
+}
+
+/// Who could sign and open, from here on.
+void Verifier::follow(const ledger::Entry& entry) {
+    const auto taken = m_staff->take(entry);
+    if (taken) {
+        m_report.signatures += entry.body.sigs.size();
+    } else if (entry.body.sigs.empty()) {
+        findAt(Kind::NoSignature);
+    } else {
+        findAt(taken.error().code == Code::SealBadSignature ? Kind::BadSignature
+                                                            : Kind::KeysChanged);
+    }
+}
+
+/// With a key it can be seen whether the record tells of an erasure.
+void Verifier::finishErased() {
+    for (const auto& [patient, places] : m_erased) {
+        const bool isTold = !m_grounds.codec->seals() || m_erasures.contains(patient);
+        for (const Finding& one : inRanges(isTold ? Kind::Erased : Kind::KeyGone, places))
+            find(one);
+    }
+    for (const base::PatientId& patient : m_erasures)
+        for (const Finding& one : inRanges(Kind::NotErased, m_readable[patient])) find(one);
+}
+
+Report Verifier::finish() {
+    finishErased();
+    const bool isSettled = !m_staff || !m_grounds.codec->seals() || m_staff->isSettled();
+    const bool areKnown = !m_staff || !m_grounds.ring || m_staff->knows(*m_grounds.ring);
+    if (!isSettled || !areKnown) find(at(Kind::KeysChanged, m_seq));
+    for (const Finding& one :
+         holdAgainst(m_grounds.lineage, m_tail.edge.size(), m_roots, m_grounds.heads))
+        find(one);
+    std::stable_sort(m_report.findings.begin(), m_report.findings.end(),
+                     [](const Finding& a, const Finding& b) { return a.from < b.from; });
+    m_report.head = m_tail.head();
+    return std::move(m_report);
+}
+
+}  // namespace proof

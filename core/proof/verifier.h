@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <set>
+
+#include "gate/follower.h"
+#include "ledger/tail.h"
+#include "proof/knownhead.h"
+#include "record/payload.h"
+
+namespace proof {
+
+/// What a record is verified by.
+struct Grounds {
+    ledger::Lineage lineage;
+    std::shared_ptr<ledger::Codec> codec = ledger::plainCodec();  ///< plain: without a key
+    /// The keys of that codec, to be held against what the record tells of; null: not looked at.
+    std::shared_ptr<const seal::Keyring> ring = nullptr;
+    /// What lies open beside the entries for people to sign in by; none: nobody ever did, and
+    /// nothing is signed.
+    std::optional<seal::KeyRows> rows = {};
+    /// The patients' keys; null where there are none. Outlives the verifier.
+    const ledger::KeyShelf* shelf = nullptr;
+    std::vector<KnownHead> heads = {};
+};
+
+/// Looks at the entries of a record one after the other. With a codec that seals it opens the
+/// bodies, holds signatures against the keys that their authors had at that moment, and follows who
+/// could open the record.
+class Verifier {
+  public:
+    explicit Verifier(Grounds grounds);
+
+    /// The next stored entry; `seq` rises.
+    void look(std::uint64_t seq, const std::string& bytes);
+    /// The entry as it was looked at last; nothing when it could not be read.
+    const std::optional<ledger::Entry>& last() const { return m_last; }
+    const ledger::Tail& tail() const { return m_tail; }
+    /// What blobs the entries name, and which entry does so first.
+    const std::map<std::string, std::uint64_t>& namedBlobs() const { return m_blobs; }
+    void find(const Finding& finding) { m_report.findings.push_back(finding); }
+    void countBlob() { ++m_report.blobs; }
+
+    /// After the last entry; findings come in the order of entries.
+    Report finish();
+
+  private:
+    void findAt(Kind kind) { find(at(kind, m_seq)); }
+    bool isInPlace(const ledger::Envelope& envelope);
+    void open(const ledger::Envelope& envelope);
+    bool isGranted(const std::string& epoch) const;
+    void lookClosed(const ledger::Entry& entry);
+    void lookOpen(const ledger::Entry& entry);
+    void lookSignatures(const ledger::Entry& entry, const record::Payload& payload);
+    bool lookSignature(const ledger::Entry& entry, const nlohmann::json& signature);
+    void follow(const ledger::Entry& entry);
+    bool isByTheTwo(const ledger::Entry& entry, const record::ErasePatient& said) const;
+    void finishErased();
+
+    Grounds m_grounds;
+    std::optional<gate::Follower> m_staff;  ///< none where nothing is signed
+    std::optional<ledger::Entry> m_last;
+    ledger::Tail m_tail;
+    Roots m_roots;
+    std::uint64_t m_seq = 0, m_next = 0;
+    bool m_isSealed = false;  ///< some entry was
+    std::set<base::CommandId> m_ids;
+    std::map<std::string, std::uint64_t> m_blobs;
+    /// Entries of patients whose key was destroyed.
+    std::map<base::PatientId, std::vector<std::uint64_t>> m_erased;
+    /// Entries of patients that could be read, and who was erased by whom it takes.
+    std::map<base::PatientId, std::vector<std::uint64_t>> m_readable;
+    std::set<base::PatientId> m_erasures;
+    Report m_report;
+};
+
+}  // namespace proof

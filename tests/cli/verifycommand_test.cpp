@@ -1,0 +1,164 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// `record verify` of a sealed record, with a passphrase and without. Exit codes are our own.
+#include "cli/verifycommand.h"
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "record/derivation.h"
+#include "seal/papercode.h"
+#include "store/recordfile.h"
+#include "store/values.h"
+#include "support/recordfolder.h"
+#include "support/sealedhistory.h"
+
+namespace app {
+
+using nlohmann::json;
+using store::SqlLedger;
+using support::SealedPeople;
+
+/// A sealed record in a folder, closed again.
+class SealedVerify : public testing::Test {
+  protected:
+    using History = support::SealedHistoryIn<SqlLedger>;
+    struct Said {
+        ExitCode code;
+        std::string out, err;
+        json object() const { return json::parse(out, nullptr, false); }
+    };
+
+    QTemporaryDir m_folder;
+    ledger::Head m_head;
+
+    std::string file() const { return store::recordFileIn(m_folder.path().toStdString()); }
+    void SetUp() override { make(store::OpenMode::Demonstration); }
+    void make(store::OpenMode mode) {
+        History history(*SqlLedger::open(file(), mode));
+        procedure::Shelf shelf;
+        const auto all = record::deriveAll(history.ledger(), shelf);
+        EXPECT_TRUE(all && history.ledger().rebuild(*all));
+        m_head = history.ledger().head();
+    }
+    Said verify(std::vector<std::string> words, const std::string& typed = "") const {
+        words.insert(words.begin(), {"--data", m_folder.path().toStdString(), "--json"});
+        int ends[2] = {-1, -1};
+        EXPECT_EQ(::pipe(ends), 0);
+        EXPECT_EQ(::write(ends[1], typed.data(), typed.size()), static_cast<ssize_t>(typed.size()));
+        ::close(ends[1]);
+        std::ostringstream out, err;
+        const ExitCode code = RecordVerifyCommand(ends[0]).run(words, out, err);
+        ::close(ends[0]);
+        return {code, out.str(), err.str()};
+    }
+    Said asAda(std::vector<std::string> words = {}) const {
+        words.insert(words.end(), {"--as", "ada lindqvist"});
+        return verify(words, std::string(SealedPeople::ada.phrase) + "\nmore\n");
+    }
+    void tamper(const char* sql) const {
+        const auto database = *store::Database::open(file(), store::Access::ReadWrite);
+        for (const char* guard : {"entry_no_update", "entry_no_delete", "entry_in_order"})
+            ASSERT_TRUE(database
+                            ->runOnce(QStringLiteral("DROP TRIGGER IF EXISTS ") +
+                                      QString::fromLatin1(guard))
+                            .ok());
+        ASSERT_TRUE(database->runOnce(QString::fromUtf8(sql)).ok()) << sql;
+    }
+};
+
+namespace {
+
+TEST_F(SealedVerify, WithoutAKeyNothingIsWrongAsFarAsCanBeSeen) {
+    const Said said = verify({});
+    EXPECT_EQ(said.code, ExitCode::Unsealed) << said.out << said.err;
+    EXPECT_EQ(said.object()["ok"], true);
+    EXPECT_EQ(said.object()["complete"], false);
+    EXPECT_EQ(said.object()["closed"], m_head.size);
+    EXPECT_EQ(said.object()["root"], m_head.root);
+}
+
+TEST_F(SealedVerify, WithAPassphraseEverythingIsLookedInto) {
+    const Said said = asAda();
+    EXPECT_EQ(said.code, ExitCode::Done) << said.out << said.err;
+    EXPECT_EQ(said.object()["opened"], m_head.size);
+    EXPECT_EQ(said.object()["signatures"], 10);
+    EXPECT_EQ(said.err.find(SealedPeople::ada.phrase), std::string::npos);
+}
+
+TEST_F(SealedVerify, AWrongPassphraseOpensNothing) {
+    const Said said = verify({"--as", "Ada Lindqvist"}, "wrong\n");
+    EXPECT_EQ(said.code, ExitCode::Unreadable);
+    EXPECT_EQ(said.object()["error"], "seal/wrong-passphrase");
+    EXPECT_EQ(verify({"--as", "Ada Lindqvist"}).code, ExitCode::Unreadable) << "no line at all";
+    EXPECT_EQ(verify({"--as", "Nobody Here"}, "wrong\n").object()["error"],
+              "seal/wrong-passphrase");
+}
+
+TEST_F(SealedVerify, APaperIsHeldAgainstItEitherWay) {
+    const std::string good = *seal::paperLetters(m_head);
+    ledger::Head other = m_head;
+    other.root[3] = other.root[3] == 'a' ? 'b' : 'a';
+    const std::string bad = *seal::paperLetters(other);
+    EXPECT_EQ(verify({"--paper", good}).code, ExitCode::Unsealed);
+    EXPECT_EQ(asAda({"--paper", good}).code, ExitCode::Done);
+    for (const Said& said : {verify({"--paper", bad}), asAda({"--paper", bad})}) {
+        EXPECT_EQ(said.code, ExitCode::Wrong);
+        EXPECT_EQ(said.object()["findings"][0]["damage"], "rewritten");
+        EXPECT_EQ(said.object()["findings"][0]["to"], m_head.size - 1);
+    }
+}
+
+TEST_F(SealedVerify, WhatWasRewrittenIsNamedByTheTwoNearestPapers) {
+    const auto ledger = *SqlLedger::openToRead(file(), store::OpenMode::Demonstration);
+    const ledger::Head early = **ledger->headAt(9);
+    ledger::Head other = **ledger->headAt(17);
+    other.root[3] = other.root[3] == 'a' ? 'b' : 'a';
+    const Said said = verify({"--paper", *seal::paperLetters(early), "--paper",
+                              *seal::paperLetters(other), "--paper", "9:" + early.root});
+    EXPECT_EQ(said.code, ExitCode::Wrong);
+    EXPECT_EQ(said.object()["findings"][0]["seq"], 9);
+    EXPECT_EQ(said.object()["findings"][0]["to"], 16);
+}
+
+TEST_F(SealedVerify, ABodyThatWasChangedIsSeenWithAKeyAlone) {
+    // Another letter of base 64 within the sealed body of the first note.
+    tamper(
+        "UPDATE entry SET bytes = CAST(substr(CAST(bytes AS TEXT), 1, 60) || "
+        "CASE substr(CAST(bytes AS TEXT), 61, 1) WHEN 'A' THEN 'B' ELSE 'A' END || "
+        "substr(CAST(bytes AS TEXT), 62) AS BLOB) WHERE seq = 11");
+    const Said seen = verify({});
+    EXPECT_EQ(seen.code, ExitCode::Wrong) << "the edge that was stored tells of it";
+    const Said said = asAda();
+    EXPECT_EQ(said.code, ExitCode::Wrong);
+    EXPECT_EQ(said.object()["findings"][0]["damage"], "changed") << said.out;
+    EXPECT_EQ(said.object()["findings"][0]["seq"], 11);
+}
+
+TEST_F(SealedVerify, APatientsKeyThatIsGoneIsSeenEitherWay) {
+    tamper("DELETE FROM subject_key WHERE place = 1");
+    for (const Said& said : {verify({}), asAda()}) {
+        EXPECT_EQ(said.code, ExitCode::Wrong);
+        EXPECT_EQ(said.object()["findings"][0]["damage"], "key-gone");
+    }
+}
+
+TEST_F(SealedVerify, ARealRecordIsVerifiedAsWell) {
+    store::removeDatabase(file());
+    make(store::OpenMode::Real);
+    EXPECT_EQ(verify({}).code, ExitCode::Unsealed);
+    EXPECT_EQ(asAda().code, ExitCode::Done);
+}
+
+TEST_F(SealedVerify, KeyRowsThatAreNoneAreTold) {
+    tamper("UPDATE access SET text = '{}' WHERE kind = 'ledger'");
+    const Said said = verify({});
+    EXPECT_EQ(said.code, ExitCode::Wrong);
+    EXPECT_EQ(said.object()["findings"][0]["damage"], "keys-changed") << said.out;
+}
+
+}  // namespace
+}  // namespace app
