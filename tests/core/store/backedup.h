@@ -38,8 +38,10 @@ class BackedUp : public testing::Test {
         m_sheet = gate->found({"Iris Mora", "IM"}, secret(m_irises)).now()->view();
         ASSERT_TRUE(
             gate->admit({"Tam Oduya", "TO", record::Role::Teacher}, secret(m_tams)).now().ok());
-        ASSERT_TRUE(
-            ledger->append({draftSaying("Quillfeather", m_patient)}, instantAt(7), {}).ok());
+        ASSERT_TRUE(ledger
+                        ->append({draftSaying("Quillfeather", m_patient)}, instantAt(7),
+                                 {.cards = {cardOf("quillfeather", {"quillfeather"})}})
+                        .ok());
         m_blob = ledger->putBlob("a pack").value();
         m_head = ledger->head();
         const auto copied = store::backUp(m_folder.path(), m_file);

@@ -68,6 +68,7 @@ TEST_F(Backup, ComesBackByEveryPersonAndByTheSheet) {
         const auto gate = gateOf(*ledger);
         ASSERT_TRUE(gate->signIn("Tam Oduya", secret(m_tams)).now().ok()) << name;
         EXPECT_EQ(foundIn(*ledger), "Quillfeather");
+        EXPECT_EQ(ledger->cards({.words = {"quill"}})->total, 1U);
         EXPECT_TRUE(ledger->append({draftSaying("later", m_patient)}, instantAt(9), {}).ok());
         EXPECT_TRUE(ledger->check()->isIntact());
     }
