@@ -90,8 +90,9 @@ TEST_F(UseLogged, IsInNoPatientsRecordAndNotAmongTheStaff) {
     ASSERT_TRUE(m_gate->note({Use::Opened, m_patient}).ok());
     EXPECT_TRUE(m_ledger.ofSubject(m_patient)->empty());
     EXPECT_EQ(m_ledger.withoutSubject()->size(), house);
-    for (const ledger::Entry& entry : *m_ledger.ofSubject(record::useLogOf(m_ledger.id())))
-        EXPECT_FALSE(entry.body.must);
+    const auto log = m_ledger.ofSubject(record::useLogOf(m_ledger.id()));
+    ASSERT_EQ(log->size(), 2U);
+    for (const ledger::Entry& entry : *log) EXPECT_FALSE(entry.body.must);
 }
 
 TEST_F(UseLogged, NothingIsWrittenForNobody) {
