@@ -4430,14 +4430,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 – withdraw</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Withdraw: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Several at one moment…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4450,11 +4442,22 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Unlock names and notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SeenLapses</name>
+    <message>
+        <source>%1 – withdraw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Withdrawn: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Unlock names and notes</source>
+        <source>Withdraw: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -105,6 +105,17 @@ class Gate {
     Outcome may(const CatchAlone&) const { return onlyAfterLapse(); }
     Outcome may(const ShowWayBack&) const { return onlyAfterLapse(); }
 
+    Outcome may(const WithdrawLapse& said) const {
+        const auto whole = lapseOf(m_state, said.entry);
+        if (!whole || !canTakeBack(m_state, said.entry)) return Error{Code::NothingToTakeBack};
+        const LapseRecord& record = m_state.lapses.at(*whole);
+        const bool isPart =
+            said.lapse ? std::count(record.lapses.begin(), record.lapses.end(), *said.lapse) > 0
+                       : record.isBesides();
+        const bool isLast = record.lapses.size() + (record.isBesides() ? 1 : 0) < 2;
+        if (!isPart || isLast || record.withdrawn) return Error{Code::NothingToTakeBack};
+        return Done{};
+    }
     Outcome may(const TakeBack& said) const {
         if (!canTakeBack(m_state, said.entry)) return Error{Code::NothingToTakeBack};
         return Done{};

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "base/id.h"
 #include "practice/eventshapes.h"
 
 /// A lapse, and how the learner came out of it.
@@ -32,6 +33,19 @@ struct SeeLapse {
     template <class V>
     void fields(V& v) {
         v("lapses", lapses), v("other", other), v("happened", happened), v("alone", alone);
+    }
+};
+
+/// One of several lapses seen at one moment was none: the others stay, at their moment. The last
+/// one that is left goes by a TakeBack.
+struct WithdrawLapse {
+    static constexpr const char* type = "lapse-withdrawn";
+    base::CommandId entry;             ///< of the SeeLapse
+    std::optional<std::string> lapse;  ///< id in the pack; none: what the pack does not list
+    bool operator==(const WithdrawLapse&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("entry", entry), v("lapse", lapse);
     }
 };
 

@@ -32,6 +32,8 @@ struct LapseRecord {
     bool byAbsence = false;         ///< the pack's `away`: nobody did it
     bool alone = false;             ///< no helper was at hand for the way back
     std::vector<std::string> plan;  ///< ids of the operators of the way back, as first planned
+    /// Something that the pack does not list is among it.
+    bool isBesides() const { return !other.empty() || !touched.empty(); }
     bool operator==(const LapseRecord&) const = default;
 };
 

@@ -230,16 +230,38 @@ void keepWithdrawn(State& state, const Event& event) {
     state.lapses.push_back(std::move(record));
 }
 
-void takeWithdrawal(const procedure::Taught& taught, State& state, const base::CommandId& entry) {
-    const auto withdrawn = std::ranges::find(state.lapses, entry, &LapseRecord::entry);
-    const bool isLapse = withdrawn != state.lapses.end();
-    if (isLapse) withdrawn->withdrawn = true;
+Left keepWithdrawnParts(State& state, Event& event, const std::vector<WithdrawLapse>& parts) {
+    auto* seen = std::get_if<SeeLapse>(&event.said);
+    if (seen == nullptr) return Left::Something;
+    for (const WithdrawLapse& part : parts) {
+        SeeLapse gone{.happened = seen->happened, .alone = seen->alone};
+        if (!part.lapse)
+            gone.other.swap(seen->other);
+        else if (std::erase(seen->lapses, *part.lapse) > 0)
+            gone.lapses = {*part.lapse};
+        if (!gone.other && gone.lapses.empty()) continue;
+        Event alone = event;
+        alone.said = std::move(gone);
+        keepWithdrawn(state, alone);
+        state.lapses.back().withdrawn = true;
+    }
+    return seen->lapses.empty() && !seen->other ? Left::Nothing : Left::Something;
+}
+
+std::optional<std::size_t> lapseOf(const State& state, const base::CommandId& entry) {
+    for (std::size_t i = state.lapses.size(); i-- > 0;)
+        if (state.lapses[i].entry == entry) return i;
+    return std::nullopt;
+}
+
+void takeWithdrawal(const procedure::Taught& taught, State& state, const base::CommandId& entry,
+                    Withdrawn how) {
+    const auto withdrawn = lapseOf(state, entry);
+    if (withdrawn && how == Withdrawn::Whole) state.lapses[*withdrawn].withdrawn = true;
     // Taken over, the teacher goes on by judgement, and is only told what a withdrawal costs.
-    if (state.lapses.empty() || (state.takenOver && !isLapse)) return;
+    if (state.lapses.empty() || (state.takenOver && !withdrawn)) return;
     const std::size_t lapse =
-        state.wayBack ? state.wayBack->lapse
-                      : static_cast<std::size_t>((isLapse ? withdrawn : state.lapses.end() - 1) -
-                                                 state.lapses.begin());
+        state.wayBack ? state.wayBack->lapse : withdrawn.value_or(state.lapses.size() - 1);
     const Company company = state.lapses.at(lapse).alone ? Company::Alone : Company::WithHelper;
     if (isOnItsWay(taught.model, state, company)) return;
     if (StepRecord* hand = recordInHand(state)) voidPhases(*hand);

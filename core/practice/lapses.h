@@ -19,9 +19,17 @@ void takeAbsence(const procedure::Taught& taught, State& state, const Event& eve
                  const ComeBack& said);
 /// A lapse that will be withdrawn has no effect, but it is kept, to be shown struck through.
 void keepWithdrawn(State& state, const Event& event);
+/// Takes out of `event`, a SeeLapse, what was withdrawn of it alone, and keeps that as a lapse of
+/// its own before it. Returns whether anything is left to be seen.
+enum class Left { Something, Nothing };
+Left keepWithdrawnParts(State& state, Event& event, const std::vector<WithdrawLapse>& parts);
+/// The lapse that `entry` said, as far as it was not withdrawn part by part.
+std::optional<std::size_t> lapseOf(const State& state, const base::CommandId& entry);
 /// What `entry` said was taken back. What was done meanwhile on the way back from a lapse was done
 /// all the same: where the steps that remain can't be done from there, a way back is planned anew.
-void takeWithdrawal(const procedure::Taught& taught, State& state, const base::CommandId& entry);
+enum class Withdrawn { Whole, Part };
+void takeWithdrawal(const procedure::Taught& taught, State& state, const base::CommandId& entry,
+                    Withdrawn how);
 /// Index of the lapse that "caught it alone" and "shown" are about now: the newest, else the one
 /// whose way back is in hand.
 std::optional<std::size_t> lapseToCatch(const State& state);

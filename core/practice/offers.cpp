@@ -25,7 +25,8 @@ std::vector<int> without(const std::vector<int>& steps, int op) {
 
 bool isReversible(const Event& event) {
     return !std::holds_alternative<OpenVisit>(event.said) &&
-           !std::holds_alternative<TakeBack>(event.said);
+           !std::holds_alternative<TakeBack>(event.said) &&
+           !std::holds_alternative<WithdrawLapse>(event.said);
 }
 
 }  // namespace

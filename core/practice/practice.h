@@ -16,8 +16,8 @@ namespace practice {
 
 using Said = std::variant<OpenVisit, BeginPhase, EndPhase, Pause, Resume, GiveCue, HandsOn, SeeStep,
                           SeeRest, MissStep, OverlookStep, SkipStep, SeeLapse, CatchAlone,
-                          ShowWayBack, TakeBack, TakeOver, HandOver, WriteNote, TakeMeasure,
-                          RecordChange, StopVisit, CloseVisit, ComeBack>;
+                          ShowWayBack, WithdrawLapse, TakeBack, TakeOver, HandOver, WriteNote,
+                          TakeMeasure, RecordChange, StopVisit, CloseVisit, ComeBack>;
 
 /// One event with its envelope's facts.
 struct Event {
@@ -29,10 +29,11 @@ struct Event {
 };
 
 /// The state after all these events, the first of which opens the visit. Events named by a
-/// TakeBack have no effect but to be shown struck through. Total: an event that could not have been
-/// said (an old program, a foreign ledger) changes what it can and nothing else.
+/// TakeBack or a WithdrawLapse have no effect but to be shown struck through. Total: an event that
+/// could not have been said (an old program, a foreign ledger) changes what it can and nothing
+/// else.
 State replay(const procedure::Taught& taught, const std::vector<Event>& events);
-/// One more event; equal to replay() of all, which it falls back to for a TakeBack.
+/// One more event; equal to replay() of all, which it falls back to for what is taken back.
 State advance(const procedure::Taught& taught, State state, const std::vector<Event>& before,
               const Event& event);
 

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "practice/lapses.h"
@@ -112,8 +113,10 @@ class Folder {
     void on(const CatchAlone&) { catchLapse(Caught::Alone); }
     void on(const ShowWayBack&) { catchLapse(Caught::Shown); }
     /// replay() leaves out what it names; a phase that ran on the way back from it runs no more.
-    void on(const TakeBack& said) {
-        takeWithdrawal(m_taught, m_state, said.entry);
+    void on(const TakeBack& said) { withdraw(said.entry, Withdrawn::Whole); }
+    void on(const WithdrawLapse& said) { withdraw(said.entry, Withdrawn::Part); }
+    void withdraw(const base::CommandId& entry, Withdrawn how) {
+        takeWithdrawal(m_taught, m_state, entry, how);
         const StepRecord* hand = recordInHand(m_state);
         for (auto* records : {&m_state.steps, &m_state.waysBack})
             for (StepRecord& record : *records)
@@ -252,35 +255,57 @@ const OpenVisit* openingOf(const std::vector<Event>& events) {
     return events.empty() ? nullptr : std::get_if<OpenVisit>(&events.front().said);
 }
 
-std::set<base::CommandId> takenBack(const std::vector<Event>& events) {
-    std::set<base::CommandId> ids;
+/// What has no effect: whole entries, and lapses of those that said several.
+struct TakenBack {
+    std::set<base::CommandId> whole;
+    std::map<base::CommandId, std::vector<WithdrawLapse>> parts;
+};
+
+TakenBack takenBack(const std::vector<Event>& events) {
+    TakenBack taken;
     for (const Event& event : events) {
-        if (const auto* said = std::get_if<TakeBack>(&event.said)) ids.insert(said->entry);
+        if (const auto* said = std::get_if<TakeBack>(&event.said)) taken.whole.insert(said->entry);
+        if (const auto* said = std::get_if<WithdrawLapse>(&event.said))
+            taken.parts[said->entry].push_back(*said);
         const bool isEnd = std::holds_alternative<StopVisit>(event.said) ||
                            std::holds_alternative<CloseVisit>(event.said);
         if (isEnd) break;  // after it nothing is taken back
     }
-    return ids;
+    return taken;
+}
+
+bool takesBack(const Event& event) {
+    return std::holds_alternative<TakeBack>(event.said) ||
+           std::holds_alternative<WithdrawLapse>(event.said);
 }
 
 }  // namespace
 
 State replay(const procedure::Taught& taught, const std::vector<Event>& events) {
-    const std::set<base::CommandId> dropped = takenBack(events);
+    const TakenBack dropped = takenBack(events);
     State state;
     Folder folder(taught, state, openingOf(events));
-    for (const Event& event : events) {
-        if (dropped.count(event.id))
+    const auto take = [&](const Event& event) {
+        if (dropped.whole.count(event.id))
             keepWithdrawn(state, event);
         else
             folder.take(event);
+    };
+    for (const Event& event : events) {
+        const auto parts = dropped.parts.find(event.id);
+        if (parts == dropped.parts.end()) {
+            take(event);
+            continue;
+        }
+        Event rest = event;
+        if (keepWithdrawnParts(state, rest, parts->second) == Left::Something) take(rest);
     }
     return state;
 }
 
 State advance(const procedure::Taught& taught, State state, const std::vector<Event>& before,
               const Event& event) {
-    if (std::holds_alternative<TakeBack>(event.said)) {
+    if (takesBack(event)) {
         std::vector<Event> all = before;
         all.push_back(event);
         return replay(taught, all);

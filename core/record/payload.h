@@ -26,11 +26,11 @@ using Payload =
                  practice::EndPhase, practice::Pause, practice::Resume, practice::GiveCue,
                  practice::HandsOn, practice::SeeStep, practice::SeeRest, practice::MissStep,
                  practice::OverlookStep, practice::SkipStep, practice::SeeLapse,
-                 practice::CatchAlone, practice::ShowWayBack, practice::TakeBack,
-                 practice::TakeOver, practice::HandOver, practice::WriteNote, practice::TakeMeasure,
-                 practice::RecordChange, practice::StopVisit, practice::CloseVisit,
-                 practice::ComeBack, AskBack, MakePlan, DoDrill, SignOff, DecideHelp, IssuePaper,
-                 AddAddendum, AddLateEntry, NoteUse, ContinueLedger>;
+                 practice::CatchAlone, practice::ShowWayBack, practice::WithdrawLapse,
+                 practice::TakeBack, practice::TakeOver, practice::HandOver, practice::WriteNote,
+                 practice::TakeMeasure, practice::RecordChange, practice::StopVisit,
+                 practice::CloseVisit, practice::ComeBack, AskBack, MakePlan, DoDrill, SignOff,
+                 DecideHelp, IssuePaper, AddAddendum, AddLateEntry, NoteUse, ContinueLedger>;
 
 /// "step-seen" and its like.
 std::string typeOf(const Payload& payload);

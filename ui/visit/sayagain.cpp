@@ -37,6 +37,9 @@ std::optional<record::Payload> lapseToSayAgain(const Moment& moment, HelperAtHan
             practice::SeeLapse again = *seen;
             if (again.alone == isAlone) return std::nullopt;
             again.alone = isAlone;
+            // What was withdrawn of it alone is not said again.
+            again.lapses = lapse->lapses;
+            if (!lapse->isBesides()) again.other.reset();
             return again;
         }
         if (const auto* missed = std::get_if<practice::MissStep>(&event.said)) {

@@ -7,12 +7,11 @@
 #include <QVBoxLayout>
 
 #include "pieces/inuse.h"
-#include "pieces/lapsewords.h"
 #include "pieces/pressbutton.h"
 #include "pieces/scrolling.h"
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
-#include "render/visitlanes.h"
+#include "visit/seenlapses.h"
 
 namespace ui {
 
@@ -90,8 +89,8 @@ void SeenColumn::buildWent(QVBoxLayout* column) {
 void SeenColumn::buildLapses(QVBoxLayout* column) {
     m_wrongTitle = new Words(TextSize::Body, Role::QuietInk, this);
     m_wrongTitle->say(tr("Seen going wrong"));
-    m_seenList = new QVBoxLayout;
-    m_seenList->setSpacing(Theme::gap(Gap::Hair));
+    m_seenLapses = new SeenLapses(this);
+    connect(m_seenLapses, &SeenLapses::withdrawn, this, &SeenColumn::lapseWithdrawn);
     m_lapseList = new QVBoxLayout;
     m_lapseList->setSpacing(Theme::gap(Gap::Tight));
     m_several = lapseAct(Act::SeveralLapses, QStringLiteral("severalLapses"));
@@ -100,7 +99,7 @@ void SeenColumn::buildLapses(QVBoxLayout* column) {
     m_noHelper = lapseAct(Act::NoHelper, QStringLiteral("noHelper"));
     m_noHelper->setCheckable(true);
     column->addWidget(m_wrongTitle);
-    column->addLayout(m_seenList);
+    column->addWidget(m_seenLapses);
     column->addLayout(m_lapseList);
     for (PressButton* button : {m_several, m_other, m_earlier, m_noHelper})
         column->addWidget(button);
@@ -119,7 +118,7 @@ PressButton* SeenColumn::lapseAct(Act act, const QString& name) {
 
 void SeenColumn::show(const Moment& moment, const Keys& keys, HelperAtHand helper) {
     showWent(moment, keys);
-    showSeen(moment);
+    m_seenLapses->show(moment);
     showLapses(moment);
     showRest(moment, keys, helper);
     m_note->setPlaceholderText(tr("Note (%1)").arg(keys.words(Act::Note)));
@@ -218,36 +217,6 @@ void SeenColumn::showRest(const Moment& moment, const Keys& keys, HelperAtHand h
     m_several->setVisible(!practice::lapsesToOffer(moment.taught(), moment.state()).empty());
     m_earlier->setEnabled(!moment.state().done.empty());
     m_noHelper->setVisible(moment.mayNeedHelper());
-}
-
-void SeenColumn::showSeen(const Moment& moment) {
-    std::size_t at = 0;
-    const auto& lapses = moment.state().lapses;
-    const std::size_t first = lapses.size() > 2 ? lapses.size() - 2 : 0;
-    for (std::size_t i = first; i < lapses.size(); ++i) {
-        if (lapses[i].byAbsence) continue;
-        if (at >= m_seen.size()) {
-            auto* made = new PressButton({}, Dress::Quiet, this, PressButton::Space::PassesOn);
-            made->setStartAligned(true);
-            connect(made, &PressButton::clicked, this,
-                    [this, made] { Q_EMIT lapseWithdrawn(made->property("entry").toString()); });
-            m_seenList->addWidget(made);
-            m_seen.push_back(made);
-        }
-        PressButton* button = m_seen[at++];
-        button->setGlyph(render::lapseLetter(i));
-        const bool isGone = lapses[i].withdrawn;
-        const QString title = lapseTitle(moment, lapses[i]);
-        button->setStruck(isGone);
-        button->setEnabled(!isGone);
-        button->setText(isGone ? title : tr("%1 – withdraw").arg(title));
-        button->setAccessibleName(isGone ? tr("Withdrawn: %1").arg(title)
-                                         : tr("Withdraw: %1").arg(title));
-        button->setObjectName(QStringLiteral("withdraw-%1").arg(i));
-        button->setProperty("entry", utf(lapses[i].entry.text()));
-        button->setVisible(true);
-    }
-    for (; at < m_seen.size(); ++at) m_seen[at]->setVisible(false);
 }
 
 void SeenColumn::goToLapses() {

@@ -14,6 +14,7 @@ class QVBoxLayout;
 namespace ui {
 
 class PressButton;
+class SeenLapses;
 class Words;
 
 /// The right column: how the step in hand went, what is seen going wrong, a note.
@@ -35,7 +36,7 @@ class SeenColumn : public QWidget {
   Q_SIGNALS:
     void acted(ui::Act act);
     void lapseSeen(const QString& lapse);
-    void lapseWithdrawn(const QString& entry);
+    void lapseWithdrawn(const record::Payload& said);
     void noteWritten(const QString& text);
 
   private:
@@ -47,7 +48,6 @@ class SeenColumn : public QWidget {
     void showLapses(const Moment& moment);
     void showRest(const Moment& moment, const Keys& keys, HelperAtHand helper);
     PressButton* lapseAct(Act act, const QString& name);
-    void showSeen(const Moment& moment);
     PressButton* lapseButton(std::size_t index);
 
     Words* m_state;
@@ -62,9 +62,8 @@ class SeenColumn : public QWidget {
     PressButton* m_earlier;
     PressButton* m_noHelper;
     QVBoxLayout* m_lapseList;
-    QVBoxLayout* m_seenList;
+    SeenLapses* m_seenLapses;
     std::vector<PressButton*> m_lapses;
-    std::vector<PressButton*> m_seen;
     QLineEdit* m_note;
     PressButton* m_unlock;
 };

@@ -85,10 +85,7 @@ void VisitPage::connectParts() {
     connect(m_strip, &KeyStrip::pressed, this, &VisitPage::act);
     connect(m_seen, &SeenColumn::acted, this, &VisitPage::act);
     connect(m_seen, &SeenColumn::lapseSeen, this, &VisitPage::seeLapse);
-    connect(m_seen, &SeenColumn::lapseWithdrawn, this, [this](const QString& entry) {
-        const auto id = base::CommandId::parse(entry.toStdString());
-        if (id.ok()) takeBack(*id);
-    });
+    connect(m_seen, &SeenColumn::lapseWithdrawn, this, &VisitPage::say);
     connect(m_seen, &SeenColumn::noteWritten, this, [this](const QString& text) {
         const auto moment = Moment::of(m_desk);
         if (!text.trimmed().isEmpty() && moment) {

@@ -67,8 +67,17 @@ Said restNow(const Sitting& visit) {
     return said;
 }
 
+/// One of several seen at one moment, most often one that there is.
+Said partOfLapse(const Sitting& visit) {
+    if (visit.state.lapses.empty()) return WithdrawLapse{.entry = oneOf(visit.events).id};
+    const LapseRecord& lapse = oneOf(visit.state.lapses);
+    WithdrawLapse said{.entry = lapse.entry};
+    if (!lapse.lapses.empty() && *rc::gen::inRange(0, 3) != 0) said.lapse = oneOf(lapse.lapses);
+    return said;
+}
+
 Said anything(const Sitting& visit) {
-    switch (*rc::gen::inRange(0, 32)) {
+    switch (*rc::gen::inRange(0, 34)) {
         case 0:
             return Pause{};
         case 1:
@@ -114,6 +123,9 @@ Said anything(const Sitting& visit) {
         case 25:
         case 26:
             return EndPhase{.step = anyStep(visit), .phase = phaseNow(visit)};
+        case 32:
+        case 33:
+            return partOfLapse(visit);
         default:
             return SeeStep{{.step = anyStep(visit)}};
     }

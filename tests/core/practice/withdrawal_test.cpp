@@ -151,6 +151,74 @@ TEST(Withdrawal, OfSeveralSeenAsOneWithdrawsThemTogether) {
     expectWayOn(visit);
 }
 
+void withdrawPart(Sitting& visit, std::optional<std::string> lapse) {
+    visit.must(WithdrawLapse{.entry = visit.state.lapses.back().entry, .lapse = std::move(lapse)});
+}
+
+TEST(Withdrawal, OneOfSeveralSeenAsOneLeavesTheOthersAtTheirMoment) {
+    Sitting visit = atStep("wipe-line");
+    visit.must(Sitting::lapse({"skin-touched", "glove-torn"}));
+    const std::int64_t at = visit.state.lapses.back().atMs;
+    ASSERT_EQ(visit.hand(), "drop-gloves");
+    visit.pass(5'000);
+    withdrawPart(visit, "glove-torn");
+    ASSERT_EQ(visit.state.lapses.size(), 2U);
+    EXPECT_TRUE(visit.state.lapses[0].withdrawn);
+    EXPECT_EQ(visit.state.lapses[0].lapses, std::vector<std::string>{"glove-torn"});
+    EXPECT_FALSE(visit.state.lapses[1].withdrawn);
+    EXPECT_EQ(visit.state.lapses[1].lapses, std::vector<std::string>{"skin-touched"});
+    EXPECT_EQ(visit.state.lapses[1].atMs, at);
+    EXPECT_TRUE(visit.holds("gloves-sterile"));
+    EXPECT_FALSE(visit.holds("skin-scrubbed"));
+    EXPECT_EQ(planOf(visit), std::vector<std::string>{"scrub-skin"});
+    expectWayOn(visit);
+}
+
+TEST(Withdrawal, OfOneOfSeveralKeepsWhatWasDoneOnTheWayBack) {
+    Sitting visit = atStep("wipe-line");
+    visit.must(Sitting::lapse({"skin-touched", "glove-torn"}));
+    visit.doStep();  // the gloves came off
+    withdrawPart(visit, "skin-touched");
+    EXPECT_TRUE(visit.holds("skin-scrubbed"));
+    EXPECT_FALSE(visit.holds("gloves-sterile"));
+    EXPECT_EQ(planOf(visit), (std::vector<std::string>{"rub-again", "sterile-gloves-on"}));
+    expectWayOn(visit);
+    visit.goBack();
+    EXPECT_EQ(visit.hand(), "wipe-line");
+}
+
+TEST(Withdrawal, WhatThePackDoesNotListIsWithdrawnAloneToo) {
+    Sitting visit = atStep("wipe-line");
+    SeeLapse said = Sitting::lapse({"skin-touched"});
+    said.other = OtherLapse{.what = "a sleeve", .touched = {"gloves-sterile"}};
+    visit.must(said);
+    ASSERT_FALSE(visit.holds("gloves-sterile"));
+    withdrawPart(visit, std::nullopt);
+    EXPECT_TRUE(visit.holds("gloves-sterile"));
+    EXPECT_EQ(visit.state.lapses[0].other, "a sleeve");
+    EXPECT_TRUE(visit.state.lapses[0].withdrawn);
+    EXPECT_EQ(visit.state.lapses[1].other, "");
+    expectWayOn(visit);
+}
+
+TEST(Withdrawal, TheLastOfSeveralGoesAsAWholeAndNoneGoesTwice) {
+    Sitting visit = atStep("wipe-line");
+    visit.must(Sitting::lapse({"skin-touched", "glove-torn"}));
+    const base::CommandId entry = visit.state.lapses.back().entry;
+    const auto part = [&](const char* lapse) { return WithdrawLapse{entry, std::string(lapse)}; };
+    EXPECT_EQ(visit.say(part("mask-slipped")), base::Code::NothingToTakeBack);
+    EXPECT_EQ(visit.say(WithdrawLapse{entry, std::nullopt}), base::Code::NothingToTakeBack);
+    withdrawPart(visit, "glove-torn");
+    EXPECT_EQ(visit.say(part("glove-torn")), base::Code::NothingToTakeBack);
+    EXPECT_EQ(visit.say(part("skin-touched")), base::Code::NothingToTakeBack);
+    visit.must(TakeBack{.entry = entry});
+    ASSERT_EQ(visit.state.lapses.size(), 2U);
+    EXPECT_TRUE(visit.state.lapses[1].withdrawn);
+    EXPECT_TRUE(visit.holds("skin-scrubbed"));
+    EXPECT_EQ(visit.say(part("skin-touched")), base::Code::NothingToTakeBack);
+    expectWayOn(visit);
+}
+
 TEST(Withdrawal, WhatWasCaughtStaysWithTheLapseThatWasCaught) {
     Sitting visit = atStep("wipe-line");
     visit.must(Sitting::lapse({"skin-touched"}));

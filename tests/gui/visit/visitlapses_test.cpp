@@ -282,6 +282,52 @@ TEST(VisitLapses, WithdrawnByKeysAloneAndShownStruckThrough) {
     visit.picture(QStringLiteral("visit-13-withdrawn"));
 }
 
+TEST(VisitLapses, OneOfSeveralIsWithdrawnAloneAndTheOthersStay) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    atScrub(visit);
+    const Qt::Key mask = digitOf(visit, "mask-slipped");
+    const Qt::Key glove = digitOf(visit, "glove-torn");
+    visit.press(Qt::Key_L, Qt::ShiftModifier);
+    visit.press(mask);
+    visit.press(glove);
+    visit.press(Qt::Key_Return);
+    ASSERT_EQ(visit.state().lapses.size(), 1U);
+    visit.click(QStringLiteral("withdraw-0-glove-torn"));
+    const auto* withdrawn = newest<practice::WithdrawLapse>(visit);
+    ASSERT_NE(withdrawn, nullptr);
+    EXPECT_EQ(withdrawn->lapse, "glove-torn");
+    ASSERT_EQ(visit.state().lapses.size(), 2U);
+    EXPECT_EQ(visit.state().lapses[1].lapses, std::vector<std::string>{"mask-slipped"});
+    EXPECT_TRUE(holds(visit, "gloves-sterile"));
+    auto* gone = visit.find<ui::PressButton>(QStringLiteral("withdraw-0"));
+    ASSERT_NE(gone, nullptr);
+    EXPECT_TRUE(gone->isVisible());
+    EXPECT_FALSE(gone->isEnabled());
+    visit.picture(QStringLiteral("visit-20-one-of-several"));
+    visit.click(QStringLiteral("withdraw-1"));  // the last one goes as a whole
+    ASSERT_NE(newest<practice::TakeBack>(visit), nullptr);
+    EXPECT_TRUE(visit.state().lapses[1].withdrawn);
+    EXPECT_FALSE(visit.state().wayBack.has_value());
+}
+
+TEST(VisitLapses, WhatWasWithdrawnAloneIsNotSaidAgainWhenTheHelperIsGone) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    atScrub(visit);
+    const Qt::Key mask = digitOf(visit, "mask-slipped");
+    const Qt::Key glove = digitOf(visit, "glove-torn");
+    visit.press(Qt::Key_L, Qt::ShiftModifier);
+    visit.press(mask);
+    visit.press(glove);
+    visit.press(Qt::Key_Return);
+    visit.click(QStringLiteral("withdraw-0-glove-torn"));
+    ASSERT_TRUE(planHas(visit, packs::By::Helper));
+    visit.click(QStringLiteral("noHelper"));
+    const auto* again = newest<practice::SeeLapse>(visit);
+    ASSERT_NE(again, nullptr);
+    EXPECT_TRUE(again->alone);
+    EXPECT_EQ(again->lapses, std::vector<std::string>{"mask-slipped"});
+}
+
 TEST(VisitLapses, WithdrawnHalfwayAsksForTheGlovesThatCameOff) {
     VisitDriver visit("weekly-dressing-upper-arm", Way::ReturnDemonstration, On::PracticeArm);
     atScrub(visit);
