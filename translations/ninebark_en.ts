@@ -1243,10 +1243,6 @@ Reason for being late: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the machine slept while a phase ran</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the pack is not at hand: no steps shown</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2190,6 +2186,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>. At the limit of %1: call today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the visit was left for a while, or the machine slept</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5526,6 +5526,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>Go on as its teacher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The computer slept. The last mark is of %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

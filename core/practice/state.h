@@ -71,7 +71,7 @@ struct State {
     bool takenOver = false;
     /// Taken over where no way back is known: what follows goes by the teacher's judgement.
     bool planLost = false;
-    bool suspendNoticed = false;  ///< the machine slept while a phase ran
+    bool suspendNoticed = false;  ///< the visit was left for a while, or the machine slept
     Ending ending = Ending::Open;
     std::int64_t lastWallMs = 0, lastBootMs = 0;  ///< of the newest event
     std::string lastBootId;

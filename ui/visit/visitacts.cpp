@@ -109,6 +109,9 @@ void VisitPage::act(Act what) {
         return setLocked(!m_isLocked);
     }
     const auto moment = Moment::of(m_desk);
+    const bool wasAway = m_awayFrom.has_value();
+    if (moment) noticeSleep(*moment);
+    if (m_awayFrom && !wasAway) return;  // pressed for what the page showed before it slept
     if (isCardAlone(moment ? &*moment : nullptr) && !mayOnCard(what)) return;
     if (what == Act::TurnScreen) {
         Q_EMIT turnScreenWanted();

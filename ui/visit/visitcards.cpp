@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "parts/errorstrip.h"
 #include "pieces/lapsewords.h"
 #include "pieces/visitwords.h"
 #include "visit/cardview.h"
@@ -159,8 +160,9 @@ Card VisitPage::noPlanCard(const Moment& moment) const {
 Card VisitPage::backCard(const Moment& moment) const {
     Card card;
     const auto& state = moment.state();
-    card.title = tr("This visit was left at %1.")
-                     .arg(timeWords(state.lastWallMs, moment.visit().origin.offsetMinutes));
+    const QString since = timeWords(state.lastWallMs, moment.visit().origin.offsetMinutes);
+    card.title = m_hasSlept ? tr("The computer slept. The last mark is of %1.").arg(since)
+                            : tr("This visit was left at %1.").arg(since);
     const auto& away = moment.pack().away;
     const packs::Lapse* lapse = away ? packs::findLapse(moment.pack(), away->lapse) : nullptr;
     const QStringList lost = lapse == nullptr ? QStringList() : lostBy(moment, *lapse);
@@ -196,6 +198,7 @@ void VisitPage::pressedOnCard(const QString& name) {
         // Refused, the card stays: else what was not watched would count.
         if (!m_error->took(m_desk.say(practice::ComeBack{.by = m_backBy}))) return;
         m_awayFrom.reset();
+        m_hasSlept = false;
         refresh();
         setFocus();
     }

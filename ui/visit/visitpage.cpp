@@ -28,6 +28,10 @@ namespace {
 
 constexpr int repaintMs = 50;           // of clocks and moving hands; nothing is counted by it
 constexpr std::int64_t leftMs = 60000;  // so long out of sight: the visit was left
+constexpr std::int64_t napMs = 1000;    // the two clocks are not read at one instant
+
+/// Through suspend the boot clock goes on and the monotonic one does not.
+std::int64_t sleptMs(const base::Instant& now) { return now.bootMs - now.monoMs; }
 
 }  // namespace
 
@@ -149,6 +153,7 @@ void VisitPage::showCentre(const Moment& moment) {
 void VisitPage::tick() {
     const auto moment = Moment::of(m_desk);
     if (!moment) return;
+    noticeSleep(*moment);
     const base::Instant now = m_desk.now();
     m_header->tick(*moment, now);
     moment->hasWayBack() ? m_wayBack->tick(*moment, now) : m_step->tick(*moment, now);
@@ -217,12 +222,27 @@ void VisitPage::noticeVisit(const Moment* moment) {
     }
     if (m_visit == moment->visit().id) return;
     m_visit = moment->visit().id;
+    m_sleptMs = sleptMs(m_desk.now());
+    m_hasSlept = false;
     m_toneFor.reset();
     m_lastPressMs.clear();
     m_helper = moment->helperLastSaid();
     if (moment->visit().events.size() <= 1) return;
     m_awayFrom = m_visit;
     m_backBy = practice::BackBy::Restart;
+}
+
+/// While the machine slept nobody's marks were taken: nothing goes on before that is said.
+void VisitPage::noticeSleep(const Moment& moment) {
+    const std::int64_t slept = sleptMs(m_desk.now());
+    const bool isNap = slept - m_sleptMs < napMs;
+    m_sleptMs = slept;
+    if (isNap || m_visit != moment.visit().id) return;
+    if (!m_awayFrom) m_backBy = practice::BackBy::Absence;
+    m_awayFrom = m_visit;
+    m_hasSlept = true;
+    leaveQuestion();
+    refresh();
 }
 
 void VisitPage::sayQuietly(const QString& sentence) { m_error->sayWords(sentence); }

@@ -90,6 +90,7 @@ class VisitPage : public QWidget {
     void showStrip(const Moment* moment);
     std::vector<KeyStrip::Item> actsNow(const Moment& moment) const;
     void noticeVisit(const Moment* moment);
+    void noticeSleep(const Moment& moment);
     std::optional<Card> cardFor(const Moment* moment) const;
     Card noVisitCard() const;
     Card callCard(const Moment& moment) const;
@@ -127,6 +128,8 @@ class VisitPage : public QWidget {
     HelperAtHand m_helper = HelperAtHand::Yes;  ///< for every lapse from now on
     MakeQuestion m_unlock;                      ///< set: veiled
     MakeQuestion m_colleague;
+    std::int64_t m_sleptMs = 0;  ///< so long the machine has slept since it was started
+    bool m_hasSlept = false;     ///< that is why the visit has to be gone on with
     bool m_isLocked = false;
     bool m_isWriting = false;
     bool m_hasTone = true;

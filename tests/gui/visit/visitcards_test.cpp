@@ -159,6 +159,49 @@ TEST(VisitCards, LeftForLongIsAnAbsence) {
     EXPECT_TRUE(visit.state().lapses.back().byAbsence);
 }
 
+// CLOCK_BOOTTIME goes on while a machine is suspended and CLOCK_MONOTONIC does not:
+// clock_gettime(2).
+TEST(VisitCards, AMachineThatSleptSaysSoAndTheRunningPhaseIsVoid) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("alcohol-rub");
+    visit.press(Qt::Key_Space);
+    ASSERT_NE(practice::runningPhase(visit.state()), nullptr);
+    const std::size_t before = visit.entries();
+    visit.pass(5000);
+    visit.ward().clock().suspendMs(30'000);
+    visit.press(Qt::Key_Space);  // meant for the clock that was running
+    EXPECT_EQ(visit.entries(), before);
+    auto* title = visit.find<QLabel>(QStringLiteral("cardTitle"));
+    ASSERT_TRUE(title->isVisible());
+    EXPECT_TRUE(title->text().contains(QStringLiteral("slept"))) << title->text().toStdString();
+    visit.picture(QStringLiteral("visit-19-slept"));
+    visit.press(Qt::Key_Space);
+    EXPECT_EQ(visit.entries(), before + 1);
+    EXPECT_TRUE(visit.state().suspendNoticed);
+    EXPECT_EQ(practice::runningPhase(visit.state()), nullptr);
+    EXPECT_EQ(practice::recordInHand(visit.state())->phases.back().end, practice::PhaseEnd::Voided);
+    EXPECT_FALSE(title->isVisible());
+}
+
+TEST(VisitCards, AMachineThatSleptLongWatchedNothingClean) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.ward().clock().suspendMs(61'000);  // the pack's away is 60 s
+    visit.page().tick();
+    EXPECT_TRUE(visit.find<QLabel>(QStringLiteral("cardTitle"))->isVisible());
+    visit.press(Qt::Key_Space);
+    ASSERT_FALSE(visit.state().lapses.empty());
+    EXPECT_TRUE(visit.state().lapses.back().byAbsence);
+}
+
+TEST(VisitCards, TimeThatPassesAwakeIsNoSleep) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.pass(10 * 60 * 1000);
+    visit.page().tick();
+    EXPECT_FALSE(visit.find<QLabel>(QStringLiteral("cardTitle"))->isVisible());
+}
+
 TEST(VisitCards, AnOpenPageWithoutAVisitTeaches) {
     support::Ward ward("clean-hands");
     ui::VisitPage page(ward.desk());

@@ -45,7 +45,8 @@ QStringList ownWords(const PaperVisit& visit) {
     if (visit.said.way == practice::Way::ReturnDemonstration && visit.said.clockForLearner)
         parts += Papers::tr("a clock in view, as at home");
     if (visit.takenOver) parts += Papers::tr("the teacher took over");
-    if (visit.suspendNoticed) parts += Papers::tr("the machine slept while a phase ran");
+    if (visit.suspendNoticed)
+        parts += Papers::tr("the visit was left for a while, or the machine slept");
     if (!visit.packAtHand) parts += Papers::tr("the pack is not at hand: no steps shown");
     if (!visit.watchers.empty())
         parts += Papers::tr("watching: %1").arg(isolated(joinedWords(visit.watchers)));
