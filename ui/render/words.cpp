@@ -9,6 +9,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QTextBoundaryFinder>
 #include <QTimeZone>
 
 namespace render {
@@ -112,6 +113,17 @@ QString plainLines(const std::string& utf8) { return harmless(utf8, Breaks::Kept
 
 QString isolated(const QString& text) {
     return text.isEmpty() ? text : QChar(0x2068) + text + QChar(0x2069);
+}
+
+QString shortened(const QString& text, int letters) {
+    QTextBoundaryFinder finder(QTextBoundaryFinder::Grapheme, text);
+    qsizetype kept = 0;
+    for (int count = 0; count < letters; ++count) {
+        if (count == letters - 1) kept = finder.position();
+        const qsizetype next = finder.toNextBoundary();
+        if (next < 0 || next >= text.size()) return text;
+    }
+    return text.left(kept).trimmed() + QChar(0x2026);
 }
 
 QString codeWords(const std::string& code) {

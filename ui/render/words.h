@@ -28,6 +28,8 @@ QString plain(const std::string& utf8);
 QString plainLines(const std::string& utf8);
 /// Set apart by U+2068 and U+2069, so that a name keeps its own direction within a sentence.
 QString isolated(const QString& text);
+/// At most so many letters as a reader counts them; what is left out is said by an ellipsis.
+QString shortened(const QString& text, int letters);
 /// A word of the code lists, such as "securement-device", as it is read; on its own, or within a
 /// sentence, where it begins with a small letter.
 QString codeWords(const std::string& code);

@@ -128,10 +128,11 @@ using Block = std::variant<Heading, Paragraph, Table, CautionBox, VerdictBox, La
 
 struct Document {
     QString title;        ///< what kind of paper; also the file's title, so never a person's name
-    QString identifiers;  ///< who it is about, two identifiers; on every page
-    QStringList bands;    ///< "invented people, not a chart"; on every page
-    QString footer;       ///< on every page, before "page x of y"
-    QString language;     ///< BCP 47
+    QString identifiers;  ///< who it is about, two identifiers; on the first page
+    QString identifiersAgain;  ///< on every other, with a very long name shortened; empty: the same
+    QStringList bands;         ///< "invented people, not a chart"; on every page
+    QString footer;            ///< on every page, before "page x of y"
+    QString language;          ///< BCP 47
     Qt::LayoutDirection direction = Qt::LeftToRight;
     std::vector<Block> blocks;
 };

@@ -6,17 +6,29 @@
 #include "render/words.h"
 
 namespace render {
+namespace {
+
+// Longer names and numbers than nearly all there are; two or three lines of the header.
+constexpr int againLetters = 60;
+
+}  // namespace
+
 Document framed(const PaperData& data, const QString& title, Identified by, const QLocale& locale) {
     Document document;
     document.title = title;
     document.language = locale.bcp47Name();
     document.direction = locale.textDirection();
-    const QString second =
-        by == Identified::ByNumber
-            ? Papers::tr("record number %1").arg(isolated(plain(data.patient.number)))
-            : Papers::tr("born %1").arg(dateWords(data.patient.born, locale));
-    document.identifiers = Papers::tr("%1, %2", "a name and a second identifier")
-                               .arg(isolated(plain(data.patient.name)), second);
+    const QString name = plain(data.patient.name), number = plain(data.patient.number);
+    const auto both = [&](const QString& whose, const QString& numbered) {
+        const QString second =
+            by == Identified::ByNumber
+                ? Papers::tr("record number %1").arg(isolated(numbered))
+                : Papers::tr("born %1").arg(dateWords(data.patient.born, locale));
+        return Papers::tr("%1, %2", "a name and a second identifier").arg(isolated(whose), second);
+    };
+    document.identifiers = both(name, number);
+    document.identifiersAgain =
+        both(shortened(name, againLetters), shortened(number, againLetters));
     if (data.isDemonstration) document.bands += Papers::tr("Invented people, not a chart");
     if (data.isSimulatedClock) document.bands += Papers::tr("Simulated clock");
     const QString root = QString::fromStdString(data.ledgerRoot);

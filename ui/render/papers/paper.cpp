@@ -107,8 +107,10 @@ LayoutContext Paper::context() const {
 Strip Paper::header(int page) const {
     const LayoutContext within = context();
     const QString count = Papers::tr("Page %1 of %2").arg(page + 1).arg(pageCount());
+    const bool isAgain = page > 0 && !m_document.identifiersAgain.isEmpty();
+    const QString& who = isAgain ? m_document.identifiersAgain : m_document.identifiers;
     const Table line{{{{}, 0.7}, {{}, 0.3, 0, Align::End}, {{}, 0, 62, Align::End}},
-                     {{{{m_document.identifiers, TextStyle::SmallStrong},
+                     {{{{who, TextStyle::SmallStrong},
                         {m_document.title, TextStyle::Fine},
                         {count, TextStyle::SmallStrong}}}},
                      Rules::None};
@@ -132,7 +134,8 @@ Strip Paper::footer() const {
 
 void Paper::layOut() {
     const LayoutContext within = context();
-    const double top = topMargin + header(0).height + headerGap;
+    const auto topOf = [this](int page) { return topMargin + header(page).height + headerGap; };
+    const double first = topOf(0), others = topOf(1);
     const double bottom =
         sizeOf(m_kind).height() * paperPt - bottomMargin - footer().height - footerGap;
     Strips strips;
@@ -141,20 +144,20 @@ void Paper::layOut() {
         strips.insert(strips.end(), more.begin(), more.end());
     }
     Page page;
-    double y = top;
+    double y = first;
     const auto turn = [&](const Strip& next) {
         m_pages.push_back(std::exchange(page, {}));
-        y = top;
+        y = others;
         if (!next.repeats) return;
         page.push_back({y, *next.repeats});
         y += next.repeats->height;
     };
-    for (size_t first = 0, end = 0; first < strips.size(); first = end) {
-        const double height = heightOfGroup(strips, first, end);
-        double before = page.empty() ? 0 : strips[first].before;
-        if (!page.empty() && y + before + height > bottom) turn(strips[first]), before = 0;
-        for (size_t i = first; i < end; ++i) {
-            y += i == first ? before : strips[i].before;
+    for (size_t from = 0, end = 0; from < strips.size(); from = end) {
+        const double height = heightOfGroup(strips, from, end);
+        double before = page.empty() ? 0 : strips[from].before;
+        if (!page.empty() && y + before + height > bottom) turn(strips[from]), before = 0;
+        for (size_t i = from; i < end; ++i) {
+            y += i == from ? before : strips[i].before;
             // A group taller than a page is parted after all.
             if (!page.empty() && y + strips[i].height > bottom) turn(strips[i]);
             page.push_back({y, strips[i]});

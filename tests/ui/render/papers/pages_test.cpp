@@ -1,5 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "render/papers/sections.h"
+#include "render/words.h"
 #include "ui/render/papers/sample.h"
 
 /// What holds for every page of every paper. Two identifiers and page x of y: common practice for a
@@ -38,6 +40,38 @@ TEST_P(EveryPaper, SaysOnEachPageWhoAndWhichPage) {
                         << name << ' ' << page << ": " << words.toStdString();
             }
         }
+}
+
+// On the first page whole; on the others so far that the page is left for what it has to say.
+TEST_P(EveryPaper, SaysAVeryLongNameWholeOnce) {
+    for (const auto& by : {Identified::ByNumber, Identified::ByBirth}) {
+        Document document = framed(longNames(), QStringLiteral("Long"), by, english());
+        document.blocks.assign(120, Paragraph{{QStringLiteral("below"), {}}, Align::Start});
+        const Pdf pdf(document, GetParam());
+        ASSERT_GE(pdf.pages(), 2);
+        EXPECT_GE(pdf.page(1).count(QLatin1Char('W')), 300);
+        for (int page = 2; page <= pdf.pages(); ++page) {
+            EXPECT_TRUE(pdf.page(page).contains(QStringLiteral("WWWWWWWW"))) << page;
+            EXPECT_TRUE(pdf.page(page).contains(QChar(0x2026)) ||
+                        pdf.page(page).contains(QStringLiteral("...")))
+                << page;
+        }
+        double highest = 1000;
+        for (const Word& word : pdf.words())
+            if (word.page == 2 && word.text == QLatin1String("below"))
+                highest = std::min(highest, word.box.top());
+        EXPECT_LT(highest, 130);
+    }
+}
+
+TEST(Shortened, CutsBetweenLettersAndSaysThatItDid) {
+    EXPECT_EQ(shortened(QStringLiteral("Amara"), 5), QStringLiteral("Amara"));
+    EXPECT_EQ(shortened(QStringLiteral("Amara Okonjo"), 7), QStringLiteral("Amara\u2026"));
+    EXPECT_EQ(shortened(QString(), 5), QString());
+    // A letter and its accent, and a family of four, are one letter each (UAX #29).
+    const QString marked = QStringLiteral("a\u0301b\u0301c\u0301");
+    EXPECT_EQ(shortened(marked, 2), QStringLiteral("a\u0301\u2026"));
+    EXPECT_EQ(shortened(marked, 3), marked);
 }
 
 TEST_P(EveryPaper, StaysWithinItsMargins) {
