@@ -14,10 +14,11 @@ namespace ui {
 
 StaffPage::StaffPage(desk::Desk& desk, QWidget* parent)
     : Page(QStringLiteral("staff"), parent), m_desk(desk) {
-    setPrimary(tr("Add to the staff"));
-    m_goOn = addSecondary({}, QStringLiteral("staff.goOn"));
-    connect(m_goOn, &QPushButton::clicked, this, &StaffPage::left);
-    connect(this, &Page::pressed, this, &StaffPage::add);
+    setPrimary({});
+    connect(this, &Page::pressed, this, [this] {
+        if (whoWorks() == nullptr) return add();
+        Q_EMIT left();
+    });
 }
 
 void StaffPage::begin() {
@@ -25,17 +26,23 @@ void StaffPage::begin() {
     fill();
 }
 
-void StaffPage::sayWho() {
-    const record::House& house = m_desk.view().house;
+const record::Staff* StaffPage::whoWorks() const {
     const auto& teacher = m_desk.view().teacher;
-    const record::Staff* who = teacher ? house.person(*teacher) : nullptr;
-    m_goOn->setVisible(who != nullptr);
-    if (who) m_goOn->setText(tr("Go on as %1").arg(render::plain(who->said.name)));
+    return teacher ? m_desk.view().house.person(*teacher) : nullptr;
+}
+
+/// The one filled button is the next thing: going on; or adding oneself where there is nobody.
+/// Where a name is still to be pressed there is none.
+void StaffPage::sayWho() {
+    const bool isNobody = m_desk.view().house.staff.empty();
+    const record::Staff* who = whoWorks();
+    primary()->setVisible(who != nullptr || isNobody);
+    setPrimary(who ? tr("Go on as %1").arg(render::plain(who->said.name)) : tr("Add to the staff"));
+    m_add->setVisible(!isNobody);
 }
 
 void StaffPage::fill() {
     clear();
-    sayWho();
     const record::House& house = m_desk.view().house;
     const bool isToChoose = !m_desk.view().teacher && !house.staff.empty();
     column()->addWidget(pageHeader(
@@ -76,6 +83,10 @@ void StaffPage::fill() {
     card->addWidget(m_name);
     card->addWidget(m_initials);
     card->addWidget(new Field(tr("Role"), m_role));
+    m_add = plainButton(tr("Add to the staff"), QStringLiteral("staff.add"));
+    card->addWidget(m_add, 0, Qt::AlignLeading);
+    connect(m_add, &QPushButton::clicked, this, &StaffPage::add);
+    sayWho();
 }
 
 void StaffPage::add() {

@@ -25,13 +25,14 @@ class StaffPage : public Page {
 
   private:
     void fill();
+    const record::Staff* whoWorks() const;
     void sayWho();
     void add();
 
     desk::Desk& m_desk;
     WordsField *m_name = nullptr, *m_initials = nullptr;
     Choice* m_role = nullptr;
-    QPushButton* m_goOn;
+    QPushButton* m_add = nullptr;
 };
 
 }  // namespace ui

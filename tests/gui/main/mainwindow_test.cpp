@@ -285,6 +285,30 @@ TEST_F(Shell, PicturesOfSigningAndPapersInEveryLook) {
     EXPECT_NE(large, mirrored);
 }
 
+// ui.md: one obvious next thing.
+TEST_F(Shell, OneButtonOfThePageIsFilledAndItIsTheNextThing) {
+    const auto filled = [this] {
+        QStringList words;
+        for (const auto* button : m_window->page()->findChildren<QPushButton*>())
+            if (button->isVisible() && button->property("part") == QLatin1String("primary"))
+                words << button->text();
+        return words;
+    };
+    begin(Begin::Empty);
+    EXPECT_EQ(filled(), QStringList{fromUtf8("Add to the staff")});
+    begin(Begin::DemoWard);
+    press("teacher");
+    ASSERT_EQ(filled().size(), 1);
+    EXPECT_TRUE(filled().front().startsWith(fromUtf8("Go on as")))
+        << filled().front().toStdString();
+    type("staffName", fromUtf8("Ilse Marchetti"));
+    type("initials", fromUtf8("IX"));
+    press("staff.add");
+    EXPECT_EQ(filled(), QStringList{fromUtf8("Go on as Ilse Marchetti")});
+    press("staff.primary");
+    EXPECT_EQ(m_window->page()->objectName(), fromUtf8("learners"));
+}
+
 // With nobody chosen yet, the first name is in hand and Enter takes it.
 TEST_F(Shell, EnterPressesWhatHasTheFocus) {
     begin(Begin::DemoWard);
@@ -298,7 +322,7 @@ TEST_F(Shell, EnterPressesWhatHasTheFocus) {
         << focus->objectName().toStdString();
     QTest::keyClick(focus, Qt::Key_Return);
     EXPECT_EQ(m_desk->view().teacher, first.staff);
-    press("staff.goOn");
+    press("staff.primary");
     EXPECT_EQ(m_window->page()->objectName(), fromUtf8("learners"));
     type("search", fromUtf8("okonjo"));
     QCoreApplication::processEvents();
