@@ -20,20 +20,6 @@
 
 namespace ui {
 
-namespace {
-// Common practice, no source: foot pedals and worn keys bounce for well under this.
-constexpr std::int64_t bounceMs = 300;
-}  // namespace
-
-bool VisitPage::isBounce(Act what) {
-    const std::int64_t now = m_desk.now().bootMs;
-    const auto last = m_lastPressMs.find(what);
-    const bool isSoon =
-        last != m_lastPressMs.end() && now >= last->second && now - last->second < bounceMs;
-    if (!isSoon) m_lastPressMs[what] = now;
-    return isSoon;
-}
-
 /// Everything but the one key is dead: keys of the window around it, the mouse and touch too.
 void VisitPage::setLocked(bool isLocked) {
     m_isLocked = isLocked;
@@ -81,19 +67,22 @@ void VisitPage::keyPressEvent(QKeyEvent* event) {
     if (isDigit && m_question == nullptr && m_seen->pressLapse(event->key() - Qt::Key_0)) return;
     const auto what = m_keys.actFor(*event);
     if (!what) return QWidget::keyPressEvent(event);
+    m_onePress.pressed(event->key(), m_desk.now().bootMs);
     act(*what);
 }
 
 /// While a line has the focus letters are letters, and the strip says so.
 bool VisitPage::eventFilter(QObject* watched, QEvent* event) {
     const bool isIn = event->type() == QEvent::FocusIn;
-    if (isIn || event->type() == QEvent::FocusOut) {
+    const bool isFocus = isIn || event->type() == QEvent::FocusOut;
+    if (isFocus && qobject_cast<QLineEdit*>(watched) != nullptr) {
         m_isWriting = isIn;
         const auto moment = Moment::of(m_desk);
         showStrip(moment ? &*moment : nullptr);
     }
     if (event->type() == QEvent::KeyPress) {
         auto* key = static_cast<QKeyEvent*>(event);
+        if (m_onePress.isStillThere(*key, m_desk.now().bootMs)) return true;
         if (key->key() == Qt::Key_Escape && m_question == nullptr) {
             setFocus();
             return true;
@@ -104,7 +93,7 @@ bool VisitPage::eventFilter(QObject* watched, QEvent* event) {
 
 void VisitPage::act(Act what) {
     if (m_isLocked && what != Act::Wipe) return;
-    if (isBounce(what)) return;
+    if (m_onePress.isBounce(what, m_desk.now().bootMs)) return;
     if (what == Act::Wipe) {
         return setLocked(!m_isLocked);
     }
@@ -258,6 +247,7 @@ void VisitPage::askMore(const Moment& moment) {
 }
 
 void VisitPage::seeLapse(const QString& lapse) {
+    if (m_onePress.isSecondTouch(m_desk.now().bootMs)) return setFocus();
     say(practice::SeeLapse{.lapses = {lapse.toStdString()}, .alone = m_helper == HelperAtHand::No});
     setFocus();
 }

@@ -89,7 +89,9 @@ void VisitPage::connectParts() {
     connect(m_strip, &KeyStrip::pressed, this, &VisitPage::act);
     connect(m_seen, &SeenColumn::acted, this, &VisitPage::act);
     connect(m_seen, &SeenColumn::lapseSeen, this, &VisitPage::seeLapse);
-    connect(m_seen, &SeenColumn::lapseWithdrawn, this, &VisitPage::say);
+    connect(m_seen, &SeenColumn::lapseWithdrawn, this, [this](const record::Payload& said) {
+        if (!m_onePress.isSecondTouch(m_desk.now().bootMs)) say(said);
+    });
     connect(m_seen, &SeenColumn::noteWritten, this, [this](const QString& text) {
         const auto moment = Moment::of(m_desk);
         if (!text.trimmed().isEmpty() && moment) {
@@ -102,7 +104,8 @@ void VisitPage::connectParts() {
         setFocus();
     });
     connect(m_list, &StepList::stepPressed, this, [this](const QString& step) {
-        say(practice::SeeStep{{.step = step.toStdString()}});
+        if (!m_onePress.isSecondTouch(m_desk.now().bootMs))
+            say(practice::SeeStep{{.step = step.toStdString()}});
         setFocus();
     });
     connect(m_card, &CardView::pressed, this, &VisitPage::pressedOnCard);
@@ -225,7 +228,7 @@ void VisitPage::noticeVisit(const Moment* moment) {
     m_sleptMs = sleptMs(m_desk.now());
     m_hasSlept = false;
     m_toneFor.reset();
-    m_lastPressMs.clear();
+    m_onePress.forget();
     m_helper = moment->helperLastSaid();
     if (moment->visit().events.size() <= 1) return;
     m_awayFrom = m_visit;
@@ -259,7 +262,7 @@ void VisitPage::ask(Question* question) {
     question->say = [this](const record::Payload& payload) { answer(payload); };
     connect(question, &Question::left, this, &VisitPage::leaveQuestion);
     for (PickList* list : question->findChildren<PickList*>()) list->letEnterPass();
-    for (QLineEdit* line : question->findChildren<QLineEdit*>()) line->installEventFilter(this);
+    for (QWidget* one : question->findChildren<QWidget*>()) one->installEventFilter(this);
     QWidget* first = question->orderTabs();
     if (focusWidget() == nullptr || !question->isAncestorOf(focusWidget())) first->setFocus();
     const auto moment = Moment::of(m_desk);

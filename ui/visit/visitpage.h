@@ -5,13 +5,13 @@
 #include <QTimer>
 #include <QWidget>
 #include <functional>
-#include <map>
 #include <optional>
 
 #include "desk/desk.h"
 #include "keys/keys.h"
 #include "pieces/moment.h"
 #include "visit/keystrip.h"
+#include "visit/onepress.h"
 
 class QStackedWidget;
 
@@ -109,7 +109,6 @@ class VisitPage : public QWidget {
     void doPause(const Moment& moment);
     void takeBack(const std::optional<base::CommandId>& entry);
     void seeRest(const Moment& moment);
-    bool isBounce(Act what);
     void setLocked(bool isLocked);
     bool isCardAlone(const Moment* moment) const;
     static bool mayOnCard(Act what);
@@ -119,8 +118,8 @@ class VisitPage : public QWidget {
     desk::Desk& m_desk;
     Keys m_keys;
     QTimer m_timer;
-    std::map<Act, std::int64_t> m_lastPressMs;  ///< by the desk's boot clock
-    std::optional<base::VisitId> m_visit;       ///< the visit last shown
+    OnePress m_onePress;
+    std::optional<base::VisitId> m_visit;     ///< the visit last shown
     std::optional<base::VisitId> m_awayFrom;  ///< a visit that was left and has to be gone on with
     practice::BackBy m_backBy = practice::BackBy::Restart;
     std::optional<std::int64_t> m_hiddenAtMs;

@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A bouncing pedal or key, a held key, a second touch: each does what one press does, no more.
+// Times are common practice, no source.
+#include <QLineEdit>
+#include <QRadioButton>
+
+#include "gui/visit/visitdriver.h"
+#include "pieces/pressbutton.h"
+#include "visit/question.h"
+
+namespace {
+
+using gui::VisitDriver;
+using practice::On;
+using practice::Way;
+
+constexpr std::int64_t bouncesAfterMs = 5;
+
+/// All that a press can have changed.
+struct Came {
+    std::size_t entries = 0;
+    bool isLocked = false;
+    QString question, written;
+    QStringList checked;
+    bool operator==(const Came&) const = default;
+};
+
+Came whatCame(VisitDriver& visit) {
+    Came came{.entries = visit.entries(), .isLocked = visit.page().isLocked()};
+    if (const QWidget* open = visit.page().question()) came.question = open->accessibleName();
+    for (const auto* line : visit.page().findChildren<QLineEdit*>()) came.written += line->text();
+    for (const auto* button : visit.page().findChildren<QAbstractButton*>())
+        if (button->isChecked()) came.checked << button->objectName();
+    return came;
+}
+
+QWidget* focusOf(VisitDriver& visit) {
+    QWidget* inside = visit.page().focusWidget();
+    return inside != nullptr ? inside : &visit.page();
+}
+
+/// As a window system sends it: to what has the focus by then.
+void hold(VisitDriver& visit, int key, Qt::KeyboardModifiers modifiers, const QString& text) {
+    for (int i = 0; i < 10; ++i) {
+        visit.pass(40);
+        for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+            QKeyEvent held(type, key, modifiers, text, true);
+            QApplication::sendEvent(focusOf(visit), &held);
+        }
+    }
+}
+
+void expectOnePress(VisitDriver& visit, int key, Qt::KeyboardModifiers modifiers,
+                    const std::string& what) {
+    const QString text = key < 0x80 ? QString(QChar(key)).toLower() : QString();
+    visit.press(static_cast<Qt::Key>(key), modifiers);
+    const Came once = whatCame(visit);
+    visit.pass(bouncesAfterMs);
+    QTest::keyClick(focusOf(visit), static_cast<Qt::Key>(key), modifiers);
+    EXPECT_EQ(whatCame(visit), once) << what << " bounces";
+    hold(visit, key, modifiers, text);
+    EXPECT_EQ(whatCame(visit), once) << what << " is held";
+}
+
+TEST(VisitBounce, EveryKeyOfAVisitCountsOnce) {
+    for (const ui::Act act : ui::allActs()) {
+        VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+        visit.seeStep();
+        const QKeyCombination key = visit.page().keys().of(act)[0];
+        expectOnePress(visit, key.key(), key.keyboardModifiers(), ui::actWords(act).toStdString());
+    }
+}
+
+TEST(VisitBounce, TheDigitOfALapseCountsOnce) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.press(Qt::Key_L);
+    const std::size_t before = visit.entries();
+    expectOnePress(visit, Qt::Key_2, Qt::NoModifier, "a digit");
+    EXPECT_EQ(visit.entries(), before + 1);
+}
+
+// What is asked has the focus on its first choice: Space would take it.
+TEST(VisitBounce, ThePressThatAsksDoesNotAnswer) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.ward().doAllSteps();
+    expectOnePress(visit, Qt::Key_Space, Qt::NoModifier, "Space");
+    ASSERT_NE(visit.page().question(), nullptr);
+    visit.press(Qt::Key_Space);
+    EXPECT_FALSE(whatCame(visit).checked.isEmpty()) << "a later one does";
+}
+
+TEST(VisitBounce, EnterThatAnswersSaysItOnce) {
+    VisitDriver visit("clean-hands");
+    visit.press(Qt::Key_T);
+    ASSERT_NE(visit.page().question(), nullptr);
+    const std::size_t before = visit.entries();
+    expectOnePress(visit, Qt::Key_Return, Qt::NoModifier, "Enter");
+    EXPECT_EQ(visit.entries(), before + 1);
+}
+
+TEST(VisitBounce, LettersTypedLaterAreHeldAsEver) {
+    VisitDriver visit("clean-hands");
+    visit.press(Qt::Key_N);
+    auto* note = visit.find<QLineEdit>(QStringLiteral("note"));
+    visit.pass(400);
+    QTest::keyClick(note, Qt::Key_N);
+    hold(visit, Qt::Key_N, Qt::NoModifier, QStringLiteral("n"));
+    EXPECT_EQ(note->text(), QString(11, QLatin1Char('n')));
+}
+
+TEST(VisitBounce, ASecondTouchSaysNoOtherLapse) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    visit.seeUntil("scrub-skin");
+    visit.click(QStringLiteral("lapse-") + visit.firstLapse());
+    ASSERT_EQ(visit.state().lapses.size(), 1U);
+    visit.pass(100);
+    QTest::mouseClick(visit.find<QAbstractButton>(QStringLiteral("lapse-") + visit.firstLapse()),
+                      Qt::LeftButton);
+    EXPECT_EQ(visit.state().lapses.size(), 1U);
+    visit.click(QStringLiteral("lapse-") + visit.firstLapse());
+    EXPECT_EQ(visit.state().lapses.size(), 2U) << "a later one does";
+}
+
+}  // namespace
