@@ -5266,19 +5266,27 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>, the steps left take at least %1 min</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no steps left</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>steps left: %1 or more</source>
+        <source>Locked: names and notes are hidden</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>at least %n seconds left</source>
+        <translation>
+            <numerusform>at least %n second left</numerusform>
+            <numerusform>at least %n seconds left</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>at least %1 min left</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Locked: names and notes are hidden</source>
+        <source>, at least %1 needed</source>
+        <comment>minutes</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

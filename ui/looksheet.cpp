@@ -16,6 +16,7 @@ using render::TextSize;
 const char* const sheetText = R"(
 QMainWindow, QDialog, QScrollArea, QStackedWidget, QWidget[part="page"] { background: @paper; }
 QScrollArea { border: 0; }
+QScrollArea[part="clear"], QScrollArea[part="clear"] > QWidget > QWidget { background: transparent; }
 QScrollArea > QWidget > QWidget[part="column"], QWidget[part="column"] { background: @paper; }
 QLabel { background: transparent; color: @ink; }
 QLabel[tone="quiet"] { color: @quiet; }
@@ -54,6 +55,7 @@ QPushButton[part="quiet"]:hover { border-color: @pine; }
 QPushButton[part="quiet"]:focus { border: 3px solid @pine; }
 QPushButton[part="tab"] { border: 0; border-bottom: 4px solid transparent; border-radius: 0;
   background: transparent; min-height: 48px; padding: 0 16px; font-size: ~lead; color: @quiet; }
+QPushButton[scarce="true"] { padding: 0 8px; font-size: ~body; }
 QPushButton[part="tab"]:hover { color: @ink; background: @paper; }
 QPushButton[part="tab"]:checked { border-bottom: 4px solid @pine; color: @pine; font-weight: normal; }
 QPushButton[part="tab"]:focus { border: 3px solid @pine; border-radius: 6px; padding: 0 13px;

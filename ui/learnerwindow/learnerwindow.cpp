@@ -88,6 +88,7 @@ void LearnerWindow::tick() {
     if (sees.scene.focus.empty() || !PictureView::has(sees.scene.focus))
         return m_picture->showNothing();
     m_picture->show(sees.scene, sees.movedMs);
+    m_picture->setVisible(true);
 }
 
 /// 56 points when the whole sentence fits half of the window, never below 32.
@@ -102,6 +103,7 @@ void LearnerWindow::fitSentence() {
 void LearnerWindow::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     fitSentence();
+    layout()->activate();  // at once: the picture gets what smaller words leave
 }
 
 QList<QScreen*> LearnerWindow::screens() const { return QGuiApplication::screens(); }

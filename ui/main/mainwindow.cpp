@@ -14,6 +14,7 @@
 #include "askback/askbackpage.h"
 #include "learners/learnerspage.h"
 #include "look.h"
+#include "main/barfit.h"
 #include "papers/paperspage.h"
 #include "parts/flowlayout.h"
 #include "parts/parts.h"
@@ -129,7 +130,9 @@ QWidget* MainWindow::makeBar() {
         const Place where = place;
         connect(tab, &QPushButton::clicked, this, [this, where] { go(where); });
     }
-    row->addWidget(makeTools(), 0, Qt::AlignTop);
+    QWidget* tools = makeTools();
+    row->addWidget(tools, 0, Qt::AlignTop);
+    new BarFit(bar, tools);
     return bar;
 }
 

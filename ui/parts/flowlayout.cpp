@@ -59,21 +59,31 @@ int FlowLayout::layOut(const QRect& place, Do what) const {
     const Qt::LayoutDirection direction =
         parentWidget() ? parentWidget()->layoutDirection() : Qt::LeftToRight;
     int x = place.left(), y = place.top(), rowHeight = 0;
+    std::vector<std::pair<QLayoutItem*, QRect>> row;
+    // What is lower than its row stands in the middle of it.
+    const auto placeRow = [&] {
+        for (auto& [item, box] : row) {
+            box.moveTop(box.top() + (rowHeight - box.height()) / 2);
+            if (what == Do::Place) item->setGeometry(QStyle::visualRect(direction, place, box));
+        }
+        row.clear();
+    };
     for (const auto& item : m_items) {
         if (item->isEmpty()) continue;
         QSize size = item->sizeHint();
         size.setWidth(std::max(item->minimumSize().width(), std::min(size.width(), place.width())));
         if (item->hasHeightForWidth()) size.setHeight(item->heightForWidth(size.width()));
         if (x > place.left() && x + size.width() > place.right() + 1) {
+            placeRow();
             x = place.left();
             y += rowHeight + m_gap;
             rowHeight = 0;
         }
-        if (what == Do::Place)
-            item->setGeometry(QStyle::visualRect(direction, place, QRect(QPoint(x, y), size)));
+        row.emplace_back(item.get(), QRect(QPoint(x, y), size));
         x += size.width() + m_gap;
         rowHeight = std::max(rowHeight, size.height());
     }
+    placeRow();
     return y + rowHeight - place.top();
 }
 

@@ -47,8 +47,10 @@ QString whomToCall(const Moment& moment, packs::Call call) {
     const auto& unit = moment.view().house.unit;
     const auto with = [](const QString& who, const std::string& number) {
         // Never a blank: where no number was entered, the paper by the bed has to be looked at.
-        const QString dialled = number.empty() ? LapseTalk::tr("number not entered")
-                                               : render::isolated(render::plain(number));
+        // A number is dialled from one line.
+        const QString digits = render::plain(number).replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+        const QString dialled =
+            number.empty() ? LapseTalk::tr("number not entered") : render::isolated(digits);
         return who + QStringLiteral("  ") + dialled;
     };
     switch (call) {

@@ -45,6 +45,10 @@ bool Moment::isAnothers() const {
     return view().teacher && *view().teacher != state().teachers.back();
 }
 
+bool Moment::isTeachersTurn() const {
+    return state().takenOver || opened().way == practice::Way::Show;
+}
+
 bool Moment::isReturnDemonstration() const {
     return opened().way == practice::Way::ReturnDemonstration;
 }

@@ -60,6 +60,8 @@ class Moment {
     bool hasWayBack() const;  ///< one is being worked through
     bool isReturnDemonstration() const;
     bool isAnothers() const;  ///< somebody else works at this desk than its teacher
+    /// The teacher does the steps: shows them, or has taken over.
+    bool isTeachersTurn() const;
     /// Entry of the newest cue for the step in hand that can still be taken back.
     std::optional<base::CommandId> newestCue() const;
 

@@ -18,7 +18,7 @@ const render::Scene& theScene() {
 
 PictureView::PictureView(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    setMinimumSize(200, 150);
+    setMinimumSize(160, 110);
     setVisible(false);
 }
 
@@ -31,7 +31,6 @@ void PictureView::show(const render::SceneState& state, std::int64_t elapsedMs) 
                         next.conditions == m_state.conditions && next.motion == m_state.motion &&
                         next.dried == m_state.dried;
     m_state = std::move(next);
-    setVisible(has(m_state.focus));
     if (!isSame) update();
 }
 

@@ -108,7 +108,7 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
     m_middle->addLayout(words, 1);
     m_middle->addWidget(m_picture, 1);
 
-    m_read = new QWidget(this);
+    m_read = new Column(this);
     auto* column = new QVBoxLayout(m_read);
     column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Snug), Theme::gap(Gap::Wide),
                                Theme::gap(Gap::Tight));
@@ -122,6 +122,7 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(Theme::gap(Gap::Wide), 0, Theme::gap(Gap::Wide),
                              Theme::gap(Gap::Snug));
+    foot->setSpacing(Theme::gap(Gap::Tight));
     foot->addWidget(m_earlier);
     foot->addWidget(m_band);
     auto* whole = new QVBoxLayout(this);
@@ -135,39 +136,85 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
 
 void StepView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    const bool isNarrow = width() < 560 * themeInUse().textFactor();
-    fitSentence();
-    m_middle->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    fit();
 }
 
 /// The clock below comes and goes: what it leaves for reading changes without this view's size.
 bool StepView::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::Resize) fitReasons();
+    if (event->type() == QEvent::Resize) fit();
     return QWidget::eventFilter(watched, event);
 }
 
-/// As large as two lines allow: the largest thing is what happens now.
-void StepView::fitSentence() {
+/// As large as two lines allow: the largest thing is what happens now. Beside a picture one large
+/// line at most: two would push the picture out of view.
+bool StepView::isLargeSentence() const {
     constexpr int scrollBar = 18;
     const int room = width() - 2 * Theme::gap(Gap::Wide) - scrollBar;
     const QFontMetrics metrics(themeInUse().font(TextSize::Learner, QFont::DemiBold));
     const QRect box = metrics.boundingRect(0, 0, room, 10000, Qt::TextWordWrap, m_sentence->text());
-    // Beside a picture one large line at most: two would push the picture out of view.
-    const int lines = m_picture->isHidden() ? 2 : 1;
-    const bool isLarge = box.height() <= lines * metrics.lineSpacing() + 2 && box.width() <= room;
-    m_sentence->setSize(isLarge ? TextSize::Learner : TextSize::Title);
+    const int lines = m_hasPicture ? 1 : 2;
+    return box.height() <= lines * metrics.lineSpacing() + 2 && box.width() <= room;
 }
 
-/// The reason and what to watch for become smaller before a line of them or the picture is cut.
-void StepView::fitReasons() {
-    const auto set = [this](TextSize size) {
-        m_why->setSize(size);
-        m_watch->setSize(size);
-        m_read->layout()->activate();  // the layouts inside keep what they measured until then
+/// What is needed at this width without the picture, where that stands below the words.
+int StepView::heightOfWords(int width) const {
+    m_read->layout()->activate();  // the layouts inside keep what they measured until then
+    const int all = m_read->layout()->totalHeightForWidth(width);
+    const bool isBelow = !m_picture->isHidden() && m_middle->direction() == QBoxLayout::TopToBottom;
+    return isBelow ? all - m_picture->minimumHeight() - m_middle->spacing() : all;
+}
+
+/// What has to be in sight without scrolling: the sentence, and what is said of a lapse.
+int StepView::heightOfFirst(int width) const {
+    const QMargins margins = m_read->layout()->contentsMargins();
+    int height = margins.top();
+    for (const Words* words : {m_number, m_sentence, m_lapse})
+        if (!words->isHidden())
+            height += words->heightForWidth(width - margins.left() - margins.right()) +
+                      m_read->layout()->spacing();
+    return height;
+}
+
+void StepView::setSizes(TextSize sentence, TextSize reasons) {
+    m_sentence->setSize(sentence);
+    for (Words* words : {m_why, m_watch, m_lapse}) words->setSize(reasons);
+    m_number->setVisible(sentence != TextSize::Body);
+}
+
+/// Words become smaller before a line of them or the picture is cut: first the reason and what to
+/// watch for, then the sentence. Where that is not enough the reason scrolls, and the sentence is
+/// as large as it can be whole.
+void StepView::fitWords(QSize room) {
+    const TextSize usual = isLargeSentence() ? TextSize::Learner : TextSize::Title;
+    for (const auto& [sentence, reasons] :
+         {std::pair(usual, TextSize::Lead), std::pair(usual, TextSize::Body),
+          std::pair(TextSize::Lead, TextSize::Body)}) {
+        setSizes(sentence, reasons);
+        if (heightOfWords(room.width()) <= room.height()) return;
+    }
+    for (const TextSize sentence : {usual, TextSize::Lead, TextSize::Body}) {
+        setSizes(sentence, TextSize::Body);
+        if (heightOfFirst(room.width()) <= room.height()) return;
+    }
+}
+
+/// Where the picture stands below the words it goes before they do.
+void StepView::fit() {
+    if (m_isFitting) return;
+    m_isFitting = true;
+    const bool isNarrow = width() < 560 * themeInUse().textFactor();
+    m_middle->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_picture->setVisible(m_hasPicture);
+    const QSize room = m_area->maximumViewportSize();
+    fitWords(room);
+    const auto isTight = [&] {
+        m_read->layout()->activate();
+        return m_read->layout()->totalHeightForWidth(room.width()) > room.height();
     };
-    set(TextSize::Lead);
-    const QSize room = m_area->viewport()->size();
-    if (m_read->layout()->totalHeightForWidth(room.width()) > room.height()) set(TextSize::Body);
+    if (isNarrow && isTight()) m_picture->setVisible(false);
+    // An area whose bar is shown counts with the width beside it, and so would keep it.
+    m_area->setVerticalScrollBarPolicy(isTight() ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
+    m_isFitting = false;
 }
 
 void StepView::show(const Moment& moment, const base::Instant& now) {
@@ -178,13 +225,13 @@ void StepView::show(const Moment& moment, const base::Instant& now) {
     m_lapse->say(fresh == nullptr ? QString() : lapseSays(moment, *fresh, Reader::Teacher));
     if (step == nullptr) {
         m_picture->showNothing();
+        m_hasPicture = false;
         return sayEnd(moment);
     }
     const int number = moment.numberInHand();
     m_number->say(number > 0 ? tr("%1 of %2").arg(number).arg(moment.stepCount()) : QString());
     const QString sentence = utf(moment.text(step->doText));
     m_sentence->say(sentence);
-    fitSentence();
     m_why->say(utf(moment.text(step->why)));
     m_watchTitle->say(step->observe.empty() ? QString() : tr("Watch for"));
     m_watch->say(utf(moment.text(step->observe)));
@@ -201,7 +248,7 @@ void StepView::show(const Moment& moment, const base::Instant& now) {
     }
     if (practice::runningPhase(moment.state()) != nullptr) m_earlier->say({});
     tick(moment, now);
-    fitReasons();
+    fit();
 }
 
 void StepView::sayEnd(const Moment& moment) {
@@ -213,8 +260,7 @@ void StepView::sayEnd(const Moment& moment) {
                            : tr("What was recorded is kept. After that comes asking back."));
     m_watchTitle->say({});
     m_watch->say({});
-    fitSentence();
-    fitReasons();
+    fit();
 }
 
 void StepView::tick(const Moment& moment, const base::Instant& now) {
@@ -235,13 +281,14 @@ void StepView::tick(const Moment& moment, const base::Instant& now) {
 }
 
 void StepView::showPicture(const Moment& moment, const base::Instant& now) {
-    const bool wasHidden = m_picture->isHidden();
     const render::SceneState scene = sceneOf(moment, now);
-    if (scene.focus.empty() || !PictureView::has(scene.focus))
-        m_picture->showNothing();
-    else
+    const bool had = m_hasPicture;
+    m_hasPicture = !scene.focus.empty() && PictureView::has(scene.focus);
+    if (m_hasPicture)
         m_picture->show(scene, moment.state().isPaused() ? 0 : now.bootMs);
-    if (m_picture->isHidden() != wasHidden) fitSentence();
+    else
+        m_picture->showNothing();
+    if (m_hasPicture != had) fit();
 }
 
 }  // namespace ui

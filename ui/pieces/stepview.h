@@ -31,8 +31,12 @@ class StepView : public QWidget {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    void fitSentence();
-    void fitReasons();
+    void fit();
+    bool isLargeSentence() const;
+    int heightOfWords(int width) const;
+    int heightOfFirst(int width) const;
+    void setSizes(render::TextSize sentence, render::TextSize reasons);
+    void fitWords(QSize room);
     void sayEnd(const Moment& moment);
     void showPicture(const Moment& moment, const base::Instant& now);
 
@@ -46,6 +50,8 @@ class StepView : public QWidget {
     PictureView* m_picture;
     Band* m_band;
     QBoxLayout* m_middle;
+    bool m_hasPicture = false;  ///< for this step, whether there is room for it or not
+    bool m_isFitting = false;
     QWidget* m_read;      ///< all but the clock
     QScrollArea* m_area;  ///< what it scrolls in
 };

@@ -3,11 +3,13 @@
 #include "visit/cardview.h"
 
 #include <QPainter>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "parts/flowlayout.h"
 #include "pieces/inuse.h"
 #include "pieces/pressbutton.h"
+#include "pieces/scrolling.h"
 #include "pieces/words.h"
 
 namespace ui {
@@ -28,18 +30,26 @@ CardView::CardView(QWidget* parent) : QFrame(parent) {
     m_steps = new Words(TextSize::Title, Role::Ink, this);
     m_after = new Words(TextSize::Body, Role::QuietInk, this);
     m_after->setObjectName(QStringLiteral("cardAfter"));
-    auto* column = new QVBoxLayout(this);
-    const int side = Theme::gap(Gap::Vast);
-    column->setContentsMargins(side, Theme::gap(Gap::Broad), side, Theme::gap(Gap::Broad));
+    auto* read = new Column(this);
+    auto* column = new QVBoxLayout(read);
+    column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Theme::gap(Gap::Normal));
     for (Words* words : {m_title, m_call, m_sentence, m_steps, m_after}) column->addWidget(words);
-    column->addStretch(1);
+    // What is said may be longer than the window; what can be done stays in sight.
+    m_area = scrolling(read, this);
+    m_area->setProperty("part", QStringLiteral("clear"));
+    auto* whole = new QVBoxLayout(this);
+    const int side = Theme::gap(Gap::Vast);
+    whole->setContentsMargins(side, Theme::gap(Gap::Broad), side, Theme::gap(Gap::Broad));
+    whole->setSpacing(Theme::gap(Gap::Normal));
+    whole->addWidget(m_area, 1);
     m_offers = new FlowLayout(nullptr, Theme::gap(Gap::Snug));
-    column->addLayout(m_offers);
+    whole->addLayout(m_offers);
+    whole->addStretch(0);
 }
 
 void CardView::show(const Card& card) {
-    if (card == m_card) return;
+    if (card == m_card) return fit();
     const bool isOther = card.offers != m_card.offers;
     m_card = card;
     m_title->setRole(card.weight == Card::Weight::Grave ? Role::Brick : Role::Ink);
@@ -52,7 +62,36 @@ void CardView::show(const Card& card) {
     m_steps->say(lines.join(QLatin1Char('\n')));
     m_after->say(card.after);
     if (isOther) showOffers();
+    fit();
     update();
+}
+
+/// What it is and whom to call are in sight, with some of what else is said: at large text they
+/// become smaller before anything has to be scrolled for them.
+void CardView::fit() {
+    const QMargins margins = layout()->contentsMargins();
+    const int width = this->width() - margins.left() - margins.right();
+    const int room = height() - margins.top() - margins.bottom() - layout()->spacing() -
+                     m_offers->heightForWidth(width);
+    for (const auto& [title, call] : {std::pair(TextSize::Learner, TextSize::Learner),
+                                      std::pair(TextSize::Title, TextSize::Learner),
+                                      std::pair(TextSize::Title, TextSize::Title),
+                                      std::pair(TextSize::Lead, TextSize::Title)}) {
+        m_title->setSize(title);
+        m_call->setSize(call);
+        int height = Theme::gap(Gap::Normal);
+        for (const Words* words : {m_title, m_call})
+            if (!words->text().isEmpty()) height += words->heightForWidth(width);
+        if (height <= room * 2 / 3) break;
+    }
+    // What can be done stands right below what is said.
+    m_area->setMaximumHeight(m_area->widget()->heightForWidth(width));
+    m_area->verticalScrollBar()->setValue(0);
+}
+
+void CardView::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    fit();
 }
 
 void CardView::showOffers() {

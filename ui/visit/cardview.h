@@ -5,8 +5,10 @@
 #include <QFrame>
 #include <vector>
 
+#include "keys/keys.h"
 #include "render/theme.h"
 
+class QScrollArea;
 class QVBoxLayout;
 
 namespace ui {
@@ -32,6 +34,9 @@ struct Card {
     bool operator==(const Card&) const = default;
 };
 
+/// What can still be said by a key where no way on is known.
+bool mayOnCard(Act what);
+
 class CardView : public QFrame {
     Q_OBJECT
   public:
@@ -43,9 +48,11 @@ class CardView : public QFrame {
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void showOffers();
+    void fit();
 
     Card m_card;
     Words* m_title;
@@ -55,6 +62,7 @@ class CardView : public QFrame {
     Words* m_after;
     std::vector<PressButton*> m_buttons;
     QLayout* m_offers;
+    QScrollArea* m_area;  ///< what is said scrolls in it
 };
 
 }  // namespace ui

@@ -3,6 +3,7 @@
 #include "visit/keystrip.h"
 
 #include <QPainter>
+#include <QResizeEvent>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -53,7 +54,7 @@ void KeyStrip::build() {
         m_writing->setObjectName(QStringLiteral("stripWriting"));
         m_writing->setWordWrap(false);
         m_writing->setText(tr("Writing: letters are letters. Enter keeps, Esc leaves."));
-        m_writing->setFixedHeight(Theme::handTarget);
+        m_writing->setMinimumHeight(Theme::handTarget);
         m_writing->setVisible(false);
         m_keys->layout()->addWidget(m_writing);
     }
@@ -80,10 +81,39 @@ void KeyStrip::show(const Keys& keys, const std::vector<Item>& items) {
                                          keys.words(item.act));
         button->setEnabled(item.isOffered);
         button->updateGeometry();
-        button->setVisible(true);
     }
+    m_items = items;
+    fit();
+}
+
+bool KeyStrip::isOneRow() const {
+    int width = 0;
+    const auto add = [&width](const QWidget* one) {
+        if (!one->isHidden()) width += one->sizeHint().width() + Theme::gap(Gap::Hair);
+    };
+    for (const auto& [act, button] : m_buttons) add(button);
+    add(m_writing);
+    return width <= this->width() - 2 * Theme::gap(Gap::Snug) + Theme::gap(Gap::Hair);
+}
+
+void KeyStrip::fit() {
+    m_buttons.at(Act::Next)->setTextSize(TextSize::Lead);
+    std::vector<const Item*> shown;
+    for (const Item& item : m_items) {
+        m_buttons.at(item.act)->setVisible(true);
+        if (item.rank > 0) shown.push_back(&item);
+    }
+    std::ranges::sort(shown, {}, &Item::rank);
+    for (; !isOneRow() && !shown.empty(); shown.pop_back())
+        m_buttons.at(shown.back()->act)->setVisible(false);
+    if (!isOneRow()) m_buttons.at(Act::Next)->setTextSize(TextSize::Note);
     m_keys->layout()->invalidate();
     updateGeometry();
+}
+
+void KeyStrip::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    if (event->oldSize().width() != width()) fit();
 }
 
 void KeyStrip::setWriting(bool isWriting) { m_isWriting = isWriting; }

@@ -23,8 +23,10 @@ class KeyStrip : public QFrame {
         Act act;
         QString words;
         bool isOffered = true;
+        int rank = 0;  ///< the higher, the sooner it gives up its place; 0 never does
     };
     explicit KeyStrip(QWidget* parent);
+    /// In one row: what has no room there is left out, the highest rank first.
     void show(const Keys& keys, const std::vector<Item>& items);
     /// From the next show() on: the keys are letters now, and the strip says so; the buttons stay.
     void setWriting(bool isWriting);
@@ -38,6 +40,7 @@ class KeyStrip : public QFrame {
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     int heightForWidth(int width) const override;
     bool hasHeightForWidth() const override { return true; }
     QSize sizeHint() const override;
@@ -45,11 +48,14 @@ class KeyStrip : public QFrame {
 
   private:
     void build();
+    void fit();
+    bool isOneRow() const;
 
     QWidget* m_keys;
     Words* m_instead;
     Words* m_writing = nullptr;
     bool m_isWriting = false;
+    std::vector<Item> m_items;
     std::map<Act, PressButton*> m_buttons;
 };
 

@@ -21,7 +21,7 @@ using render::TextSize;
 using render::Theme;
 
 SeenColumn::SeenColumn(QWidget* parent) : QWidget(parent) {
-    auto* inner = new QWidget;
+    auto* inner = new Column;
     auto* column = new QVBoxLayout(inner);
     const int side = Theme::gap(Gap::Normal);
     column->setContentsMargins(side, Theme::gap(Gap::Snug), side, Theme::gap(Gap::Tight));
@@ -136,7 +136,7 @@ void SeenColumn::showWent(const Moment& moment, const Keys& keys) {
     const bool isHandsOn = record != nullptr && record->handsOn;
     if (record == nullptr)
         m_state->say(tr("No step in hand"));
-    else if (moment.state().takenOver || moment.opened().way == practice::Way::Show)
+    else if (moment.isTeachersTurn())
         m_state->say(QStringLiteral("◇  ") + tr("Done by the teacher"));
     else if (isHandsOn)
         m_state->say(QStringLiteral("■  ") + tr("Hands-on help"));
@@ -165,6 +165,8 @@ void SeenColumn::showWent(const Moment& moment, const Keys& keys) {
         button->setEnabled(record != nullptr);
         button->updateGeometry();
     }
+    for (PressButton* help : {m_cue, m_handsOn})
+        help->setEnabled(record != nullptr && !moment.state().takenOver);
     m_notDone->setEnabled(record != nullptr && !moment.hasWayBack());
     m_cue->setChecked(false);
 }

@@ -11,6 +11,7 @@
 #include "parts/errorstrip.h"
 #include "pieces/pressbutton.h"
 #include "pieces/visitwords.h"
+#include "visit/cardview.h"
 #include "visit/keystrip.h"
 #include "visit/question.h"
 #include "visit/sayagain.h"
@@ -126,16 +127,17 @@ void VisitPage::act(Act what) {
 void VisitPage::doAct(Act what, const Moment& moment) {
     const packs::Step* step = moment.inHand();
     const std::string id = step == nullptr ? std::string() : step->id;
+    const bool isHelped = step != nullptr && !moment.state().takenOver;
     switch (what) {
         case Act::Next:
             return doNext(moment);
         case Act::Cue:
-            if (step != nullptr) say(practice::GiveCue{{.step = id}});
+            if (isHelped) say(practice::GiveCue{{.step = id}});
             return;
         case Act::CueBack:
             return takeBack(moment.newestCue());
         case Act::HandsOn:
-            if (step != nullptr) say(practice::HandsOn{{.step = id}});
+            if (isHelped) say(practice::HandsOn{{.step = id}});
             return;
         case Act::NotDone:
             if (step != nullptr && !moment.hasWayBack())

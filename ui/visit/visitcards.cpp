@@ -57,8 +57,7 @@ bool VisitPage::isCardAlone(const Moment* moment) const {
     return moment->stopAndCall() != nullptr || moment->isWithoutPlan();
 }
 
-/// What can still be said where no way on is known.
-bool VisitPage::mayOnCard(Act what) {
+bool mayOnCard(Act what) {
     switch (what) {
         case Act::TakeOver:
         case Act::Stop:

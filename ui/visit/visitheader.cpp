@@ -4,6 +4,7 @@
 
 #include <QBoxLayout>
 #include <QPainter>
+#include <algorithm>
 
 #include "pieces/inuse.h"
 #include "pieces/visitwords.h"
@@ -33,7 +34,7 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
 
     m_how = new QHBoxLayout;
     m_how->setSpacing(Theme::gap(Gap::Normal));
-    for (Words* words : {m_taught, m_way, m_left}) m_how->addWidget(words);
+    for (Words* words : {m_taught, m_way}) m_how->addWidget(words);
     m_rows = new QBoxLayout(QBoxLayout::LeftToRight);
     m_rows->addWidget(m_patient);
     m_rows->addLayout(m_how);
@@ -42,26 +43,51 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
                              Theme::gap(Gap::Normal), Theme::gap(Gap::Hair));
     line->setSpacing(Theme::gap(Gap::Normal));
     line->addLayout(m_rows, 1);
-    line->addWidget(m_clock, 0, Qt::AlignVCenter);
+    m_side = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_side->addWidget(m_left);
+    m_side->addWidget(m_clock);
+    line->addLayout(m_side);
 }
 
-/// On one line where all of it has room there, each part as wide as its words.
+namespace {
+
+int natural(const Words* words) {
+    return words->fontMetrics().horizontalAdvance(words->text()) + Theme::gap(Gap::Tight);
+}
+
+}  // namespace
+
+/// On one line where all of it has room there, each part as wide as its words; else on two, and
+/// smaller before a part of them wraps.
 void VisitHeader::fit() {
-    const auto natural = [](const Words* words) {
-        return words->fontMetrics().horizontalAdvance(words->text()) + Theme::gap(Gap::Tight);
+    const int gap = Theme::gap(Gap::Normal);
+    const auto setSizes = [this](TextSize patient, TextSize how, TextSize clock) {
+        m_patient->setSize(patient);
+        m_clock->setSize(clock);
+        for (Words* words : {m_taught, m_way, m_left}) words->setSize(how);
     };
-    int how = 0;
-    for (int i = 0; i < m_how->count(); ++i) {
-        const int part = natural(static_cast<Words*>(m_how->itemAt(i)->widget()));
-        m_how->setStretch(i, part);
-        how += part;
-    }
-    const int gaps = 6 * Theme::gap(Gap::Normal);
-    const bool isOneLine = natural(m_patient) + how + natural(m_clock) + gaps <= width();
-    m_rows->setSpacing(isOneLine ? Theme::gap(Gap::Normal) : 0);
+    const auto widthOfHow = [&] { return natural(m_taught) + gap + natural(m_way); };
+    setSizes(TextSize::Lead, TextSize::Body, TextSize::Title);
+    const bool isOneLine =
+        natural(m_patient) + widthOfHow() + natural(m_left) + natural(m_clock) + 5 * gap <= width();
+    // Below the clock, and never at the cost of the names.
+    const auto widthOfSide = [&] {
+        return std::max(natural(m_clock), std::min(natural(m_left), width() / 3));
+    };
+    const auto isWrapped = [&] {
+        return std::max(natural(m_patient), widthOfHow()) > width() - widthOfSide() - 3 * gap;
+    };
+    if (!isOneLine && isWrapped()) setSizes(TextSize::Body, TextSize::Body, TextSize::Lead);
+    if (!isOneLine && isWrapped()) setSizes(TextSize::Body, TextSize::Note, TextSize::Lead);
+    m_how->setStretch(0, natural(m_taught));
+    m_how->setStretch(1, natural(m_way));
+    m_rows->setSpacing(isOneLine ? gap : 0);
     m_rows->setStretch(0, natural(m_patient));
-    m_rows->setStretch(1, how);
+    m_rows->setStretch(1, widthOfHow());
     m_rows->setDirection(isOneLine ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_side->setDirection(isOneLine ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
+    m_side->setSpacing(isOneLine ? gap : 0);
+    m_left->setFixedWidth(isOneLine ? natural(m_left) : widthOfSide());
     updateGeometry();  // two lines are higher than one
 }
 
@@ -101,19 +127,30 @@ void VisitHeader::show(const Moment& moment, const base::Instant& now) {
 
 void VisitHeader::tick(const Moment& moment, const base::Instant& now) {
     m_clock->say(timeWords(now.wallMs, now.offsetMinutes));
+    const QString before = m_left->text();
+    sayLeft(moment, now);
+    if (m_left->text() != before) fit();
+}
+
+void VisitHeader::sayLeft(const Moment& moment, const base::Instant& now) {
     const auto known = practice::secondsLeft(moment.taught(), moment.state());
     const std::int64_t needed = known.value_or(0);
-    if (moment.state().isPaused()) return m_left->say(tr("paused"));
+    if (moment.state().isPaused()) {
+        m_left->setRole(Role::Amber);
+        return m_left->say(QStringLiteral("\u2016 ") + tr("paused"));
+    }
+    if (!moment.opened().minutes) m_left->setRole(Role::QuietInk);
     if (!moment.opened().minutes && !known)
         return m_left->say(moment.state().wayBack ? QString() : tr("no steps left"));
     if (!moment.opened().minutes)
-        return m_left->say(tr("steps left: %1 or more").arg(lengthWords(needed)));
+        return m_left->say(needed < 90 ? tr("at least %n seconds left", nullptr, int(needed))
+                                       : tr("at least %1 min left").arg((needed + 59) / 60));
     const std::int64_t gone = (now.wallMs - moment.visit().origin.atMs) / 60000;
     const std::int64_t left = *moment.opened().minutes - gone;
-    m_left->setRole(left * 60 < needed ? Role::Amber : Role::QuietInk);
+    const bool isTooShort = needed > 0 && left * 60 < needed;
+    m_left->setRole(isTooShort || left < 0 ? Role::Amber : Role::QuietInk);
     QString words = left >= 0 ? tr("%1 min left").arg(left) : tr("%1 min over").arg(-left);
-    if (left * 60 < needed)
-        words += tr(", the steps left take at least %1 min").arg((needed + 59) / 60);
+    if (isTooShort) words += tr(", at least %1 needed", "minutes").arg((needed + 59) / 60);
     m_left->say(words);
 }
 

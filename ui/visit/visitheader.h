@@ -29,6 +29,7 @@ class VisitHeader : public QFrame {
 
   private:
     void fit();
+    void sayLeft(const Moment& moment, const base::Instant& now);
 
     QString whoseWords(const Moment& moment) const;
     QString taughtWords(const Moment& moment) const;
@@ -36,6 +37,7 @@ class VisitHeader : public QFrame {
     bool m_isVeiled = false;
     QBoxLayout* m_rows;
     QBoxLayout* m_how;
+    QBoxLayout* m_side;  ///< the clock and how long there is
     Words* m_patient;
     Words* m_taught;
     Words* m_way;

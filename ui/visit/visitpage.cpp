@@ -6,7 +6,6 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QScrollArea>
-#include <QStackedWidget>
 
 #include "parts/errorstrip.h"
 #include "pieces/inuse.h"
@@ -26,6 +25,7 @@ namespace ui {
 
 namespace {
 
+constexpr int leastHeight = 480;        // px
 constexpr int repaintMs = 50;           // of clocks and moving hands; nothing is counted by it
 constexpr std::int64_t leftMs = 60000;  // so long out of sight: the visit was left
 constexpr std::int64_t napMs = 1000;    // the two clocks are not read at one instant
@@ -44,6 +44,8 @@ VisitPage::VisitPage(desk::Desk& desk, QWidget* parent) : QWidget(parent), m_des
     m_timer.setInterval(repaintMs);
     connect(&m_timer, &QTimer::timeout, this, &VisitPage::tick);
     connect(&m_desk, &desk::Desk::changed, this, &VisitPage::refresh);
+    // Once the parts have their new letters too: what fits is reckoned by these.
+    connect(&Look::instance(), &Look::changed, this, &VisitPage::refresh, Qt::QueuedConnection);
     refresh();
 }
 
@@ -52,12 +54,12 @@ void VisitPage::build() {
     m_error = new ErrorStrip(this);
     m_error->setObjectName(QStringLiteral("visitError"));
     m_list = new StepList(this);
-    m_centre = new QStackedWidget(this);
+    m_centre = new Stack(this);
     m_step = new StepView(this);
     m_wayBack = new WayBackView(this);
     m_centre->addWidget(m_step);
     m_centre->addWidget(m_wayBack);
-    m_right = new QStackedWidget(this);
+    m_right = new Stack(this);
     m_seen = new SeenColumn(this);
     m_right->addWidget(m_seen);
 
@@ -69,13 +71,14 @@ void VisitPage::build() {
     side->addWidget(m_centre, 1);
     side->addWidget(m_right);
     m_card = new CardView(this);
-    m_whole = new QStackedWidget(this);
+    m_whole = new Stack(this);
     m_whole->addWidget(columns);
-    m_whole->addWidget(scrolling(m_card, m_whole));
+    m_whole->addWidget(m_card);
 
     m_lanes = new LanesView(this);
     m_strip = new KeyStrip(this);
     auto* page = new QVBoxLayout(this);
+    page->setSizeConstraint(QLayout::SetNoConstraint);  // see minimumSizeHint()
     page->setContentsMargins(0, 0, 0, 0);
     page->setSpacing(0);
     page->addWidget(m_header);
@@ -182,6 +185,11 @@ void VisitPage::fit() {
     m_lanes->setVisible(height() >= 640 * factor && !isAsked && Moment::of(m_desk).has_value());
 }
 
+/// Larger text never makes the window grow beyond the screen: the parts give way instead.
+QSize VisitPage::minimumSizeHint() const {
+    return {QWidget::minimumSizeHint().width(), leastHeight};
+}
+
 void VisitPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     fit();
@@ -189,9 +197,8 @@ void VisitPage::resizeEvent(QResizeEvent* event) {
 
 void VisitPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    const bool isDress = event->type() == QEvent::PaletteChange ||
-                         event->type() == QEvent::LayoutDirectionChange ||
-                         event->type() == QEvent::ApplicationFontChange;
+    const bool isDress =
+        event->type() == QEvent::PaletteChange || event->type() == QEvent::LayoutDirectionChange;
     if (isDress && m_strip != nullptr) refresh();
 }
 
@@ -255,9 +262,9 @@ void VisitPage::say(record::Payload payload) { m_error->took(m_desk.say(std::mov
 void VisitPage::ask(Question* question) {
     leaveQuestion();
     m_question = question;
-    m_asked = scrolling(question, m_right);
-    m_right->addWidget(m_asked);
-    m_right->setCurrentWidget(m_asked);
+    QWidget* asked = scrolling(question, m_right);
+    m_right->addWidget(asked);
+    m_right->setCurrentWidget(asked);
     if (m_whole->currentIndex() == 1) m_whole->setCurrentIndex(0);
     question->say = [this](const record::Payload& payload) { answer(payload); };
     connect(question, &Question::left, this, &VisitPage::leaveQuestion);
@@ -272,11 +279,11 @@ void VisitPage::ask(Question* question) {
 
 void VisitPage::leaveQuestion() {
     if (m_question == nullptr) return;
+    QWidget* asked = m_right->currentWidget();
     m_right->setCurrentWidget(m_seen);
-    m_right->removeWidget(m_asked);
-    m_asked->setParent(nullptr);
-    m_asked->deleteLater();
-    m_asked = nullptr;
+    m_right->removeWidget(asked);
+    asked->setParent(nullptr);
+    asked->deleteLater();
     m_question = nullptr;
     m_isWriting = false;
     setFocus();

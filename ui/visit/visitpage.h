@@ -75,6 +75,7 @@ class VisitPage : public QWidget {
     bool event(QEvent* event) override;
     bool focusNextPrevChild(bool next) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
+    QSize minimumSizeHint() const override;
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
@@ -102,7 +103,6 @@ class VisitPage : public QWidget {
     void leaveQuestion();
     void answer(const record::Payload& payload);
 
-    // One act, one function; each asks the moment again.
     void doAct(Act what, const Moment& moment);
     void doNext(const Moment& moment);
     void askMore(const Moment& moment);
@@ -111,7 +111,6 @@ class VisitPage : public QWidget {
     void seeRest(const Moment& moment);
     void setLocked(bool isLocked);
     bool isCardAlone(const Moment* moment) const;
-    static bool mayOnCard(Act what);
     void toggleHelper(const Moment& moment);
     void seeLapse(const QString& lapse);
 
@@ -145,7 +144,6 @@ class VisitPage : public QWidget {
     SeenColumn* m_seen = nullptr;
     LanesView* m_lanes = nullptr;
     KeyStrip* m_strip = nullptr;
-    QWidget* m_asked = nullptr;  ///< scrolls the question
     Question* m_question = nullptr;
 };
 

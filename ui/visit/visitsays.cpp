@@ -33,30 +33,33 @@ QString nextWords(const Moment& moment) {
     return {};
 }
 
-/// What has its place elsewhere, or can't be done now, is left to "more"; what is nearly always
-/// there keeps its place.
-enum class Room { Ample, Crowded, Scarce };
-
-bool isOnStrip(const KeyStrip::Item& item, Room room) {
+/// What has its place elsewhere, or can't be done now, is left to "more": no rank. What is nearly
+/// always there keeps its place the longest.
+std::optional<int> rankOnStrip(const KeyStrip::Item& item) {
     switch (item.act) {
         case Act::Next:
-        case Act::Lapse:
-        case Act::Back:
         case Act::Stop:
         case Act::More:
-            return true;
+            return 0;
         case Act::CaughtAlone:
         case Act::ShowWayBack:
-            return item.isOffered;
+            return item.isOffered ? std::optional(0) : std::nullopt;
+        case Act::Lapse:  // the right column has them
+            return 1;
+        case Act::Back:
+            return 2;
         case Act::RestSeen:
-            return item.isOffered && room != Room::Scarce;
-        case Act::Pause:
+            return item.isOffered ? std::optional(3) : std::nullopt;
         case Act::TakeOver:
-            return room != Room::Scarce;
-        case Act::TurnScreen:
+            return item.isOffered ? std::optional(4) : std::nullopt;
+        case Act::Pause:
+            return 5;
         case Act::Measures:
+            return 6;
+        case Act::TurnScreen:
+            return 7;
         case Act::Wipe:
-            return room == Room::Ample;
+            return 8;
         case Act::SeveralLapses:
         case Act::OtherLapse:
         case Act::EarlierLapse:
@@ -71,9 +74,9 @@ bool isOnStrip(const KeyStrip::Item& item, Room room) {
         case Act::HandOver:
         case Act::ReadAloud:
         case Act::Tone:
-            return false;
+            return std::nullopt;
     }
-    return false;
+    return std::nullopt;
 }
 
 /// Under a card that leaves two things to do, with what may have brought it about.
@@ -91,23 +94,22 @@ void VisitPage::showStrip(const Moment* moment) {
         return m_strip->sayInstead(tr("A question is open on the right. Esc leaves it."));
     if (moment == nullptr) return;
     m_strip->setWriting(m_isWriting);
-    std::vector<KeyStrip::Item> items = actsNow(*moment);
-    const bool isCrowded = std::ranges::any_of(items, [](const KeyStrip::Item& item) {
-        return item.isOffered && (item.act == Act::CaughtAlone || item.act == Act::RestSeen);
-    });
-    const bool isScarce = width() < 900 * themeInUse().textFactor();
-    const Room room =
-        isScarce || m_isWriting ? Room::Scarce : (isCrowded ? Room::Crowded : Room::Ample);
-    if (isCardAlone(moment))
-        std::erase_if(items, [](const KeyStrip::Item& item) { return !isOnCardStrip(item.act); });
-    else
-        std::erase_if(items, [&](const KeyStrip::Item& item) { return !isOnStrip(item, room); });
+    std::vector<KeyStrip::Item> items;
+    for (KeyStrip::Item& item : actsNow(*moment)) {
+        const auto rank = rankOnStrip(item);
+        if (isCardAlone(moment) ? !isOnCardStrip(item.act) : !rank) continue;
+        item.rank = rank.value_or(0);
+        // None of them has its key meanwhile; what they are can wait.
+        if (m_isWriting && item.act != Act::Next) ++item.rank;
+        items.push_back(item);
+    }
     m_strip->show(m_keys, items);
 }
 
 std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
     const bool isOn = !m_awayFrom;
     const bool hasHand = isOn && moment.inHand() != nullptr;
+    const bool isHelped = hasHand && !moment.state().takenOver;
     const auto* lapse =
         moment.lapseInHand() != nullptr ? moment.lapseInHand() : moment.freshLapse();
     // Once the teacher does it, nobody's noticing is being looked at any more.
@@ -119,9 +121,9 @@ std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
     return {
         {Act::Next, isOn ? nextWords(moment) : tr("Go on"),
          !isOn || moment.next() != NextThing::Nothing},
-        {Act::Cue, tr("cue"), hasHand},
-        {Act::CueBack, tr("one cue less"), hasHand && moment.newestCue().has_value()},
-        {Act::HandsOn, tr("hands-on help"), hasHand},
+        {Act::Cue, tr("cue"), isHelped},
+        {Act::CueBack, tr("one cue less"), isHelped && moment.newestCue().has_value()},
+        {Act::HandsOn, tr("hands-on help"), isHelped},
         {Act::Lapse, tr("lapse"), isOn},
         {Act::SeveralLapses, tr("several at once"), isOn && hasSeveral},
         {Act::OtherLapse, tr("something else"), isOn},

@@ -48,7 +48,7 @@ WayBackView::WayBackView(QWidget* parent) : QWidget(parent) {
     m_steps = new QVBoxLayout;
     m_steps->setSpacing(Theme::gap(Gap::Hair));
 
-    auto* read = new QWidget(this);
+    auto* read = new Column(this);
     auto* column = new QVBoxLayout(read);
     column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Snug), Theme::gap(Gap::Wide),
                                Theme::gap(Gap::Tight));
@@ -94,15 +94,35 @@ void WayBackView::show(const Moment& moment, const base::Instant& now) {
     m_band->setVisible(!step->phases.empty());
     sayGoingOn(moment);
     tick(moment, now);
-    // Once the words have their places: what was said stays in view when there is room, and at
-    // large text the step in hand comes first.
     QMetaObject::invokeMethod(
-        this,
-        [this] {
-            m_scroll->verticalScrollBar()->setValue(0);
-            m_scroll->ensureWidgetVisible(m_now, 0, 0);
-        },
-        Qt::QueuedConnection);
+        this, [this] { fit(); }, Qt::QueuedConnection);
+}
+
+/// Once the words have their places: they become smaller before they need scrolling; what was said
+/// stays in view when there is room, and at large text the step in hand comes first.
+void WayBackView::fit() {
+    const QSize room = m_scroll->maximumViewportSize();
+    QLayout* column = m_scroll->widget()->layout();
+    const auto isTight = [&] {
+        column->activate();
+        return column->totalHeightForWidth(room.width()) > room.height();
+    };
+    for (const auto& [now, said] :
+         {std::pair(TextSize::Title, TextSize::Lead), std::pair(TextSize::Title, TextSize::Body),
+          std::pair(TextSize::Lead, TextSize::Body)}) {
+        m_now->setSize(now);
+        for (Words* words : {m_say, m_call}) words->setSize(said);
+        if (!isTight()) break;
+    }
+    m_scroll->setVerticalScrollBarPolicy(isTight() ? Qt::ScrollBarAsNeeded
+                                                   : Qt::ScrollBarAlwaysOff);
+    m_scroll->verticalScrollBar()->setValue(0);
+    m_scroll->ensureWidgetVisible(m_now, 0, 0);
+}
+
+void WayBackView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit();
 }
 
 void WayBackView::tick(const Moment& moment, const base::Instant& now) {

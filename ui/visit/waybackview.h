@@ -22,7 +22,11 @@ class WayBackView : public QWidget {
     void show(const Moment& moment, const base::Instant& now);
     void tick(const Moment& moment, const base::Instant& now);
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
+    void fit();
     void sayWho(const Moment& moment);
     void saySupplies(const Moment& moment);
     void showSteps(const Moment& moment);

@@ -7,6 +7,7 @@
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QLabel>
+#include <QPushButton>
 #include <QtTest/QTest>
 
 #include "gui/main/shell_fixture.h"

@@ -143,6 +143,24 @@ TEST(VisitKeys, ALapseIsWithdrawnAndKept) {
     EXPECT_FALSE(visit.state().wayBack.has_value());
 }
 
+TEST(VisitKeys, AfterATakeOverNobodyIsCuedHelpedOrShown) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    visit.press(Qt::Key_L);
+    visit.press(Qt::Key_2);
+    visit.ward().must(practice::TakeOver{.why = "to keep the patient safe"});
+    const std::size_t before = visit.entries();
+    for (const Qt::Key key : {Qt::Key_C, Qt::Key_H, Qt::Key_K, Qt::Key_S, Qt::Key_T}) {
+        visit.press(key);
+        if (visit.page().question() != nullptr) visit.press(Qt::Key_Escape);
+    }
+    EXPECT_EQ(visit.entries(), before);
+    for (const ui::Act act : {ui::Act::CaughtAlone, ui::Act::ShowWayBack, ui::Act::TakeOver})
+        EXPECT_FALSE(isOffered(visit, act)) << ui::actWords(act).toStdString();
+    for (const char* name : {"cue", "handsOn"})
+        EXPECT_FALSE(visit.find<QAbstractButton>(QLatin1String(name))->isEnabled()) << name;
+}
+
 TEST(VisitKeys, SomethingElseAsksWhatWasTouched) {
     VisitDriver visit("clean-hands");
     visit.seeUntil("keep-clean");

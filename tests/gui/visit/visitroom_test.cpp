@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The least size there is, 1280 by 800, from 100 to 200 per cent: the one next thing, what is said
+// now and what a card offers are in sight whole, and nothing scrolls that has room.
+#include <QApplication>
+#include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <set>
+
+#include "gui/visit/visitdriver.h"
+#include "gui/walk/walk_fixture.h"
+#include "pieces/pressbutton.h"
+
+class VisitRoom : public Walk {
+  protected:
+    void TearDown() override { ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0); }
+    /// Places of the visit in the main window, one after the other, in this size of text.
+    template <class Check>
+    void atEach(double factor, Check check) {
+        for (const Place& place : places()) {
+            if (!std::string(place.name).starts_with("visit")) continue;
+            goTo(place);  // a window begins in the look that was kept
+            ui::Look::instance().apply(ui::SchemeChoice::Light, factor);
+            for (int i = 0; i < 3; ++i) QCoreApplication::processEvents();
+            ASSERT_EQ(shown()->size(), QSize(1280, 800)) << place.name;
+            m_where = place.name + std::string(", ") + std::to_string(factor);
+            check();
+            std::string file = "room-" + m_where + ".png";
+            std::replace(file.begin(), file.end(), ' ', '-');
+            shown()->grab().save(QString::fromStdString(support::forLooking(file)));
+        }
+    }
+    void expectWhole(const char* name) {
+        auto* widget = shown()->findChild<QWidget*>(QLatin1String(name));
+        if (widget == nullptr || !widget->isVisible()) return;
+        EXPECT_EQ(widget->visibleRegion().boundingRect().size(), widget->size())
+            << m_where << ": " << name;
+        ++m_checked;
+    }
+    std::string m_where;
+    int m_checked = 0;
+};
+
+TEST_F(VisitRoom, TheKeysStandInOneRow) {
+    for (const double factor : {1.0, 1.5, 2.0})
+        atEach(factor, [this] {
+            auto* strip = shown()->findChild<QWidget*>(QStringLiteral("keyStrip"));
+            if (!strip->isVisible()) return;
+            std::set<int> middles;
+            for (const auto* button : strip->findChildren<ui::PressButton*>()) {
+                if (!button->isVisible()) continue;
+                middles.insert(button->geometry().center().y());
+                EXPECT_LE(button->mapTo(strip, button->rect().bottomRight()).x(), strip->width())
+                    << m_where << ": " << button->objectName().toStdString();
+            }
+            if (middles.empty()) return;  // a question is open: its keys are said instead
+            ++m_checked;
+            EXPECT_LE(*middles.rbegin() - *middles.begin(), 1) << m_where;
+        });
+    EXPECT_GE(m_checked, 3 * 4);
+}
+
+TEST_F(VisitRoom, WhatIsSaidNowAndWhatACardOffersIsInSight) {
+    for (const double factor : {1.0, 1.5, 2.0})
+        atEach(factor, [this] {
+            for (const char* name : {"sentence", "wayBackNow", "cardTitle", "cardCall", "takeOver",
+                                     "stop", "takeBack", "learners", "key-next", "band"})
+                expectWhole(name);
+        });
+    EXPECT_GE(m_checked, 3 * 10);
+}
+
+namespace {
+
+using gui::VisitDriver;
+
+/// Height that is left for the page below the window's bar.
+int pageHeight(double factor) { return factor > 1.5 ? 690 : 718; }
+
+// Each step of the weekly pack, its clock too.
+void expectSentenceAtEachStep(double factor) {
+    VisitDriver visit("weekly-dressing-upper-arm", practice::Way::Guided, practice::On::Patient);
+    ui::Look::instance().apply(ui::SchemeChoice::Light, factor);
+    visit.page().resize(1280, pageHeight(factor));
+    auto* sentence = visit.find<QLabel>(QStringLiteral("sentence"));
+    auto* area =
+        qobject_cast<QScrollArea*>(sentence->parentWidget()->parentWidget()->parentWidget());
+    ASSERT_NE(area, nullptr);
+    while (practice::recordInHand(visit.state()) && !testing::Test::HasFailure()) {
+        QCoreApplication::processEvents();
+        const std::string step =
+            practice::recordInHand(visit.state())->step + ", " + std::to_string(factor);
+        EXPECT_EQ(sentence->visibleRegion().boundingRect().size(), sentence->size()) << step;
+        const QSize room = area->maximumViewportSize();
+        const int needed = area->widget()->heightForWidth(room.width());
+        EXPECT_TRUE(!area->verticalScrollBar()->isVisible() || needed > room.height())
+            << step << ": " << needed << " of " << room.height();
+        visit.seeStep();
+    }
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+}
+
+TEST(VisitRoomAtEachStep, TheSentenceIsWholeAndNothingScrollsThatHasRoom) {
+    for (const double factor : {1.0, 1.25, 1.5, 1.75, 2.0}) expectSentenceAtEachStep(factor);
+}
+
+}  // namespace
