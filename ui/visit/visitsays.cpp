@@ -107,6 +107,9 @@ void VisitPage::showStrip(const Moment* moment) {
 }
 
 std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
+    if (moment.isAnothers())
+        return {{Act::Next, tr("Go on as its teacher"), true},
+                {Act::Wipe, tr("lock to wipe"), true}};
     const bool isOn = !m_awayFrom;
     const bool hasHand = isOn && moment.inHand() != nullptr;
     const bool isHelped = hasHand && !moment.state().takenOver;

@@ -12,6 +12,7 @@
 #include "main/refusedwindow.h"
 #include "parts/taborder.h"
 #include "signin/accountpage.h"
+#include "signin/colleaguequestion.h"
 #include "signin/peoplepage.h"
 #include "signin/recoverysheetpage.h"
 #include "signin/signingpage.h"
@@ -65,6 +66,7 @@ const std::vector<Walk::Place>& Walk::places() {
         {"question, stop", &Walk::askStop},
         {"question, take over", &Walk::askTakeOver},
         {"question, hand over", &Walk::askHandOver},
+        {"question, colleague", &Walk::askColleague},
         {"question, measures", &Walk::askMeasures},
         {"question, more", &Walk::askMore},
         {"question, keys", &Walk::askKeys},
@@ -89,6 +91,7 @@ const std::vector<Walk::Place>& Walk::places() {
         {"audit", &Walk::audit, Needs::Door},
         {"audit, looked", &Walk::auditLooked, Needs::Door},
         {"audit, wrong", &Walk::auditWrong, Needs::Door},
+        {"visit, another's", &Walk::visitAnothers},
         {"visit, veiled", &Walk::visitVeiled},
         {"visit, unlock", &Walk::visitUnlock},
         {"sign in, first person", &Walk::signInFirst, Needs::Door},
@@ -258,6 +261,12 @@ void Walk::askHandOver() {
     openVisit();
     act(ui::Act::HandOver);
 }
+void Walk::askColleague() {
+    openVisit();
+    m_window->setColleague(
+        [this](QWidget* parent) { return new ui::ColleagueQuestion(m_work, parent); });
+    act(ui::Act::HandOver);
+}
 void Walk::askMeasures() {
     openVisit();
     act(ui::Act::Measures);
@@ -366,6 +375,12 @@ void Walk::auditLooked() {
                       {m_clock.now().wallMs, 60, QStringLiteral("Kwame Brandt"),
                        QStringLiteral("Rashid Lindqvist"), ui::Looking::Printed}});
     m_shown = std::move(page);
+}
+void Walk::visitAnothers() {
+    openVisit();
+    const auto other = base::StaffId::random();
+    ASSERT_TRUE(m_desk->say(record::AddStaff{other, "Kwame Brandt", "KB"}).ok());
+    m_desk->workAs(other);
 }
 void Walk::visitVeiled() {
     openVisit();

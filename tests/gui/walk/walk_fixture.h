@@ -60,6 +60,7 @@ class Walk : public Shell {
     void askStop();
     void askTakeOver();
     void askHandOver();
+    void askColleague();
     void askMeasures();
     void askMore();
     void askKeys();
@@ -85,6 +86,7 @@ class Walk : public Shell {
     void peopleReset();
     void peopleRetire();
     void lockedOther();
+    void visitAnothers();
     void visitVeiled();
     void visitUnlock();
     void signInSheet();
