@@ -7,6 +7,7 @@
 
 #include "desk/desk.h"
 #include "gate/gate.h"
+#include "store/sqlledger.h"
 
 /// Builds the objects and hands them out: the only place that knows all layers.
 namespace app {
@@ -20,7 +21,7 @@ struct Composed {
 
 /// A ward of real people. Its desk is opened by whoever signs in.
 struct Sealed {
-    std::unique_ptr<ledger::Ledger> ledger;
+    std::unique_ptr<store::SqlLedger> ledger;
     std::unique_ptr<procedure::Shelf> shelf;
     std::unique_ptr<gate::Gate> gate;
 };

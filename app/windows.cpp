@@ -18,6 +18,7 @@
 #include "seal/guarding.h"
 #include "settings/settings.h"
 #include "signin/gatedoor.h"
+#include "verifying.h"
 
 namespace app {
 namespace {
@@ -65,7 +66,8 @@ int openReal(const QString& folder, const base::Clock& clock) {
     if (!ward) return static_cast<int>(ExitCode::Unreadable);
     ui::Settings settings(settingsFile());
     ui::GateDoor door(*ward->gate);
-    ui::Entrance entrance(door, clock, settings, [&] { return deskOf(*ward, clock); });
+    RecordAuditor auditor(*ward->ledger, *ward->gate);
+    ui::Entrance entrance(door, auditor, clock, settings, [&] { return deskOf(*ward, clock); });
     QObject::connect(&entrance, &ui::Entrance::given, qApp, &QApplication::quit);
     entrance.begin();
     return QApplication::exec();

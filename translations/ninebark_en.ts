@@ -2311,6 +2311,10 @@ Taught by %2</source>
         <source>✓  Changed. From now on only the new one opens.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Verify, and who looked</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::AdmitPage</name>
@@ -2906,9 +2910,80 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ui::ErasePage</name>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stays in the record. Name nobody in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the second person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase of the second person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Destroy a patient&apos;s record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its key is destroyed. Nobody ever reads it again on this computer, with any passphrase or the recovery sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That there was a record, and who destroyed it when and why, stays and can be verified.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers that were printed stay where they are, and backups keep it until they are destroyed themselves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long a record has to be kept is said by law and local policy. This can&apos;t be taken back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Destroy it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An educator and an auditor, both here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each types their own passphrase, while the other looks away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), %3</source>
+        <comment>name, initials, role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::ErrorStrip</name>
     <message>
         <source>Not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::GuardedPages</name>
+    <message>
+        <source>%1, born %2, number %3</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3944,6 +4019,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>Addendum or late entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Destroy this record</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

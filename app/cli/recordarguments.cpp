@@ -45,8 +45,8 @@ std::optional<proof::KnownHead> headOfNumbers(const std::string& text) {
 base::Result<std::vector<proof::KnownHead>> RecordArguments::heads() const {
     std::vector<proof::KnownHead> heads;
     for (const std::string& paper : papers) {
-        if (saysNumbers(paper)) {
-            heads.push_back(*headOfNumbers(paper));
+        if (const auto numbers = headOfNumbers(paper)) {
+            heads.push_back(*numbers);
             continue;
         }
         const auto code = seal::readPaperLetters(paper);

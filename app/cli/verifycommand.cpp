@@ -6,12 +6,11 @@
 #include "cli/recordarguments.h"
 #include "cli/recordjson.h"
 #include "cli/recordreport.h"
-#include "compose.h"
-#include "record/derivation.h"
 #include "seal/accessrows.h"
 #include "seal/sealingcodec.h"
 #include "store/recordfile.h"
 #include "store/sqlledger.h"
+#include "verifying.h"
 
 namespace app {
 namespace {
@@ -23,19 +22,6 @@ using store::SqlLedger;
 
 using Heads = std::vector<proof::KnownHead>;
 using Ring = std::shared_ptr<const seal::Keyring>;
-
-/// Holds what is derived against the entries; only for a record whose entries are sound and open.
-base::Outcome checkDerived(SqlLedger& ledger, Report& report) {
-    if (report.isWrong() || !report.isComplete() || report.head.size == 0) return base::Done{};
-    const auto shelf = compiledShelf();
-    if (!shelf) return shelf.error();
-    const auto derived = record::deriveAll(ledger, **shelf);
-    if (!derived) return derived.error();
-    const auto fits = ledger.areDerived(*derived);
-    if (!fits) return fits.error();
-    if (!*fits) report.findings.push_back({proof::Kind::Derived, 0, report.head.size - 1});
-    return base::Done{};
-}
 
 /// The keys of whoever types their passphrase; none where nobody signs in. Whether the rows on the
 /// disk are those that the record tells of is for verify to say, so nobody is kept out by it here.
@@ -53,14 +39,6 @@ base::Result<Ring> ringOf(const SqlLedger& ledger, const std::string& name, int 
     auto ring = seal::Keyring::signIn(**rows, *handle, *typed);
     if (!ring) return ring.error();
     return Ring(std::make_shared<const seal::Keyring>(std::move(*ring)));
-}
-
-base::Result<Report> withLedger(SqlLedger& ledger, const Ring& ring, const Heads& heads) {
-    if (ring) ledger.use(std::make_shared<seal::SealingCodec>(ring, ledger.keyShelf()));
-    auto report = ledger.check(heads, ring);
-    if (!report) return report.error();
-    if (const auto done = checkDerived(ledger, *report); !done) return done.error();
-    return Report(*report);
 }
 
 /// What can be said of a record that does not open, because its end is damaged.
@@ -92,7 +70,8 @@ base::Result<Report> verified(const RecordArguments& asked, int input, std::ostr
         if (!opened) return opened.error();
         ring = std::move(*opened);
     }
-    return withLedger(**ledger, ring, *heads);
+    if (ring) (*ledger)->use(std::make_shared<seal::SealingCodec>(ring, (*ledger)->keyShelf()));
+    return verifyOpen(**ledger, ring, *heads);
 }
 
 }  // namespace

@@ -245,7 +245,8 @@ void Desk::workAs(const base::StaffId& teacher) {
 void Desk::noteUse(record::Use what, const std::string& object) {
     if (!m_gate) return;
     record::NoteUse said{.what = what, .object = object};
-    if (what != record::Use::Searched && m_view.record) said.patient = m_view.record->id;
+    const bool isOfOne = what != record::Use::Searched && what != record::Use::Verified;
+    if (isOfOne && m_view.record) said.patient = m_view.record->id;
     static_cast<void>(m_gate->note(said).ok());  // nobody is kept from reading
     m_view.head = m_ledger.head();
 }

@@ -47,6 +47,8 @@ class Gate {
     const record::Staff* person() const;
     /// The staff, as somebody who is signed in may see it.
     const record::House& house() const { return m_house; }
+    /// Their keys; null while nobody is signed in.
+    std::shared_ptr<const seal::Keyring> keyring() const { return m_ring; }
     /// What they sign with; null while nobody is signed in.
     const seal::Identity* identity() const { return m_ring ? m_ring->identity() : nullptr; }
     /// The public half of every key there is or was.

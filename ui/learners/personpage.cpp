@@ -71,6 +71,13 @@ void PersonPage::refresh() {
     if (const record::Learner* learner = m_desk.view().learnerInView()) addFindings(*learner);
     addKnown(*record);
     addOthers();
+    if (m_offersErasing) addErasing();
+}
+
+void PersonPage::addErasing() {
+    QPushButton* erase = quietButton(tr("Destroy this record"), QStringLiteral("person.erase"));
+    connect(erase, &QPushButton::clicked, this, &PersonPage::wantsErasing);
+    column()->addWidget(erase, 0, Qt::AlignLeading);
 }
 
 void PersonPage::addHead(const record::Record& record) {

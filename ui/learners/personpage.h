@@ -18,8 +18,11 @@ class PersonPage : public Page {
   public:
     explicit PersonPage(desk::Desk& desk, QWidget* parent = nullptr);
     void refresh();
+    /// Whether destroying the record is offered: to those who may, where people sign in.
+    void offerErasing(bool isOffered) { m_offersErasing = isOffered; }
 
   Q_SIGNALS:
+    void wantsErasing();
     void left();
     void wants(ui::Next next);
     void wantsAgain(const base::LearnerId& learner);  ///< consent and needs asked again
@@ -33,8 +36,10 @@ class PersonPage : public Page {
     void addFindings(const record::Learner& learner);
     void addCompetencies(const packs::Pack& pack, const readiness::Readiness& readiness);
     void addOthers();
+    void addErasing();
 
     desk::Desk& m_desk;
+    bool m_offersErasing = false;
 };
 
 }  // namespace ui

@@ -9,8 +9,10 @@
 
 namespace ui {
 
-Entrance::Entrance(Door& door, const base::Clock& clock, Settings& settings, OpenDesk open)
+Entrance::Entrance(Door& door, Auditor& auditor, const base::Clock& clock, Settings& settings,
+                   OpenDesk open)
     : m_work(door),
+      m_auditor(auditor),
       m_clock(clock),
       m_settings(settings),
       m_open(std::move(open)),
@@ -37,7 +39,7 @@ void Entrance::enter() {
     m_desk = std::move(*desk);
     m_window = std::make_unique<MainWindow>(*m_desk, m_settings);
     m_lock = std::make_unique<Lock>(m_work, m_clock, *m_window);
-    guard(*m_window, m_work, *m_lock, *m_desk, m_settings);
+    guard(*m_window, m_work, m_auditor, *m_lock, *m_desk, m_settings);
     m_window->installEventFilter(this);
     // Not while what tells of it is still at work: it goes with the windows.
     connect(m_window.get(), &MainWindow::signOutWanted, this, &Entrance::signOut,

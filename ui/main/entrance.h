@@ -10,6 +10,7 @@
 
 namespace ui {
 
+class Auditor;
 class Lock;
 class MainWindow;
 class Settings;
@@ -23,7 +24,8 @@ class Entrance : public QObject {
     using OpenDesk = std::function<base::Result<std::unique_ptr<desk::Desk>>()>;
 
     /// All outlive it. `open` is called whenever somebody has signed in.
-    Entrance(Door& door, const base::Clock& clock, Settings& settings, OpenDesk open);
+    Entrance(Door& door, Auditor& auditor, const base::Clock& clock, Settings& settings,
+             OpenDesk open);
     ~Entrance() override;
 
     /// Shows the sign-in window.
@@ -47,6 +49,7 @@ class Entrance : public QObject {
     void signOut();
 
     DoorWork m_work;
+    Auditor& m_auditor;
     const base::Clock& m_clock;
     Settings& m_settings;
     OpenDesk m_open;

@@ -1,71 +1,135 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The pages that are there only where people sign in.
-#include "learners/learnerspage.h"
+#include "main/guardedpages.h"
+
+#include <QLocale>
+#include <QTimer>
+
+#include "audit/auditor.h"
+#include "audit/auditpage.h"
+#include "audit/lookedlines.h"
 #include "main/madeonce.h"
-#include "main/mainwindow.h"
-#include "sign/signpage.h"
+#include "render/words.h"
 #include "signin/accountpage.h"
-#include "signin/doorwork.h"
+#include "signin/erasepage.h"
 #include "signin/peoplepage.h"
 #include "signin/signingpage.h"
-#include "visit/visitpage.h"
 
 namespace ui {
 
-void MainWindow::workBehind(DoorWork& work) {
-    m_work = &work;
-    if (m_sign) m_sign->askFirst();
+GuardedPages::GuardedPages(DoorWork& work, Auditor& auditor, desk::Desk& desk,
+                           QStackedWidget& stack, QObject* parent)
+    : QObject(parent), m_work(work), m_auditor(auditor), m_desk(desk), m_stack(stack) {}
+
+bool GuardedPages::has(const QWidget* page) const {
+    for (const QWidget* one :
+         std::initializer_list<const QWidget*>{m_account, m_people, m_audit, m_signing, m_erase})
+        if (one && one == page) return true;
+    return false;
 }
 
-void MainWindow::setColleague(std::function<Question*(QWidget*)> question) {
-    m_colleague = std::move(question);
-    if (m_visit) m_visit->setColleague(m_colleague);
-}
+bool GuardedPages::isSigning(const QWidget* page) const { return m_signing && m_signing == page; }
 
-void MainWindow::readHouse() { m_learners->errors()->took(m_desk.readHouse()); }
-
-AccountPage& MainWindow::account() {
-    return madeOnce(m_account, m_stack, [this] {
-        auto* page = new AccountPage(*m_work);
-        connect(page, &AccountPage::left, this, [this] { showPage(m_beforeStaff); });
-        connect(page, &AccountPage::lockWanted, this, &MainWindow::lockWanted);
-        connect(page, &AccountPage::signOutWanted, this, &MainWindow::signOutWanted);
+AccountPage& GuardedPages::account() {
+    return madeOnce(m_account, &m_stack, [this] {
+        auto* page = new AccountPage(m_work);
+        connect(page, &AccountPage::left, this, &GuardedPages::left);
+        connect(page, &AccountPage::lockWanted, this, &GuardedPages::lockWanted);
+        connect(page, &AccountPage::signOutWanted, this, &GuardedPages::signOutWanted);
+        connect(page, &AccountPage::auditWanted, this, &GuardedPages::showAudit);
         connect(page, &AccountPage::peopleWanted, this, [this] {
             people().begin();
-            showPage(m_people);
+            Q_EMIT wanted(m_people);
         });
         return page;
     });
 }
 
-void MainWindow::showAccount() {
+void GuardedPages::showAccount() {
     account().begin();
-    showPage(m_account);
+    Q_EMIT wanted(m_account);
 }
 
-/// Whoever was let in or retired there is seen on all pages afterwards.
-PeoplePage& MainWindow::people() {
-    return madeOnce(m_people, m_stack, [this] {
-        auto* page = new PeoplePage(*m_work);
+PeoplePage& GuardedPages::people() {
+    return madeOnce(m_people, &m_stack, [this] {
+        auto* page = new PeoplePage(m_work);
         connect(page, &PeoplePage::left, this, [this] {
-            readHouse();
+            Q_EMIT houseChanged();
             showAccount();
         });
         return page;
     });
 }
 
-SigningPage& MainWindow::signing() {
-    return madeOnce(m_signing, m_stack, [this] {
-        auto* page = new SigningPage(*m_work);
-        connect(page, &SigningPage::left, this, [this] { showPage(m_sign); });
-        connect(page, &SigningPage::confirmed, this, [this] {
-            showPage(m_sign);
-            m_sign->signNow();
-        });
+SigningPage& GuardedPages::signing() {
+    return madeOnce(m_signing, &m_stack, [this] {
+        auto* page = new SigningPage(m_work);
+        connect(page, &SigningPage::left, this, &GuardedPages::signingLeft);
+        connect(page, &SigningPage::confirmed, this, &GuardedPages::confirmed);
         return page;
     });
+}
+
+void GuardedPages::showSigning(const ToSign& toSign) {
+    signing().begin(toSign);
+    Q_EMIT wanted(m_signing);
+}
+
+AuditPage& GuardedPages::audit() {
+    return madeOnce(m_audit, &m_stack, [this] {
+        auto* page = new AuditPage;
+        connect(page, &AuditPage::left, this, &GuardedPages::showAccount);
+        connect(page, &AuditPage::verifyWanted, this, &GuardedPages::verify);
+        return page;
+    });
+}
+
+void GuardedPages::showAudit() {
+    audit().begin();
+    Q_EMIT wanted(m_audit);
+    showLooked();
+}
+
+void GuardedPages::showLooked() {
+    const auto log = m_desk.useLog();
+    if (m_audit->errors()->took(log)) m_audit->showLooked(lookedFrom(*log));
+}
+
+/// Not before the page has been drawn once with its button resting.
+void GuardedPages::verify(const QString& paper) {
+    m_audit->setRunning(true);
+    QTimer::singleShot(0, m_audit, [this, paper] {
+        const auto report = m_auditor.verify(paper.toStdString());
+        if (!report) return m_audit->refuse(report.error());
+        m_audit->showResult(*report);
+        m_desk.noteUse(record::Use::Verified, {});
+        showLooked();
+    });
+}
+
+bool GuardedPages::mayErase() const {
+    const auto who = m_work.door().who();
+    return who && who->role != record::Role::Teacher;
+}
+
+ErasePage& GuardedPages::erasing() {
+    return madeOnce(m_erase, &m_stack, [this] {
+        auto* page = new ErasePage(m_work);
+        connect(page, &ErasePage::left, this, &GuardedPages::erasingLeft);
+        connect(page, &ErasePage::done, this, &GuardedPages::erased);
+        return page;
+    });
+}
+
+void GuardedPages::showErasing() {
+    const auto& record = m_desk.view().record;
+    if (!record) return;
+    const auto& patient = record->patient;
+    erasing().begin(record->id, tr("%1, born %2, number %3")
+                                    .arg(render::plain(patient.name),
+                                         render::dateWords(patient.born, QLocale()),
+                                         render::isolated(render::plain(patient.number))));
+    Q_EMIT wanted(m_erase);
 }
 
 }  // namespace ui

@@ -4,6 +4,9 @@
 
 #include <QShortcut>
 
+#include "learners/learnerspage.h"
+#include "main/guardedpages.h"
+#include "sign/signpage.h"
 #include "visit/question.h"
 #include "visit/visitpage.h"
 
@@ -16,18 +19,51 @@ void MainWindow::setVeiled(std::function<Question*(QWidget*)> unlock) {
     refreshTeacher();
 }
 
+void MainWindow::workBehind(DoorWork& work, Auditor& auditor) {
+    m_guarded = new GuardedPages(work, auditor, m_desk, *m_stack, this);
+    connect(m_guarded, &GuardedPages::wanted, this, &MainWindow::showPage);
+    connect(m_guarded, &GuardedPages::left, this, [this] { showPage(m_beforeStaff); });
+    connect(m_guarded, &GuardedPages::lockWanted, this, &MainWindow::lockWanted);
+    connect(m_guarded, &GuardedPages::signOutWanted, this, &MainWindow::signOutWanted);
+    connect(m_guarded, &GuardedPages::houseChanged, this, &MainWindow::readHouse);
+    connect(m_guarded, &GuardedPages::erasingLeft, this, &MainWindow::showPerson);
+    connect(m_guarded, &GuardedPages::erased, this, [this] {
+        m_learners->errors()->took(m_desk.readErased());
+        go(Place::Learners);
+    });
+    if (m_sign) guardSigning(*m_sign);
+}
+
+/// Each signature waits for the passphrase.
+void MainWindow::guardSigning(SignPage& page) {
+    page.askFirst();
+    connect(&page, &SignPage::confirmationWanted, m_guarded, &GuardedPages::showSigning);
+    connect(m_guarded, &GuardedPages::signingLeft, this, [this] { showPage(m_sign); });
+    connect(m_guarded, &GuardedPages::confirmed, this, [this] {
+        showPage(m_sign);
+        m_sign->signNow();
+    });
+}
+
+void MainWindow::setColleague(std::function<Question*(QWidget*)> question) {
+    m_colleague = std::move(question);
+    if (m_visit) m_visit->setColleague(m_colleague);
+}
+
+void MainWindow::readHouse() { m_learners->errors()->took(m_desk.readHouse()); }
+
 /// Whether what is wanted can't be shown now; then it is asked for the passphrase first.
 bool MainWindow::stayVeiled() {
     if (m_unlock) m_visit->askToUnlock();
     return static_cast<bool>(m_unlock);
 }
 
-void guard(MainWindow& window, DoorWork& work, Lock& lock, desk::Desk& desk,
+void guard(MainWindow& window, DoorWork& work, Auditor& auditor, Lock& lock, desk::Desk& desk,
            const Settings& settings) {
     const auto follow = [&lock, &desk] { lock.setVisitRunning(desk.view().openVisit.has_value()); };
     QObject::connect(&desk, &desk::Desk::changed, &lock, follow);
     follow();
-    window.workBehind(work);
+    window.workBehind(work, auditor);
     window.setColleague([&lock](QWidget* parent) { return lock.askColleague(parent); });
     QObject::connect(&lock, &Lock::relieved, &window, &MainWindow::readHouse);
     QObject::connect(&window, &MainWindow::lockWanted, &lock, &Lock::lockNow);

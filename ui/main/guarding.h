@@ -10,7 +10,7 @@ namespace ui {
 /// Has the lock follow what the main window does and the other way round: a running visit is
 /// veiled in place, all else is hidden; another person begins at the learners. Ctrl+L locks now. A
 /// colleague may sign in beside a running visit to go on with it.
-void guard(MainWindow& window, DoorWork& work, Lock& lock, desk::Desk& desk,
+void guard(MainWindow& window, DoorWork& work, Auditor& auditor, Lock& lock, desk::Desk& desk,
            const Settings& settings);
 
 }  // namespace ui

@@ -6,6 +6,7 @@
 #include "askback/askbackpage.h"
 #include "learners/learnerspage.h"
 #include "learnerwindow/learnerwindow.h"
+#include "main/guardedpages.h"
 #include "main/madeonce.h"
 #include "main/mainwindow.h"
 #include "papers/paperspage.h"
@@ -41,6 +42,8 @@ PersonPage& MainWindow::person() {
             learnerForm().beginAgain(learner);
             showPage(m_learnerForm);
         });
+        if (m_guarded)
+            connect(page, &PersonPage::wantsErasing, m_guarded, &GuardedPages::showErasing);
         connect(page, &PersonPage::wantsCorrection, this, [this] {
             correction().begin();
             showPage(m_correction);
@@ -50,6 +53,7 @@ PersonPage& MainWindow::person() {
 }
 
 void MainWindow::showPerson() {
+    person().offerErasing(m_guarded && m_guarded->mayErase());
     person().refresh();
     showPage(m_person);
 }
@@ -108,11 +112,7 @@ SignPage& MainWindow::sign() {
         connect(page, &SignPage::wentOn, this, [this] { go(Place::Papers); });
         connect(page, &SignPage::wantsPerson, this, [this] { go(Place::Learners); });
         connect(page, &SignPage::wantsHelpForm, this, &MainWindow::showHelp);
-        connect(page, &SignPage::confirmationWanted, this, [this](const ToSign& toSign) {
-            signing().begin(toSign);
-            showPage(m_signing);
-        });
-        if (m_work) page->askFirst();
+        if (m_guarded) guardSigning(*page);
         return page;
     });
 }

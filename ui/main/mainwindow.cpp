@@ -15,6 +15,7 @@
 #include "learners/learnerspage.h"
 #include "look.h"
 #include "main/barfit.h"
+#include "main/guardedpages.h"
 #include "papers/paperspage.h"
 #include "parts/flowlayout.h"
 #include "parts/parts.h"
@@ -26,8 +27,6 @@
 #include "settings/settingspage.h"
 #include "sign/helpform.h"
 #include "sign/signpage.h"
-#include "signin/accountpage.h"
-#include "signin/signingpage.h"
 #include "start/startpage.h"
 #include "visit/visitpage.h"
 
@@ -165,7 +164,7 @@ QWidget* MainWindow::makeTools() {
     connect(m_teacher, &QPushButton::clicked, this, &MainWindow::showStaff);
     connect(settings, &QPushButton::clicked, this, [this] {
         if (stayVeiled()) return;
-        settingsPage().offerLock(m_work != nullptr);
+        settingsPage().offerLock(m_guarded != nullptr);
         settingsPage().begin();
         showPage(m_settingsPage);
     });
@@ -234,8 +233,8 @@ void MainWindow::showVisit() {
 
 void MainWindow::showStaff() {
     if (stayVeiled()) return;
-    if (page() != m_staff && page() != m_account) m_beforeStaff = page();
-    if (m_work) return showAccount();
+    if (page() != m_staff && !(m_guarded && m_guarded->has(page()))) m_beforeStaff = page();
+    if (m_guarded) return m_guarded->showAccount();
     staff().begin();
     showPage(m_staff);
 }
@@ -247,7 +246,8 @@ void MainWindow::showPage(QWidget* page) {
     Place place = Place::Learners;
     if (page == m_visit || page == m_start) place = Place::Visit;
     if (page == m_askBack) place = Place::AskBack;
-    if (page == m_sign || page == m_help || page == m_signing) place = Place::Sign;
+    if (page == m_sign || page == m_help || (m_guarded && m_guarded->isSigning(page)))
+        place = Place::Sign;
     if (page == m_papers) place = Place::Papers;
     m_tabs[place]->setChecked(true);
     m_settings.set(Setting::LastPlace, placeWord(place));
@@ -277,7 +277,7 @@ void MainWindow::refreshTeacher() {
     m_teacher->setAccessibleName(who ? tr("Who works here: %1").arg(render::plain(who->said.name))
                                      : tr("Who works here"));
     m_teacher->setToolTip(m_teacher->accessibleName());
-    if (view.teacher && !m_work)
+    if (view.teacher && !m_guarded)
         m_settings.set(Setting::LastTeacher, QString::fromStdString(view.teacher->text()));
 }
 

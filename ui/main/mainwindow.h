@@ -16,10 +16,11 @@ class QStackedWidget;
 
 namespace ui {
 
-class AccountPage;
 class AskBackPage;
+class Auditor;
 class CorrectionForm;
 class DoorWork;
+class GuardedPages;
 class HelpForm;
 class LearnerForm;
 class LearnersPage;
@@ -27,10 +28,8 @@ class LearnerWindow;
 class LineForm;
 class PapersPage;
 class PatientForm;
-class PeoplePage;
 class Question;
 class SettingsPage;
-class SigningPage;
 class SignPage;
 class StaffPage;
 class StartPage;
@@ -52,7 +51,7 @@ class MainWindow : public QMainWindow {
     /// Where people sign in: signatures ask for the passphrase, whoever works here is whoever is
     /// signed in, and the settings offer when it locks. Without it nothing locks, and nothing says
     /// so.
-    void workBehind(DoorWork& work);
+    void workBehind(DoorWork& work, Auditor& auditor);
     /// What is asked when a visit is handed over there.
     void setColleague(std::function<Question*(QWidget*)> question);
     /// After somebody signed in, or the list of staff changed.
@@ -84,9 +83,6 @@ class MainWindow : public QMainWindow {
     PapersPage& papers();
     VisitPage& visit();
     AskBackPage& askBack();
-    AccountPage& account();
-    PeoplePage& people();
-    SigningPage& signing();
     SettingsPage& settingsPage();
     void makeLearnerWindow();
     void followSettings();
@@ -99,7 +95,7 @@ class MainWindow : public QMainWindow {
     void showVisit();
     bool stayVeiled();
     void showStaff();
-    void showAccount();
+    void guardSigning(SignPage& page);
     void showPage(QWidget* page);
     void focusIn(QWidget* page);
     void refreshTeacher();
@@ -110,7 +106,7 @@ class MainWindow : public QMainWindow {
 
     std::function<Question*(QWidget*)> m_unlock;  ///< set: veiled
     std::function<Question*(QWidget*)> m_colleague;
-    DoorWork* m_work = nullptr;  ///< where people sign in
+    GuardedPages* m_guarded = nullptr;  ///< where people sign in
     desk::Desk& m_desk;
     Settings& m_settings;
     QStackedWidget* m_stack;
@@ -133,9 +129,6 @@ class MainWindow : public QMainWindow {
     PapersPage* m_papers = nullptr;
     VisitPage* m_visit = nullptr;
     AskBackPage* m_askBack = nullptr;
-    AccountPage* m_account = nullptr;
-    PeoplePage* m_people = nullptr;
-    SigningPage* m_signing = nullptr;
     LearnerWindow* m_learnerWindow = nullptr;
 };
 

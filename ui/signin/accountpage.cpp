@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "parts/flowlayout.h"
 #include "parts/parts.h"
 #include "render/words.h"
 #include "signin/doorwork.h"
@@ -25,13 +26,18 @@ AccountPage::AccountPage(DoorWork& work, QWidget* parent)
     m_who->setObjectName(QStringLiteral("account.who"));
     you->addWidget(m_who);
     m_people = plainButton(tr("Who may sign in"), QStringLiteral("account.people"));
-    you->addWidget(m_people, 0, Qt::AlignLeading);
+    m_audit = plainButton(tr("Verify, and who looked"), QStringLiteral("account.audit"));
+    auto* more = new FlowLayout(nullptr, 12);
+    more->addWidget(m_people);
+    more->addWidget(m_audit);
+    you->addLayout(more);
     addNew();
     QPushButton* back = addSecondary(tr("Back"), QStringLiteral("account.back"));
     QPushButton* lock = addSecondary(tr("Lock now"), QStringLiteral("account.lock"));
     QPushButton* out = addSecondary(tr("Sign out"), QStringLiteral("account.signOut"));
     setPrimary(tr("Change the passphrase"));
     connect(m_people, &QPushButton::clicked, this, &AccountPage::peopleWanted);
+    connect(m_audit, &QPushButton::clicked, this, &AccountPage::auditWanted);
     connect(back, &QPushButton::clicked, this, &AccountPage::left);
     connect(lock, &QPushButton::clicked, this, &AccountPage::lockWanted);
     connect(out, &QPushButton::clicked, this, &AccountPage::signOutWanted);
@@ -59,7 +65,8 @@ void AccountPage::begin() {
     m_who->setText(who ? tr("%1 (%2), %3", "name, initials, role")
                              .arg(who->name, who->initials, render::roleWords(who->role))
                        : QString());
-    m_people->setVisible(who && who->role != record::Role::Teacher);
+    for (QPushButton* one : {m_people, m_audit})
+        one->setVisible(who && who->role != record::Role::Teacher);
     scrollToTop();
 }
 

@@ -25,6 +25,7 @@ class AccountPage : public Page {
     void lockWanted();
     void signOutWanted();
     void peopleWanted();
+    void auditWanted();
 
   private:
     void addNew();
@@ -35,7 +36,7 @@ class AccountPage : public Page {
     QLabel *m_who, *m_done;
     PassphraseField* m_old;
     NewPassphrase* m_new;
-    QPushButton* m_people;
+    QPushButton *m_people, *m_audit;
 };
 
 }  // namespace ui

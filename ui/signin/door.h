@@ -28,6 +28,13 @@ struct Member {
     bool isRetired = false;
 };
 
+/// A patient's record that two people destroy together.
+struct Erasing {
+    base::PatientId patient;
+    std::string why;     ///< in words that name nobody of the record
+    std::string second;  ///< the typed name of the one who is not signed in
+};
+
 /// What the windows need of the program to let people in and out. All of it is called on the
 /// windows' thread. What takes a passphrase takes as long as Argon2id is meant to: its slow half
 /// runs on a thread of its own, one at a time, and nothing else is called meanwhile. Whoever is
@@ -81,6 +88,9 @@ class Door {
     virtual base::Outcome retire(const base::StaffId& person) = 0;
     /// The lines of a new recovery sheet; the old one opens nothing that is written from now on.
     virtual base::Result<seal::Secret> newSheet() = 0;
+    /// By an educator and an auditor together, each with their own passphrase: `own` is that of
+    /// who(). Errors: EraseTwo and its like, SealWrongPassphrase.
+    virtual Slow erase(const Erasing& asked, seal::Secret own, seal::Secret others) = 0;
 };
 
 }  // namespace ui

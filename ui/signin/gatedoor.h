@@ -26,6 +26,10 @@ class GateDoor : public Door {
     Slow admit(const Newcomer& person, record::Role role, seal::Secret passphrase) override;
     Slow reset(const base::StaffId& person, seal::Secret passphrase) override;
     base::Outcome retire(const base::StaffId& person) override { return m_gate.retire(person); }
+    Slow erase(const Erasing& asked, seal::Secret own, seal::Secret others) override {
+        return m_gate.erase({asked.patient, asked.why, asked.second}, std::move(own),
+                            std::move(others));
+    }
     base::Result<seal::Secret> newSheet() override { return m_gate.replaceRecovery(); }
 
   private:

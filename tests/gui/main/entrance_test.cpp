@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 #include <QtTest/QTest>
 
+#include "audit/auditor.h"
 #include "gui/signin/shownparts.h"
 #include "look.h"
 #include "main/mainwindow.h"
@@ -20,6 +21,16 @@
 #include "visit/visitpage.h"
 
 using support::Ward;
+
+/// Says that it looked, and at which paper.
+class FakeAuditor : public ui::Auditor {
+  public:
+    std::vector<std::string> papers;
+    base::Result<proof::Report> verify(const std::string& paper) override {
+        papers.push_back(paper);
+        return proof::Report{.head = {.size = 7, .root = "ab"}, .signatures = 1};
+    }
+};
 
 class Entering : public testing::Test {
   protected:
@@ -85,7 +96,8 @@ class Entering : public testing::Test {
     Ward m_ward{"clean-hands", Ward::Record::Sealed};
     ui::GateDoor m_door{m_ward.gate()};
     ui::Settings m_settings{m_folder.filePath(QStringLiteral("settings.ini"))};
-    ui::Entrance m_entrance{m_door, m_ward.clock(), m_settings, opener()};
+    FakeAuditor m_auditor;
+    ui::Entrance m_entrance{m_door, m_auditor, m_ward.clock(), m_settings, opener()};
 };
 
 TEST_F(Entering, OnlyWhoSignsInSeesTheWindows) {
@@ -198,6 +210,47 @@ TEST_F(Entering, AVisitThatSomebodyLeftCanBeGoneOnWith) {
     EXPECT_EQ(last().body.type, practice::ComeBack::type);
 }
 
+TEST_F(Entering, OnlyWhoMayVerifiesAndSeesWhoLooked) {
+    begin();
+    signInAs("Tam Oduya", m_tams);
+    press("teacher");
+    EXPECT_EQ(gui::shownPart<QAbstractButton>(shown(), QStringLiteral("account.audit")), nullptr);
+    press("account.signOut");
+    asSolveig();
+    press("teacher");
+    press("account.audit");
+    EXPECT_TRUE(said("audit.verdict").isEmpty());
+    type("audit.paper", "some letters");
+    press("audit.primary");
+    EXPECT_EQ(m_auditor.papers, std::vector<std::string>{"some letters"});
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !said("audit.verdict").isEmpty(); }));
+}
+
+TEST_F(Entering, TwoPeopleDestroyARecord) {
+    const gate::Newcomer vera{"Vera Lund", "VL", record::Role::Auditor};
+    const std::string veras = "copper kettle on a raft";
+    ASSERT_TRUE(m_ward.gate().admit(vera, seal::Secret::copyOf(veras)).now().ok());
+    begin();
+    asSolveig();
+    press(QStringLiteral("card.") + QString::fromStdString(m_ward.learner().text()));
+    press("person.erase");
+    EXPECT_TRUE(said("erase.whose").contains(QStringLiteral("born")));
+    type("erase.why", "the time to keep it is over");
+    type("erase.own", m_solveigs);
+    type("erase.second", "Tam Oduya");
+    type("erase.others", m_tams);
+    press("erase.primary");
+    EXPECT_FALSE(m_entrance.desk()->view().cards.empty()) << "a teacher is not an auditor";
+    type("erase.own", m_solveigs);
+    type("erase.second", "Vera Lund");
+    type("erase.others", veras);
+    press("erase.primary");
+    EXPECT_TRUE(m_entrance.desk()->view().cards.empty());
+    EXPECT_FALSE(m_entrance.desk()->view().record);
+    EXPECT_EQ(last().body.type, record::ErasePatient::type);
+    EXPECT_EQ(last().body.sigs.size(), 2U);
+}
+
 TEST(EnteringNothing, WhatCannotBeOpenedIsSaidAtTheDoor) {
     ui::Look::instance();
     QTemporaryDir folder;
@@ -205,7 +258,8 @@ TEST(EnteringNothing, WhatCannotBeOpenedIsSaidAtTheDoor) {
     ward.gate().signOut();
     ui::GateDoor door(ward.gate());
     ui::Settings settings(folder.filePath(QStringLiteral("settings.ini")));
-    ui::Entrance entrance(door, ward.clock(), settings,
+    FakeAuditor auditor;
+    ui::Entrance entrance(door, auditor, ward.clock(), settings,
                           [] { return base::Error{base::Code::StoreDamaged}; });
     entrance.begin();
     gui::typeInto(entrance.signIn(), "signIn.name", QStringLiteral("Solveig Aranda"));

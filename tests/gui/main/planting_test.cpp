@@ -8,6 +8,7 @@
 #include <QDir>
 #include <QTemporaryDir>
 
+#include "gui/signin/restingauditor.h"
 #include "gui/signin/shownparts.h"
 #include "look.h"
 #include "main/entrance.h"
@@ -32,7 +33,8 @@ class PlantedWindows : public testing::Test {
     Ward m_ward{"clean-hands", Ward::Record::Sealed, m_ledger.get()};
     ui::GateDoor m_door{m_ward.gate()};
     ui::Settings m_settings{QDir::homePath() + QStringLiteral("/settings.ini")};
-    ui::Entrance m_entrance{m_door, m_ward.clock(), m_settings, [this] {
+    ui::RestingAuditor m_auditor;
+    ui::Entrance m_entrance{m_door, m_auditor, m_ward.clock(), m_settings, [this] {
                                 return desk::Desk::open(*m_ledger, m_ward.shelf(), m_ward.clock(),
                                                         desk::Ward::Real, &m_ward.gate());
                             }};

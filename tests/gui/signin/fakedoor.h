@@ -89,6 +89,10 @@ class FakeDoor : public Door {
     base::Result<seal::Secret> newSheet() override {
         return seal::Secret::copyOf("22222-33333\n44444-55555\n66666-77777\n88888-99999");
     }
+    Slow erase(const Erasing& asked, seal::Secret own, seal::Secret others) override {
+        say(QString::fromStdString(asked.why + ", " + asked.second), others);
+        return own.equals(this->own().passphrase) ? slow([] {}) : wrong();
+    }
     Known& of(const base::StaffId& person) {
         for (Known& one : known)
             if (one.member.staff == person) return one;

@@ -13,6 +13,7 @@
 
 #include "gui/main/shell_fixture.h"
 #include "gui/signin/fakedoor.h"
+#include "gui/signin/restingauditor.h"
 #include "main/guarding.h"
 #include "signin/signinwindow.h"
 #include "visit/question.h"
@@ -24,7 +25,7 @@ class Locking : public Shell {
         begin(Begin::DemoWard);
         m_door.signedIn = m_door.known.front().member.staff;
         m_lock = std::make_unique<ui::Lock>(m_work, m_clock, *m_window);
-        ui::guard(*m_window, m_work, *m_lock, *m_desk, *m_settings);
+        ui::guard(*m_window, m_work, m_auditor, *m_lock, *m_desk, *m_settings);
     }
     void openVisit() {
         type("search", QStringLiteral("lindq"));
@@ -57,6 +58,7 @@ class Locking : public Shell {
 
     ui::FakeDoor m_door;
     ui::DoorWork m_work{m_door};
+    ui::RestingAuditor m_auditor;
     std::unique_ptr<ui::Lock> m_lock;
 };
 
@@ -230,7 +232,7 @@ TEST_F(Locking, TheSettingHoldsAtOnceAndAfterTheNextStart) {
     m_lock->watch().tick();
     EXPECT_FALSE(m_lock->isCovered());
     m_lock = std::make_unique<ui::Lock>(m_work, m_clock, *m_window);
-    ui::guard(*m_window, m_work, *m_lock, *m_desk, *m_settings);
+    ui::guard(*m_window, m_work, m_auditor, *m_lock, *m_desk, *m_settings);
     m_clock.advanceMs(14 * 60'000);
     m_lock->watch().tick();
     EXPECT_FALSE(m_lock->isCovered());

@@ -13,6 +13,7 @@
 #include "parts/taborder.h"
 #include "signin/accountpage.h"
 #include "signin/colleaguequestion.h"
+#include "signin/erasepage.h"
 #include "signin/peoplepage.h"
 #include "signin/recoverysheetpage.h"
 #include "signin/signingpage.h"
@@ -88,6 +89,7 @@ const std::vector<Walk::Place>& Walk::places() {
         {"people, reset", &Walk::peopleReset, Needs::Door},
         {"people, retire", &Walk::peopleRetire, Needs::Door},
         {"signing", &Walk::signing, Needs::Door},
+        {"erase", &Walk::erasing, Needs::Door},
         {"audit", &Walk::audit, Needs::Door},
         {"audit, looked", &Walk::auditLooked, Needs::Door},
         {"audit, wrong", &Walk::auditWrong, Needs::Door},
@@ -357,6 +359,12 @@ void Walk::signing() {
     page->begin({{QStringLiteral("1"), QStringLiteral("2"), QStringLiteral("3")},
                  QStringLiteral("4"),
                  m_clock.now()});
+    m_shown = std::move(page);
+}
+void Walk::erasing() {
+    m_door.signedIn = m_door.known.front().member.staff;
+    auto page = std::make_unique<Tabbed<ui::ErasePage>>(m_work);
+    page->begin(base::PatientId::random(), QStringLiteral("1"));
     m_shown = std::move(page);
 }
 void Walk::audit() { m_shown = std::make_unique<Tabbed<ui::AuditPage>>(); }

@@ -77,6 +77,7 @@ class Walk : public Shell {
     void locked();
     void account();
     void signing();
+    void erasing();
     void audit();
     void auditLooked();
     void auditWrong();
