@@ -6,6 +6,7 @@
 #include <map>
 
 #include "seal/papercode.h"
+#include "store/backupfile.h"
 
 namespace app {
 namespace {
@@ -53,6 +54,13 @@ base::Result<std::vector<proof::KnownHead>> RecordArguments::heads() const {
         if (!code) return code.error();
         heads.push_back(proof::KnownHead::of(*code));
     }
+    for (const std::string& file : backups) {
+        const auto backup = store::readBackupHead(file);
+        if (!backup) return backup.error();
+        auto head = proof::KnownHead::of(backup->ledger.head);
+        head.ledger = backup->ledger.ledger;
+        heads.push_back(std::move(head));
+    }
     return heads;
 }
 
@@ -69,6 +77,8 @@ std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::str
         if (!isThere) return std::nullopt;
         if (words[i] == "--paper")  // as many as there are
             asked.papers.push_back(words[i + 1]);
+        else if (words[i] == "--backup")
+            asked.backups.push_back(words[i + 1]);
         else if (!options.emplace(words[i], words[i + 1]).second)
             return std::nullopt;
         ++i;

@@ -19,12 +19,13 @@ std::optional<proof::KnownHead> headOfNumbers(const std::string& text);
 struct RecordArguments {
     std::string data;
     std::optional<base::PatientId> patient;
-    std::vector<std::string> papers;  ///< as typed
-    std::optional<std::string> as;    ///< the name of whoever opens it
+    std::vector<std::string> papers;   ///< as typed
+    std::vector<std::string> backups;  ///< files
+    std::optional<std::string> as;     ///< the name of whoever opens it
     bool asJson = false;
 
-    /// What the papers say. Errors: those of seal::readCode(), which name the line that is not as
-    /// it was printed.
+    /// What papers and backups say. Errors: those of seal::readCode(), which name the line that is
+    /// not as it was printed, and of store::readBackupHead().
     base::Result<std::vector<proof::KnownHead>> heads() const;
 
     /// Nothing where they contradict the usage; `known` are the options with a value.

@@ -78,7 +78,7 @@ base::Result<Report> verified(const RecordArguments& asked, int input, std::ostr
 
 ExitCode RecordVerifyCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
                                   std::ostream& err) const {
-    const auto asked = RecordArguments::parse(arguments, {"--data", "--as", "--paper"});
+    const auto asked = RecordArguments::parse(arguments, {"--data", "--as", "--paper", "--backup"});
     if (!asked) return ExitCode::Usage;
     const QtCore qt;
     const auto report = verified(*asked, m_input, err);

@@ -8,16 +8,16 @@
 namespace app {
 
 /// Holds every entry against its hash, its place and its signatures, every derived row against the
-/// entries, and a paper against all of it. With --as the bodies are opened by that person's
-/// passphrase, see askSecret(). Exit: 0 intact, 1 what is wrong is named, 2 unreadable,
-/// 3 intact as far as can be seen without a key.
+/// entries, and what papers and backups know against all of it. With --as the bodies are opened by
+/// that person's passphrase, see askSecret(). Exit: 0 intact, 1 what is wrong is named, 2
+/// unreadable, 3 intact as far as can be seen without a key.
 class RecordVerifyCommand : public Command {
   public:
     /// `input`: the descriptor a passphrase is asked and answered through.
     explicit RecordVerifyCommand(int input = standardInput) : m_input(input) {}
     std::string name() const override { return "record verify"; }
     std::string usage() const override {
-        return "--data DIR [--as NAME] [--paper CODE]... [--json]";
+        return "--data DIR [--as NAME] [--paper CODE]... [--backup FILE]... [--json]";
     }
     ExitCode run(const std::vector<std::string>& arguments, std::ostream& out,
                  std::ostream& err) const override;

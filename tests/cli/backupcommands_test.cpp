@@ -80,6 +80,37 @@ TEST_F(BackupCommands, ThereAndBack) {
     EXPECT_NE(m_err.find("another copy"), std::string::npos);
 }
 
+TEST_F(BackupCommands, VerifyTakesABackupForAHeadThatIsKnown) {
+    const std::string folder = m_from.path().toStdString();
+    const auto verify = [&] {
+        std::ostringstream out, err;
+        const auto code = runCommand(
+            {"record", "verify", "--data", folder, "--backup", m_file, "--json"}, out, err);
+        return ran(code, out, err);
+    };
+    const QString record = QString::fromStdString(recordIn(m_from)),
+                  older = record + QStringLiteral(".older");
+    ASSERT_TRUE(QFile::copy(record, older));
+    {
+        auto ledger = store::SqlLedger::open(recordIn(m_from), store::OpenMode::Real);
+        const base::SystemClock clock;
+        const auto gate = gate::Gate::open(**ledger, clock, {seal::Cost::least(), true});
+        ASSERT_TRUE(
+            (*gate)->signIn("Iris Mora", seal::Secret::copyOf("nine slow herons wade")).now().ok());
+        ASSERT_TRUE(
+            (*ledger)->append({support::draftSaying("later")}, support::instantAt(9), {}).ok());
+    }
+    ASSERT_EQ(backUp(folder), ExitCode::Done) << m_err;
+    EXPECT_EQ(verify(), ExitCode::Unsealed) << m_out << m_err;
+    ASSERT_TRUE(QFile::remove(record));
+    ASSERT_TRUE(QFile::rename(older, record));
+    EXPECT_EQ(verify(), ExitCode::Wrong) << "an older state was put in its place";
+    EXPECT_NE(m_out.find("\"ok\":false"), std::string::npos) << m_out;
+    std::ofstream(m_file) << "a letter";
+    EXPECT_EQ(verify(), ExitCode::Unreadable);
+    EXPECT_NE(m_err.find("is not a backup"), std::string::npos) << m_err;
+}
+
 TEST_F(BackupCommands, SaysInWordsWhyNot) {
     ASSERT_EQ(backUp(m_from.path().toStdString()), ExitCode::Done);
     const std::string to = m_to.path().toStdString();
