@@ -42,6 +42,7 @@ int main(int argc, char** argv) {
     bench::addAppends();
     bench::addSealedAppends();
     bench::addSignIns();
+    bench::addVerifies();
     bench::addIndexes();
     bench::addKeys();
     bench::addPapers();

@@ -11,7 +11,7 @@ source "$(dirname -- "${BASH_SOURCE[0]}")/../../app/setup.sh"
 usage() {
     cat <<'TEXT'
 usage: tests/bench/run.sh [-n REPETITIONS] [GROUP...]
-  GROUP   start, append, key, paper, recovery, search, index, signin; all when none is named
+  GROUP   start, append, key, paper, recovery, search, index, signin, verify; all when none is named
 TEXT
 }
 
@@ -20,11 +20,11 @@ groups=()
 while (($#)); do
     case $1 in
         -n) [[ ${2:-} =~ ^[1-9][0-9]*$ ]] || { usage >&2 && exit 64; }; repetitions=$2 && shift 2 ;;
-        start | append | key | paper | recovery | search | index | signin) groups+=("$1") && shift ;;
+        start | append | key | paper | recovery | search | index | signin | verify) groups+=("$1") && shift ;;
         *) usage >&2 && exit 64 ;;
     esac
 done
-((${#groups[@]})) || groups=(start append key paper recovery search index signin)
+((${#groups[@]})) || groups=(start append key paper recovery search index signin verify)
 
 # The machine, as far as it matters: what computes, what stores, what schedules.
 describe_machine() {

@@ -23,6 +23,7 @@ void addStarts();
 void addAppends();
 void addSealedAppends();
 void addSignIns();
+void addVerifies();
 void addIndexes();
 void addKeys();
 void addPapers();

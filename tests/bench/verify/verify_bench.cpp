@@ -1,0 +1,167 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Verifying a sealed record, every twentieth entry of it signed: with a key and without, over the
+// larger of hashing its bytes and checking its signatures on all cores. NINEBARK_BENCH_ENTRIES says
+// how many entries there are; the record is made once and kept beside the others.
+#include <benchmark/benchmark.h>
+#include <sodium.h>
+#include <unistd.h>
+
+#include <cstdlib>
+#include <filesystem>
+
+#include "bench/people/fillledger.h"
+#include "bench/watch.h"
+#include "bench/work.h"
+#include "gate/gate.h"
+#include "record/card.h"
+#include "seal/accessrows.h"
+#include "seal/sealingcodec.h"
+#include "seal/signature.h"
+
+namespace bench {
+namespace {
+
+const std::string founder = "Ilse Marchetti", phrase = "nine slow herons wade";
+constexpr int signedEach = 20;
+constexpr int peopleATime = 80;
+
+std::uint64_t entriesAsked() {
+    const char* const asked = std::getenv("NINEBARK_BENCH_ENTRIES");
+    return asked ? std::strtoull(asked, nullptr, 10) : 20'000;
+}
+
+std::string verifiedRecord() {
+    return workFolder() + "/verify-" + std::to_string(entriesAsked()) + "/record.sqlite";
+}
+
+/// Signs every twentieth of these as the one who is signed in.
+bool signSome(std::vector<ledger::Draft>& drafts, const gate::Gate& gate,
+              const base::LedgerId& ledger) {
+    for (std::size_t i = 0; i < drafts.size(); i += signedEach) {
+        drafts[i].body.by = gate.person()->said.staff;
+        drafts[i].body.role = base::nameOf(gate.person()->said.role);
+        if (!seal::addSignature(drafts[i].body, *gate.identity(), {ledger, drafts[i].subject},
+                                seal::Purpose::Author))
+            return false;
+    }
+    return true;
+}
+
+/// Cards are left out: verify looks at entries.
+bool fillSealed(store::SqlLedger& ledger, const base::Clock& clock) {
+    const auto gate = gate::Gate::open(ledger, clock, {seal::Cost::least(), true});
+    if (!gate) return false;
+    if (!(*gate)->found({founder, "IM"}, seal::Secret::copyOf(phrase)).now()) return false;
+    for (int number = 0; ledger.head().size < entriesAsked();) {
+        std::vector<ledger::Draft> drafts;
+        for (int i = 0; i < peopleATime; ++i)
+            for (ledger::Draft& draft : personDrafts(ledger, number++, noon()).drafts)
+                drafts.push_back(std::move(draft));
+        if (!signSome(drafts, **gate, ledger.id()) ||
+            !ledger.append(drafts, noon(), {.foldVersion = record::foldVersion}))
+            return false;
+    }
+    return true;
+}
+
+/// The record to be verified, and the keys of who founded it.
+struct Verified {
+    std::unique_ptr<store::SqlLedger> ledger;
+    std::shared_ptr<const seal::Keyring> ring;
+
+    Verified() {
+        const std::string path = verifiedRecord();
+        const base::ManualClock clock(noon());
+        if (!std::filesystem::exists(path)) {
+            const auto made = store::SqlLedger::open(path, store::OpenMode::Demonstration);
+            if (!made || !fillSealed(**made, clock)) return;
+        }
+        auto opened = store::SqlLedger::openToRead(path, store::OpenMode::Demonstration);
+        if (!opened) return;
+        const auto rows = seal::readKeyRows((*opened)->access().value());
+        if (!rows || !*rows) return;
+        const auto handle = seal::nameHandle(founder, (*rows)->names);
+        auto keys = seal::Keyring::signIn(**rows, *handle, seal::Secret::copyOf(phrase));
+        if (!keys) return;
+        ring = std::make_shared<const seal::Keyring>(std::move(*keys));
+        ledger = std::move(*opened);
+    }
+};
+
+Verified& verified() {
+    static Verified made;
+    return made;
+}
+
+void verify(benchmark::State& state, const std::shared_ptr<const seal::Keyring>& ring) {
+    store::SqlLedger* const ledger = verified().ledger.get();
+    if (ledger == nullptr) return state.SkipWithError("the record did not open");
+    if (ring)
+        ledger->use(std::make_shared<seal::SealingCodec>(ring, ledger->keyShelf()));
+    else
+        ledger->use(ledger::plainCodec());
+    for (auto _ : state) {
+        const Watch watch;
+        const auto report = ledger->check({}, ring);
+        addTo(state, watch.took());
+        if (!report || report->isWrong()) return state.SkipWithError("it is not as it was written");
+    }
+    state.counters["rows"] = double(ledger->head().size);
+}
+
+/// All stored bytes, and one signature of each entry that is signed.
+struct Floor {
+    std::vector<std::string> entries;
+    std::string message = std::string(600, 'm');
+    seal::Identity identity = seal::Identity::generate();
+    std::string signature = identity.sign(message);
+};
+
+Floor& floorOf(store::SqlLedger& ledger) {
+    static Floor made = [&] {
+        Floor read;
+        const bool isRead = store::eachEntry(ledger.database(), [&](auto, const auto& bytes) {
+                                read.entries.push_back(bytes);
+                                return true;
+                            }).ok();
+        if (!isRead) read.entries.clear();
+        return read;
+    }();
+    return made;
+}
+
+void hashOrCheck(benchmark::State& state) {
+    if (verified().ledger == nullptr) return state.SkipWithError("the record did not open");
+    const Floor& floor = floorOf(*verified().ledger);
+    const double cores = double(sysconf(_SC_NPROCESSORS_ONLN));
+    for (auto _ : state) {
+        const Watch hashing;
+        for (const std::string& bytes : floor.entries)
+            benchmark::DoNotOptimize(ledger::leafHash(bytes));
+        const Took hashed = hashing.took();
+        const Watch checking;
+        for (std::size_t i = 0; i < floor.entries.size(); i += signedEach)
+            benchmark::DoNotOptimize(
+                seal::holds(floor.signature, floor.message, floor.identity.known()));
+        Took checked = checking.took();
+        checked.seconds /= cores;
+        addTo(state, hashed.seconds > checked.seconds ? hashed : checked);
+    }
+}
+
+}  // namespace
+
+void addVerifies() {
+    const std::pair<const char*, std::function<void(benchmark::State&)>> all[] = {
+        {"verify/opened", [](benchmark::State& state) { verify(state, verified().ring); }},
+        {"verify/closed", [](benchmark::State& state) { verify(state, nullptr); }},
+        {"verify/floor", hashOrCheck}};
+    for (const auto& [name, function] : all)
+        benchmark::RegisterBenchmark(name, function)
+            ->UseManualTime()
+            ->Iterations(1)
+            ->Unit(benchmark::kMillisecond);
+}
+
+}  // namespace bench
