@@ -146,8 +146,11 @@ base::Result<std::vector<ledger::AccessRow>> accessRowsIn(Database& database) {
     return rows;
 }
 
-/// `grounds` without what lies in the file.
+/// `grounds` without what lies in the file. All of it is of one moment, also beside a copy that
+/// writes, and the file is locked once instead of for each row.
 base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds) {
+    const auto moment = Snapshot::begin(database);
+    if (!moment) return moment.error();
     const auto access = accessRowsIn(database);
     if (!access) return access.error();
     auto rows = seal::readKeyRows(*access);
