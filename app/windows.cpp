@@ -68,6 +68,8 @@ int openReal(const QString& folder, const base::Clock& clock) {
     ui::GateDoor door(*ward->gate);
     RecordAuditor auditor(*ward->ledger, *ward->gate);
     ui::Entrance entrance(door, auditor, clock, settings, [&] { return deskOf(*ward, clock); });
+    // Between two people no window is open; only closing one by hand ends the program.
+    QApplication::setQuitOnLastWindowClosed(false);
     QObject::connect(&entrance, &ui::Entrance::given, qApp, &QApplication::quit);
     entrance.begin();
     return QApplication::exec();

@@ -44,10 +44,11 @@ void Entrance::enter() {
     // Not while what tells of it is still at work: it goes with the windows.
     connect(m_window.get(), &MainWindow::signOutWanted, this, &Entrance::signOut,
             Qt::QueuedConnection);
-    const auto follow = [this](bool isAnother) {
-        if (isAnother) enter();
-    };
-    connect(m_lock.get(), &Lock::opened, this, follow, Qt::QueuedConnection);
+    connect(m_lock.get(), &Lock::opened, this, [this](bool isAnother) {
+        if (!isAnother) return;
+        m_window->hide();  // before it is painted: it is still what the one before saw
+        QMetaObject::invokeMethod(this, &Entrance::enter, Qt::QueuedConnection);
+    });
     connect(m_lock.get(), &Lock::given, this, &Entrance::given);
     m_window->show();
     m_signIn->hide();
