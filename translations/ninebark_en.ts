@@ -2488,10 +2488,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The four lines beside its square code, one after the other.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Holds every entry against all others and against what is known from outside. What nobody outside ever knew of can be cut off unseen: keep papers and backups.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2758,6 +2754,15 @@ Taught by %2</source>
             <numerusform>%n sealed body is erased</numerusform>
             <numerusform>%n sealed bodies are erased</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The letters beside its square code, as they stand there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>printed a paper: its kind</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

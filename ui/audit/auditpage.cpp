@@ -25,7 +25,7 @@ AuditPage::AuditPage(QWidget* parent)
     : Page(QStringLiteral("audit"), parent),
       m_paper(new WordsField(tr("Letters of a paper, if one is to be held against the record"),
                              QStringLiteral("audit.paper"), Must::MayStayEmpty,
-                             tr("The four lines beside its square code, one after the other."))) {
+                             tr("The letters beside its square code, as they stand there."))) {
     column()->addWidget(pageHeader(
         tr("Is the record whole?"),
         tr("Holds every entry against all others and against what is known from outside. What "
@@ -118,21 +118,23 @@ void AuditPage::showResult(const proof::Report& result) {
     scrollToTop();
 }
 
-void AuditPage::showLooked(const std::vector<Looked>& looked) {
-    m_nobody->setVisible(looked.empty());
-    m_table->setVisible(!looked.empty());
-    m_table->setRowCount(static_cast<int>(looked.size()));
+void AuditPage::showLooked(const std::vector<record::UseLine>& log) {
+    m_nobody->setVisible(log.empty());
+    m_table->setVisible(!log.empty());
+    m_table->setRowCount(static_cast<int>(log.size()));
     int row = 0;
-    for (const Looked& one : looked) fillRow(row++, one);
+    for (const record::UseLine& one : log) fillRow(row++, one);
     m_table->resizeRowsToContents();
-    if (!looked.empty()) m_table->setCurrentCell(0, 0);
+    if (!log.empty()) m_table->setCurrentCell(0, 0);
 }
 
-void AuditPage::fillRow(int row, const Looked& one) {
-    const QString when = render::momentWords(one.wallMs, one.offsetMinutes, QLocale()) +
-                         QStringLiteral(" ") + render::offsetWords(one.offsetMinutes);
+void AuditPage::fillRow(int row, const record::UseLine& one) {
+    const record::Used& used = one.used;
+    const QString when = render::momentWords(used.atMs, used.offsetMinutes, QLocale()) +
+                         QStringLiteral(" ") + render::offsetWords(used.offsetMinutes);
     int column = 0;
-    for (const QString& words : {when, one.who, lookingWords(one.what), one.about})
+    for (const QString& words :
+         {when, render::plain(one.who), useWords(used.said), render::plain(one.whose)})
         m_table->setItem(row, column++, new QTableWidgetItem(words));
 }
 

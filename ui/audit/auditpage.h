@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "audit/auditfindings.h"
 #include "parts/page.h"
 #include "proof/finding.h"
+#include "record/uselog.h"
 
 class QTableWidget;
 
@@ -25,7 +25,7 @@ class AuditPage : public Page {
     void showResult(const proof::Report& result);
     void refuse(const base::Error& error);
     /// In the order they are to be read, newest first.
-    void showLooked(const std::vector<Looked>& looked);
+    void showLooked(const std::vector<record::UseLine>& log);
 
   Q_SIGNALS:
     /// `paper`: what was typed of a paper's letters; empty: no paper.
@@ -34,7 +34,7 @@ class AuditPage : public Page {
 
   private:
     void addTable();
-    void fillRow(int row, const Looked& one);
+    void fillRow(int row, const record::UseLine& one);
 
     WordsField* m_paper;
     QVBoxLayout* m_result;

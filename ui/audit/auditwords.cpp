@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "audit/auditpage.h"
+#include "papers/makepaper.h"
 
 namespace ui {
 namespace {
@@ -66,6 +67,31 @@ QString auditKindWords(proof::Kind kind) {
     return {};
 }
 
+/// Without saying of which paper.
+QString actWords(record::Use what) {
+    switch (what) {
+        case record::Use::SignedIn:
+            return AuditPage::tr("signed in");
+        case record::Use::SignedOut:
+            return AuditPage::tr("signed out");
+        case record::Use::Searched:
+            return AuditPage::tr("searched");
+        case record::Use::Opened:
+            return AuditPage::tr("opened the record");
+        case record::Use::BreakGlass:
+            return AuditPage::tr("opened it as an emergency");
+        case record::Use::Printed:
+            return AuditPage::tr("printed a paper");
+        case record::Use::Saved:
+            return AuditPage::tr("saved a paper");
+        case record::Use::Exported:
+            return AuditPage::tr("took it along");
+        case record::Use::Verified:
+            return AuditPage::tr("verified");
+    }
+    return {};
+}
+
 }  // namespace
 
 QString auditSentence(const proof::Finding& finding) {
@@ -100,28 +126,11 @@ QStringList auditLines(const proof::Report& result) {
     return lines;
 }
 
-QString lookingWords(Looking what) {
-    switch (what) {
-        case Looking::SignedIn:
-            return AuditPage::tr("signed in");
-        case Looking::SignedOut:
-            return AuditPage::tr("signed out");
-        case Looking::Searched:
-            return AuditPage::tr("searched");
-        case Looking::Opened:
-            return AuditPage::tr("opened the record");
-        case Looking::BreakGlass:
-            return AuditPage::tr("opened it as an emergency");
-        case Looking::Printed:
-            return AuditPage::tr("printed a paper");
-        case Looking::Saved:
-            return AuditPage::tr("saved a paper");
-        case Looking::Exported:
-            return AuditPage::tr("took it along");
-        case Looking::Verified:
-            return AuditPage::tr("verified");
-    }
-    return {};
+QString useWords(const record::NoteUse& said) {
+    const auto paper = base::valueOf<record::PaperKind>(said.object);
+    if (!paper) return actWords(said.what);
+    return AuditPage::tr("%1: %2", "printed a paper: its kind")
+        .arg(actWords(said.what), paperTitle(*paper));
 }
 
 }  // namespace ui

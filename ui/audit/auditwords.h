@@ -4,8 +4,8 @@
 
 #include <QStringList>
 
-#include "audit/auditfindings.h"
 #include "proof/finding.h"
+#include "record/usepayloads.h"
 
 namespace ui {
 
@@ -15,6 +15,7 @@ QString auditSentence(const proof::Finding& finding);
 QString auditVerdict(const proof::Report& result);
 /// What was looked at, one thing a line.
 QStringList auditLines(const proof::Report& result);
-QString lookingWords(Looking what);
+/// What somebody did, with the kind of paper where it was one.
+QString useWords(const record::NoteUse& said);
 
 }  // namespace ui

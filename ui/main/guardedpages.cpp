@@ -7,7 +7,6 @@
 
 #include "audit/auditor.h"
 #include "audit/auditpage.h"
-#include "audit/lookedlines.h"
 #include "main/madeonce.h"
 #include "render/words.h"
 #include "signin/accountpage.h"
@@ -92,7 +91,7 @@ void GuardedPages::showAudit() {
 
 void GuardedPages::showLooked() {
     const auto log = m_desk.useLog();
-    if (m_audit->errors()->took(log)) m_audit->showLooked(lookedFrom(*log));
+    if (m_audit->errors()->took(log)) m_audit->showLooked(*log);
 }
 
 /// Not before the page has been drawn once with its button resting.

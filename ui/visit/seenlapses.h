@@ -3,7 +3,6 @@
 #pragma once
 
 #include <QWidget>
-#include <map>
 #include <vector>
 
 #include "pieces/moment.h"

@@ -117,26 +117,33 @@ TEST_F(Auditing, EveryKindHasItsOwnWords) {
     }
     EXPECT_EQ(all.size(), static_cast<std::size_t>(proof::Kind::Erased) + 1);
     std::set<QString> acts;
-    for (int what = 0; what <= static_cast<int>(ui::Looking::Verified); ++what)
-        acts.insert(ui::lookingWords(static_cast<ui::Looking>(what)));
+    for (int what = 0; what <= static_cast<int>(record::Use::Verified); ++what)
+        acts.insert(ui::useWords({.what = static_cast<record::Use>(what)}));
     acts.erase(QString());
-    EXPECT_EQ(acts.size(), static_cast<std::size_t>(ui::Looking::Verified) + 1);
+    EXPECT_EQ(acts.size(), static_cast<std::size_t>(record::Use::Verified) + 1);
 }
 
 TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
     EXPECT_TRUE(seen().contains(QLatin1String("Nothing was looked at yet")));
-    m_page.showLooked({{1'772'445'600'000, 60, QStringLiteral("Ilse Marchetti"),
-                        QStringLiteral("Rashid Lindqvist"), ui::Looking::BreakGlass},
-                       {1'772'442'000'000, 60, QStringLiteral("Kwame Brandt"),
-                        QStringLiteral("Teach-back record"), ui::Looking::Printed}});
+    const auto line = [](std::int64_t atMs, const record::NoteUse& said, const char* who) {
+        return record::UseLine{.used = {.said = said, .atMs = atMs, .offsetMinutes = 60},
+                               .who = who,
+                               .whose = "Rashid Lindqvist"};
+    };
+    m_page.showLooked(
+        {line(1'772'445'600'000, {.what = record::Use::BreakGlass}, "Ilse Marchetti"),
+         line(1'772'442'000'000, {.what = record::Use::Printed}, "Kwame Brandt"),
+         line(1'772'442'000'000, {.what = record::Use::Saved, .object = "certificate"}, "?")});
     const auto* table = m_page.findChild<QTableWidget*>(QStringLiteral("audit.looked"));
-    ASSERT_EQ(table->rowCount(), 2);
+    ASSERT_EQ(table->rowCount(), 3);
     EXPECT_TRUE(table->isVisible());
     EXPECT_TRUE(table->item(0, 0)->text().contains(QLatin1String("2 March 2026")));
     EXPECT_TRUE(table->item(0, 0)->text().contains(QLatin1String("11:00")));
     EXPECT_TRUE(table->item(0, 0)->text().endsWith(QLatin1String("UTC+01:00")));
     EXPECT_EQ(table->item(0, 1)->text(), QLatin1String("Ilse Marchetti"));
     EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("opened it as an emergency"));
+    EXPECT_EQ(table->item(0, 3)->text(), QLatin1String("Rashid Lindqvist"));
     EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("printed a paper"));
+    EXPECT_TRUE(table->item(2, 2)->text().startsWith(QLatin1String("saved a paper: ")));
     EXPECT_EQ(table->editTriggers(), QAbstractItemView::NoEditTriggers);
 }

@@ -378,10 +378,15 @@ void Walk::auditWrong() {
 }
 void Walk::auditLooked() {
     auto page = std::make_unique<Tabbed<ui::AuditPage>>();
-    page->showLooked({{m_clock.now().wallMs, 60, QStringLiteral("Ilse Marchetti"),
-                       QStringLiteral("Rashid Lindqvist"), ui::Looking::Opened},
-                      {m_clock.now().wallMs, 60, QStringLiteral("Kwame Brandt"),
-                       QStringLiteral("Rashid Lindqvist"), ui::Looking::Printed}});
+    const auto line = [this](const record::NoteUse& said, const char* who) {
+        return record::UseLine{
+            .used = {.said = said, .atMs = m_clock.now().wallMs, .offsetMinutes = 60},
+            .who = who,
+            .whose = "Rashid Lindqvist"};
+    };
+    page->showLooked(
+        {line({.what = record::Use::Opened}, "Ilse Marchetti"),
+         line({.what = record::Use::Printed, .object = "certificate"}, "Kwame Brandt")});
     m_shown = std::move(page);
 }
 void Walk::visitAnothers() {
