@@ -7,10 +7,9 @@
 
 #include "cli/packfile.h"
 #include "cli/qtcore.h"
-#include "gate/continuation.h"
-#include "seal/accessrows.h"
 #include "store/backup.h"
 #include "store/recordfile.h"
+#include "store/restoreas.h"
 
 namespace app {
 namespace {
@@ -63,50 +62,6 @@ ExitCode tellHead(const std::string& what, const base::LedgerId& id, const ledge
     return ExitCode::Done;
 }
 
-base::Result<seal::Secret> keyOf(const store::BackupHead& head, const Opening& opening) {
-    const auto rows = seal::readKeyRows(head.access);
-    if (!rows) return rows.error();
-    if (!*rows) return base::Error{Code::BackupChanged};
-    if (!opening.name.empty())
-        return seal::unboxKey(head.boxes, **rows, opening.name, opening.secret);
-    const auto sheet = seal::Recovery::fromLetters(opening.secret);
-    if (!sheet) return sheet.error();
-    return seal::unboxKey(head.boxes, *sheet);
-}
-
-base::Outcome goOn(store::SqlLedger& restored, const Opening& opening) {
-    const auto next = base::LedgerId::random();
-    const base::Instant now = base::SystemClock().now();
-    const auto draft = gate::continuation(restored, opening, next, now);
-    if (!draft) return draft.error();
-    const auto version = restored.foldVersion();
-    if (!version) return version.error();
-    if (const auto done = restored.continueAs(next); !done) return done;
-    const auto written = restored.append({*draft}, now, {.foldVersion = *version});
-    if (!written) return written.error();
-    return base::Done{};
-}
-
-struct Restored {
-    base::LedgerId ledger;
-    ledger::Head head;
-};
-
-base::Result<Restored> restoreTo(const std::string& file, const std::string& folder,
-                                 const Opening& opening) {
-    Restored made;
-    const auto done = store::restoreBackup(
-        file, store::recordFileIn(folder),
-        [&](const store::BackupHead& head) { return keyOf(head, opening); },
-        [&](store::SqlLedger& restored) {
-            auto went = goOn(restored, opening);
-            made = {restored.id(), restored.head()};
-            return went;
-        });
-    if (!done) return done.error();
-    return made;
-}
-
 }  // namespace
 
 ExitCode BackupCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
@@ -146,7 +101,8 @@ ExitCode RestoreCommand::run(const std::vector<std::string>& arguments, std::ost
         err);
     if (!secret) return refuse(secret.error());
     opening.secret = std::move(*secret);
-    const auto made = restoreTo(words->plain[0], words->plain[1], opening);
+    const auto made = store::restoreAs(words->plain[0], store::recordFileIn(words->plain[1]),
+                                       opening, base::SystemClock().now());
     if (!made) return refuse(made.error());
     return tellHead("restored", made->ledger, made->head, asJson, out);
 }

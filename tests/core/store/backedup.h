@@ -2,11 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "gate/continuation.h"
 #include "gate/gate.h"
-#include "seal/accessrows.h"
 #include "store/backup.h"
 #include "store/recordfile.h"
+#include "store/restoreas.h"
 #include "support/ledgerdrafts.h"
 #include "support/recordfolder.h"
 
@@ -63,31 +62,12 @@ class BackedUp : public testing::Test {
     }
     base::Outcome restoreFrom(const std::string& file, const std::string& to,
                               const std::string& name, const std::string& typed) {
-        const gate::Opening opening{name, secret(typed)};
-        return store::restoreBackup(
-            file, m_folder.path(to),
-            [&](const store::BackupHead& head) -> base::Result<seal::Secret> {
-                const auto rows = seal::readKeyRows(head.access);
-                if (!rows) return rows.error();
-                if (!name.empty()) return seal::unboxKey(head.boxes, **rows, name, opening.secret);
-                const auto sheet = seal::Recovery::fromLetters(opening.secret);
-                if (!sheet) return sheet.error();
-                return seal::unboxKey(head.boxes, *sheet);
-            },
-            [&](store::SqlLedger& restored) { return goOn(restored, opening); });
-    }
-    base::Outcome asIris(const std::string& to) { return restore(to, "Iris Mora", m_irises); }
-
-  private:
-    base::Outcome goOn(store::SqlLedger& restored, const gate::Opening& opening) const {
-        const auto next = base::LedgerId::random();
-        const auto draft = gate::continuation(restored, opening, next, m_clock.now());
-        if (!draft) return draft.error();
-        if (const auto done = restored.continueAs(next); !done) return done;
-        const auto written = restored.append({*draft}, m_clock.now(), {});
-        if (!written) return written.error();
+        const auto made =
+            store::restoreAs(file, m_folder.path(to), {name, secret(typed)}, m_clock.now());
+        if (!made) return made.error();
         return base::Done{};
     }
+    base::Outcome asIris(const std::string& to) { return restore(to, "Iris Mora", m_irises); }
 };
 
 }  // namespace support
