@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ledger/blob.h"
 
+#include <sodium.h>
+
 #include "ledger/base64url.h"
 #include "ledger/jcs.h"
 #include "ledger/merkle.h"
@@ -14,10 +16,17 @@ using base::Error;
 using nlohmann::json;
 
 /// No pack and no drawing begins so.
-const std::string sealedBlobMark = "\x01sealed-blob-1\n";
+const std::string sealedBlobMark = "\x01sealed-blob-2\n";
+constexpr std::size_t saltBytes = 32;
 
 json headOf(const std::string& digest, const std::string& subject) {
     return {{"blob", digest}, {"subject", subject}};
+}
+
+std::string newSalt() {
+    std::string salt(saltBytes, '\0');
+    randombytes_buf(salt.data(), salt.size());
+    return salt;
 }
 
 base::Result<std::optional<std::string>> checked(const std::string& digest, std::string bytes) {
@@ -44,11 +53,12 @@ std::optional<Closed> readClosed(const json& row) {
 
 }  // namespace
 
-base::Result<std::string> closedBlob(Codec& codec, const std::string& digest,
-                                     const std::optional<base::PatientId>& subject,
-                                     const std::string& bytes) {
-    if (!subject || !codec.seals()) return bytes;
-    const auto closed = codec.close(headOf(digest, subject->text()), bytes);
+base::Result<KeptBlob> keptBlob(Codec& codec, const std::string& bytes,
+                                const std::optional<base::PatientId>& subject) {
+    if (!subject || !codec.seals()) return KeptBlob{toHex(sha256(bytes)), bytes};
+    const std::string salted = newSalt() + bytes;
+    const std::string digest = toHex(sha256(salted));
+    const auto closed = codec.close(headOf(digest, subject->text()), salted);
     if (!closed) return closed.error();
     const auto row = jcs({{"alg", closed->alg},
                           {"body", toBase64Url(closed->body)},
@@ -56,7 +66,7 @@ base::Result<std::string> closedBlob(Codec& codec, const std::string& digest,
                           {"nonce", toBase64Url(closed->nonce)},
                           {"subject", subject->text()}});
     if (!row) return row.error();
-    return sealedBlobMark + *row;
+    return KeptBlob{digest, sealedBlobMark + *row};
 }
 
 base::Result<std::optional<std::string>> openedBlob(Codec& codec, const std::string& digest,
@@ -69,7 +79,10 @@ base::Result<std::optional<std::string>> openedBlob(Codec& codec, const std::str
         return Error{Code::StoreBlobWrong, {digest}};
     auto bytes = codec.open(headOf(digest, subject->get<std::string>()), *closed);
     if (!bytes || !*bytes) return bytes;
-    return checked(digest, std::move(**bytes));
+    auto salted = checked(digest, std::move(**bytes));
+    if (!salted) return salted;
+    if ((*salted)->size() < saltBytes) return Error{Code::StoreBlobWrong, {digest}};
+    return std::optional<std::string>((*salted)->substr(saltBytes));
 }
 
 }  // namespace ledger

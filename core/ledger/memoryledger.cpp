@@ -155,11 +155,10 @@ base::Result<std::vector<Entry>> MemoryLedger::readFrom(std::uint64_t seq,
 
 base::Result<std::string> MemoryLedger::putBlob(const std::string& bytes,
                                                 const std::optional<base::PatientId>& subject) {
-    const std::string digest = toHex(sha256(bytes));
-    auto stored = closedBlob(*m_codec, digest, subject, bytes);
-    if (!stored) return stored.error();
-    m_blobs.emplace(digest, std::move(*stored));
-    return digest;
+    auto kept = keptBlob(*m_codec, bytes, subject);
+    if (!kept) return kept.error();
+    m_blobs.emplace(kept->digest, std::move(kept->stored));
+    return kept->digest;
 }
 
 base::Result<std::optional<std::string>> MemoryLedger::blob(const std::string& digest) const {

@@ -74,14 +74,13 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::readFrom(std::uint64_t seq,
 base::Result<std::string> SqlLedger::putBlob(const std::string& bytes,
                                              const std::optional<base::PatientId>& subject) {
     if (isReadOnly()) return Error{Code::StoreReadOnly};
-    const std::string digest = ledger::toHex(ledger::sha256(bytes));
-    const auto stored = ledger::closedBlob(*m_codec, digest, subject, bytes);
-    if (!stored) return stored.error();
+    const auto kept = ledger::keptBlob(*m_codec, bytes, subject);
+    if (!kept) return kept.error();
     const auto put =
         m_database->run("INSERT INTO blob (digest, bytes) VALUES (?, ?) ON CONFLICT DO NOTHING",
-                        {textValue(digest), bytesValue(*stored)});
+                        {textValue(kept->digest), bytesValue(kept->stored)});
     if (!put) return put.error();
-    return digest;
+    return kept->digest;
 }
 
 base::Result<std::optional<std::string>> SqlLedger::blob(const std::string& digest) const {
