@@ -124,7 +124,7 @@ TEST_F(SealedVerify, WhatWasRewrittenIsNamedByTheTwoNearestPapers) {
     EXPECT_EQ(said.object()["findings"][0]["to"], 16);
 }
 
-TEST_F(SealedVerify, ABodyThatWasChangedIsSeenWithAKeyAlone) {
+TEST_F(SealedVerify, AChangedBodyIsSeenEitherWayAndNamedWithAKey) {
     // Another letter of base 64 within the sealed body of the first note.
     tamper(
         "UPDATE entry SET bytes = CAST(substr(CAST(bytes AS TEXT), 1, 60) || "

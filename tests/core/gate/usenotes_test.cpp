@@ -43,7 +43,7 @@ TEST_F(UseLogged, SaysWhoSignedInAndOutNewestFirst) {
     EXPECT_TRUE(uses().empty()) << "nobody reads it while nobody is signed in";
 }
 
-TEST_F(UseLogged, TheFirstPersonAndWhoComesByTheSheetAreInItToo) {
+TEST_F(UseLogged, WhoComesByTheSheetIsInItToo) {
     ASSERT_TRUE(m_gate->recover(phrase(m_sheet), {"Iris Mora", "IM"}, phrase(m_fresh)).now().ok());
     EXPECT_EQ(uses(), std::vector<Use>{Use::SignedIn});
 }

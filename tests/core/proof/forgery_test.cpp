@@ -56,6 +56,7 @@ TEST_P(Forgeries, AreAllNoticed) {
     const auto how = static_cast<Forgery>(GetParam());
     const int seed = longRunNumber("NINEBARK_SEED", 20'011);
     const int rounds = longRunNumber("NINEBARK_FORGERIES", 2'016) / forgeries;
+    ASSERT_GT(rounds, 0) << "NINEBARK_FORGERIES is less than one of each kind";
     Forger forger(history(), other(), static_cast<unsigned>(seed + GetParam()));
     const Stored genuine = storedIn(history().ledger());
     int noticed = 0, named = 0, nameable = 0;

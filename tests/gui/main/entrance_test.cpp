@@ -184,7 +184,6 @@ TEST_F(Entering, AColleagueSignsInBesideTheVisitAndGoesOnWithIt) {
     visitPage().act(ui::Act::HandOver);
     type("colleague.name", "Tam Oduya");
     type("colleague.passphrase", m_tams);
-    gui::shownPart<QLineEdit>(shown(), QStringLiteral("colleague.passphrase"));
     QTest::keyClick(gui::shownPart<QLineEdit>(shown(), QStringLiteral("colleague.passphrase")),
                     Qt::Key_Return);
     EXPECT_TRUE(QTest::qWaitFor([this] { return said("teacher") == QLatin1String("TO"); }, 60'000));

@@ -4,6 +4,7 @@
 // Times are common practice, no source.
 #include <QLineEdit>
 #include <QRadioButton>
+#include <QSignalSpy>
 
 #include "gui/visit/visitdriver.h"
 #include "pieces/pressbutton.h"
@@ -21,13 +22,28 @@ constexpr std::int64_t bouncesAfterMs = 5;
 struct Came {
     std::size_t entries = 0;
     bool isLocked = false;
-    QString question, written;
+    bool hasTone = false;
+    qsizetype asked = 0;  ///< of the window around the page
+    QString question, written, focus;
     QStringList checked;
     bool operator==(const Came&) const = default;
 };
 
-Came whatCame(VisitDriver& visit) {
-    Came came{.entries = visit.entries(), .isLocked = visit.page().isLocked()};
+/// What a press asks of the window around the page.
+struct Asked {
+    explicit Asked(const ui::VisitPage& page)
+        : turned(&page, &ui::VisitPage::turnScreenWanted),
+          read(&page, &ui::VisitPage::readAloudWanted) {}
+    QSignalSpy turned, read;
+    qsizetype count() const { return turned.count() + read.count(); }
+};
+
+Came whatCame(VisitDriver& visit, const Asked& asked) {
+    Came came{.entries = visit.entries(),
+              .isLocked = visit.page().isLocked(),
+              .hasTone = visit.page().hasTone(),
+              .asked = asked.count()};
+    if (const QWidget* inside = visit.page().focusWidget()) came.focus = inside->objectName();
     if (const QWidget* open = visit.page().question()) came.question = open->accessibleName();
     for (const auto* line : visit.page().findChildren<QLineEdit*>()) came.written += line->text();
     for (const auto* button : visit.page().findChildren<QAbstractButton*>())
@@ -51,24 +67,40 @@ void hold(VisitDriver& visit, int key, Qt::KeyboardModifiers modifiers, const QS
     }
 }
 
-void expectOnePress(VisitDriver& visit, int key, Qt::KeyboardModifiers modifiers,
+/// Whether the press did anything at all.
+bool expectOnePress(VisitDriver& visit, int key, Qt::KeyboardModifiers modifiers,
                     const std::string& what) {
+    const Asked asked(visit.page());
+    const Came before = whatCame(visit, asked);
     const QString text = key < 0x80 ? QString(QChar(key)).toLower() : QString();
     visit.press(static_cast<Qt::Key>(key), modifiers);
-    const Came once = whatCame(visit);
+    const Came once = whatCame(visit, asked);
     visit.pass(bouncesAfterMs);
     QTest::keyClick(focusOf(visit), static_cast<Qt::Key>(key), modifiers);
-    EXPECT_EQ(whatCame(visit), once) << what << " bounces";
+    EXPECT_EQ(whatCame(visit, asked), once) << what << " bounces";
     hold(visit, key, modifiers, text);
-    EXPECT_EQ(whatCame(visit), once) << what << " is held";
+    EXPECT_EQ(whatCame(visit, asked), once) << what << " is held";
+    return !(once == before);
+}
+
+/// To where the key has something to do.
+void goWhereItCounts(VisitDriver& visit, ui::Act act) {
+    visit.seeStep();
+    if (act == ui::Act::CueBack) visit.press(Qt::Key_C);
+    if (act == ui::Act::DoesNotApply) visit.seeUntil("measure-arm");
+    if (act != ui::Act::CaughtAlone && act != ui::Act::ShowWayBack) return;
+    visit.seeUntil("scrub-skin");
+    visit.click(QStringLiteral("lapse-") + visit.firstLapse());
 }
 
 TEST(VisitBounce, EveryKeyOfAVisitCountsOnce) {
     for (const ui::Act act : ui::allActs()) {
-        VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
-        visit.seeStep();
+        VisitDriver visit("weekly-dressing-upper-arm", Way::ReturnDemonstration, On::PracticeArm);
+        goWhereItCounts(visit, act);
         const QKeyCombination key = visit.page().keys().of(act)[0];
-        expectOnePress(visit, key.key(), key.keyboardModifiers(), ui::actWords(act).toStdString());
+        const std::string words = ui::actWords(act).toStdString();
+        const bool did = expectOnePress(visit, key.key(), key.keyboardModifiers(), words);
+        EXPECT_TRUE(did) << words;
     }
 }
 
@@ -88,7 +120,7 @@ TEST(VisitBounce, ThePressThatAsksDoesNotAnswer) {
     expectOnePress(visit, Qt::Key_Space, Qt::NoModifier, "Space");
     ASSERT_NE(visit.page().question(), nullptr);
     visit.press(Qt::Key_Space);
-    EXPECT_FALSE(whatCame(visit).checked.isEmpty()) << "a later one does";
+    EXPECT_FALSE(whatCame(visit, Asked(visit.page())).checked.isEmpty()) << "a later one does";
 }
 
 TEST(VisitBounce, EnterThatAnswersSaysItOnce) {

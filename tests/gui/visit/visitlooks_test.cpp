@@ -155,6 +155,8 @@ void expectNothingCut(const QWidget& page, const std::string& where) {
         if (!label->isVisible() || label->text().isEmpty()) continue;
         EXPECT_GE(label->height(), label->heightForWidth(label->width()))
             << where << ": " << label->text().toStdString();
+        EXPECT_GE(label->width(), label->minimumSizeHint().width())
+            << where << ": " << label->text().toStdString();
     }
     for (const auto* button : page.findChildren<ui::PressButton*>()) {
         if (!button->isVisible()) continue;

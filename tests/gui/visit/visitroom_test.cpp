@@ -8,6 +8,7 @@
 #include <QScrollBar>
 #include <set>
 
+#include "gui/signin/shownparts.h"
 #include "gui/visit/visitdriver.h"
 #include "gui/walk/walk_fixture.h"
 #include "pieces/pressbutton.h"
@@ -32,13 +33,15 @@ class VisitRoom : public Walk {
         }
     }
     void expectWhole(const char* name) {
-        auto* widget = shown()->findChild<QWidget*>(QLatin1String(name));
-        if (widget == nullptr || !widget->isVisible()) return;
+        const auto* widget = gui::shownPart<QWidget>(*shown(), QLatin1String(name));
+        if (widget == nullptr) return;
         EXPECT_EQ(widget->visibleRegion().boundingRect().size(), widget->size())
             << m_where << ": " << name;
         ++m_checked;
+        m_seen.insert(name);
     }
     std::string m_where;
+    std::set<std::string> m_seen;
     int m_checked = 0;
 };
 
@@ -62,13 +65,14 @@ TEST_F(VisitRoom, TheKeysStandInOneRow) {
 }
 
 TEST_F(VisitRoom, WhatIsSaidNowAndWhatACardOffersIsInSight) {
+    const char* const said[] = {"sentence", "wayBackNow", "cardTitle", "cardCall", "takeOver",
+                                "stop",     "takeBack",   "learners",  "key-next", "band"};
     for (const double factor : {1.0, 1.5, 2.0})
-        atEach(factor, [this] {
-            for (const char* name : {"sentence", "wayBackNow", "cardTitle", "cardCall", "takeOver",
-                                     "stop", "takeBack", "learners", "key-next", "band"})
-                expectWhole(name);
+        atEach(factor, [this, &said] {
+            for (const char* name : said) expectWhole(name);
         });
     EXPECT_GE(m_checked, 3 * 10);
+    EXPECT_EQ(m_seen, std::set<std::string>(std::begin(said), std::end(said)));
 }
 
 namespace {

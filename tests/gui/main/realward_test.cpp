@@ -1,0 +1,131 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the program puts together for real people: the file, the gate, the windows, the auditor.
+#include <QAbstractButton>
+#include <QTemporaryDir>
+#include <QtTest/QTest>
+
+#include "compose.h"
+#include "gui/signin/shownparts.h"
+#include "look.h"
+#include "main/entrance.h"
+#include "main/mainwindow.h"
+#include "settings/settings.h"
+#include "signin/gatedoor.h"
+#include "signin/signinwindow.h"
+#include "verifying.h"
+
+class RealWard : public testing::Test {
+  protected:
+    void SetUp() override {
+        ui::Look::instance();
+        auto ward = app::composeSealed(m_folder.path(), m_clock, {seal::Cost::least(), true});
+        ASSERT_TRUE(ward.ok()) << base::english(ward.error());
+        m_ward = std::move(*ward);
+        const gate::Newcomer first{"Solveig Aranda", "SA", record::Role::Educator};
+        ASSERT_TRUE(m_ward.gate->found(first, passphrase()).now().ok());
+        m_ward.gate->signOut();
+        m_door = std::make_unique<ui::GateDoor>(*m_ward.gate);
+        m_auditor = std::make_unique<app::RecordAuditor>(*m_ward.ledger, *m_ward.gate);
+        m_entrance =
+            std::make_unique<ui::Entrance>(*m_door, *m_auditor, m_clock, m_settings,
+                                           [this] { return app::deskOf(m_ward, m_clock); });
+        m_entrance->begin();
+        gui::typeInto(m_entrance->signIn(), "signIn.name", QStringLiteral("Solveig Aranda"));
+        gui::typeInto(m_entrance->signIn(), "signIn.passphrase",
+                      QStringLiteral("nine slow herons wade"));
+        gui::shownPart<QAbstractButton>(m_entrance->signIn(), QStringLiteral("signIn.primary"))
+            ->click();
+        ASSERT_TRUE(QTest::qWaitFor([this] { return m_entrance->window() != nullptr; }, 60'000));
+    }
+    static seal::Secret passphrase() { return seal::Secret::copyOf("nine slow herons wade"); }
+    desk::Desk& desk() const { return *m_entrance->desk(); }
+    void must(record::Payload payload) {
+        const auto reply = desk().say(std::move(payload));
+        ASSERT_TRUE(reply.ok()) << base::english(reply.error());
+    }
+    void addPeople() {
+        const auto learner = base::LearnerId::random();
+        must(record::AddPatient{.name = "Teodor Okonjo", .born = "1961-05-03", .number = "N-1042"});
+        must(record::AskAllergies{});
+        must(record::AddLine{.line = base::LineId::random(),
+                             .kind = "picc",
+                             .inserted = "2026-02-10",
+                             .outsideMm = 40,
+                             .dressing = "transparent",
+                             .securement = "adhesive-device",
+                             .antiseptic = "chlorhexidine-alcohol"});
+        must(record::AddLearner{
+            .learner = learner, .name = "Amara Okonjo", .relationship = "wife", .language = "en"});
+        must(record::AskConsent{
+            .learner = learner, .toTeach = true, .toTell = true, .givenBy = "patient"});
+        must(record::AskNeeds{.learner = learner, .home = "a son, 17"});
+    }
+    void press(const char* name) {
+        auto* button =
+            gui::shownPart<QAbstractButton>(*m_entrance->window(), QString::fromLatin1(name));
+        ASSERT_TRUE(button) << name;
+        ASSERT_TRUE(button->isEnabled()) << name;
+        button->click();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+    }
+    std::vector<record::Use> uses() const {
+        std::vector<record::Use> made;
+        const auto log = desk().useLog();
+        EXPECT_TRUE(log.ok());
+        for (const record::UseLine& one : *log) made.push_back(one.used.said.what);
+        return made;
+    }
+    QString verdict() const {
+        const auto* shown =
+            gui::shownPart<QWidget>(*m_entrance->window(), QStringLiteral("audit.verdict"));
+        return shown ? shown->property("text").toString() : QString();
+    }
+
+    QTemporaryDir m_folder;
+    base::ManualClock m_clock{{.wallMs = 1'772'445'600'000, .bootId = "test", .zone = "UTC"}};
+    app::Sealed m_ward;
+    std::unique_ptr<ui::GateDoor> m_door;
+    std::unique_ptr<app::RecordAuditor> m_auditor;
+    ui::Settings m_settings{m_folder.filePath(QStringLiteral("settings.ini"))};
+    std::unique_ptr<ui::Entrance> m_entrance;
+};
+
+namespace {
+
+using record::Use;
+
+TEST_F(RealWard, WritesDownWhoLookedAndTookAlong) {
+    addPeople();
+    ASSERT_TRUE(desk().openRecord(desk().view().cards.front().patient, {}).ok());
+    press("place.5");
+    press("papers.copy");
+    EXPECT_EQ(uses(), (std::vector<Use>{Use::Exported, Use::Opened, Use::SignedIn, Use::SignedOut,
+                                        Use::SignedIn}));
+    const auto log = desk().useLog();
+    EXPECT_EQ(log->front().who, "Solveig Aranda");
+    EXPECT_EQ(log->front().whose, "Teodor Okonjo");
+    EXPECT_EQ(log->front().used.said.object, "chart-note");
+}
+
+TEST_F(RealWard, IsVerifiedByItsOwnWindowWithEveryKey) {
+    addPeople();
+    press("teacher");
+    press("account.audit");
+    press("audit.primary");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !verdict().isEmpty(); }));
+    EXPECT_TRUE(verdict().endsWith(QLatin1String("Nothing is wrong"))) << verdict().toStdString();
+    EXPECT_EQ(uses().front(), Use::Verified);
+    const auto report = m_auditor->verify({});
+    ASSERT_TRUE(report.ok());
+    EXPECT_TRUE(report->isComplete());
+    EXPECT_EQ(report->opened, report->head.size);
+}
+
+TEST_F(RealWard, LettersThatAreOfNoPaperAreRefused) {
+    for (const char* typed : {"rubbish", "7:rubbish", "99999999999999999999:ab"})
+        EXPECT_FALSE(m_auditor->verify(typed).ok()) << typed;
+}
+
+}  // namespace
