@@ -25,16 +25,18 @@ bool isIndexed(Database& database, const ledger::Entry& entry, std::uint64_t seq
            subject->isValid();
 }
 
-/// Rows that lead to no entry, or an edge that is another.
-base::Outcome checkTail(Database& database, proof::Verifier& verifier, std::uint64_t& edgeSize) {
+/// Rows that lead to no entry, or an edge that is another than opening asks for.
+base::Outcome checkTail(Database& database, proof::Verifier& verifier,
+                        const ledger::RightEdge& previous, std::uint64_t& edgeSize) {
     const ledger::Tail& tail = verifier.tail();
-    const auto edge = database.rows("SELECT edge, tick FROM right_edge");
+    const auto edge = database.rows("SELECT edge, previous, tick FROM right_edge");
     if (!edge) return edge.error();
     if (edge->size() == 1)
         if (const auto stored = ledger::RightEdge::parse(textOf(edge->front()[0])))
             edgeSize = stored->size();
     const bool fits = edge->size() == 1 && textOf(edge->front()[0]) == tail.edge.text() &&
-                      countOf(edge->front()[1]) == tail.tick;
+                      textOf(edge->front()[1]) == previous.text() &&
+                      countOf(edge->front()[2]) == tail.tick;
     if (!fits) verifier.find(proof::at(Kind::RightEdge, tail.edge.size()));
     for (const char* sql : {"SELECT seq FROM command WHERE seq NOT IN (SELECT seq FROM entry)",
                             "SELECT seq FROM subject WHERE seq NOT IN (SELECT seq FROM entry)"}) {
@@ -89,7 +91,9 @@ base::Outcome eachEntry(Database& database, const EntryVisitor& visit) {
 base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds) {
     const auto codec = grounds.codec;
     proof::Verifier verifier(std::move(grounds));
+    ledger::RightEdge previous;  // without the last entry
     const auto read = eachEntry(database, [&](std::uint64_t seq, const std::string& bytes) {
+        previous = verifier.tail().edge;
         verifier.look(seq, bytes);
         if (verifier.last() && !isIndexed(database, *verifier.last(), seq))
             verifier.find(proof::at(Kind::Index, seq));
@@ -97,7 +101,7 @@ base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds
     });
     if (!read) return read.error();
     CheckReport report;
-    if (const auto done = checkTail(database, verifier, report.edgeSize); !done)
+    if (const auto done = checkTail(database, verifier, previous, report.edgeSize); !done)
         return done.error();
     if (const auto done = checkBlobs(database, *codec, verifier); !done) return done.error();
     static_cast<proof::Report&>(report) = verifier.finish();

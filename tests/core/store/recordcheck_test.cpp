@@ -117,6 +117,9 @@ TEST(RecordCheck, NamesAnIndexThatLeadsNowhere) {
 TEST(RecordCheck, NamesAnotherEdgeAndAnotherBlob) {
     EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE right_edge SET tick = 70")),
               std::vector{Kind::RightEdge});
+    EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE right_edge SET previous = '0:'")),
+              std::vector{Kind::RightEdge})
+        << "the one before the last entry, which opening holds that entry against";
     EXPECT_EQ(damagesAfter(QStringLiteral("DELETE FROM right_edge")), std::vector{Kind::RightEdge});
     EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE blob SET bytes = x'00'")),
               std::vector{Kind::Blob});
@@ -142,7 +145,7 @@ TEST(RecordCheck, HeadOfAnEarlierSizeIsThatOfThen) {
     EXPECT_EQ(ledger->headAt(6).value(), std::nullopt);
 }
 
-/// What opening says after this was done to a closed record.
+/// What opening says after this was done to a closed record, which then is never called intact.
 Code refusalAfter(const QString& sql) {
     const RecordFolder folder;
     {
@@ -150,6 +153,8 @@ Code refusalAfter(const QString& sql) {
         fillRecord(*ledger);
         tamper(ledger->database(), sql);
     }
+    const auto report = SqlLedger::checkFile(folder.path(), OpenMode::Demonstration);
+    EXPECT_FALSE(report && report->isIntact()) << sql.toStdString();
     return folder.refusal();
 }
 
@@ -159,6 +164,8 @@ TEST(RecordCheck, OpeningHoldsTheLastEntryAgainstTheEdge) {
     EXPECT_EQ(refusalAfter(QStringLiteral("UPDATE entry SET bytes = x'00' WHERE seq = 5")),
               Code::StoreDamaged);
     EXPECT_EQ(refusalAfter(QStringLiteral("UPDATE right_edge SET edge = previous")),
+              Code::StoreEdgeWrong);
+    EXPECT_EQ(refusalAfter(QStringLiteral("UPDATE right_edge SET previous = '0:'")),
               Code::StoreEdgeWrong);
     EXPECT_EQ(refusalAfter(QStringLiteral("UPDATE right_edge SET tick = tick + 1")),
               Code::StoreEdgeWrong);
