@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/recordcheck.h"
 
+#include <limits>
+
 #include "ledger/blob.h"
+#include "ledger/jcs.h"
 #include "store/values.h"
 
 namespace store {
@@ -11,6 +14,7 @@ namespace {
 using proof::Kind;
 
 constexpr int entriesAtOnce = 500;
+constexpr std::uint64_t largestPlace = ledger::largestInteger;
 
 /// Whether an entry is found by its command and its subject.
 bool isIndexed(Database& database, const ledger::Entry& entry, std::uint64_t seq) {
@@ -74,16 +78,20 @@ base::Outcome checkBlobs(Database& database, ledger::Codec& codec, proof::Verifi
 }  // namespace
 
 base::Outcome eachEntry(Database& database, const EntryVisitor& visit) {
-    std::uint64_t from = 0;
+    qlonglong from = std::numeric_limits<qlonglong>::min();
     for (;;) {
         const auto rows =
             database.rows("SELECT seq, bytes FROM entry WHERE seq >= ? ORDER BY seq LIMIT ?",
-                          {countValue(from), entriesAtOnce});
+                          {from, entriesAtOnce});
         if (!rows) return rows.error();
         if (rows->empty()) return base::Done{};
         for (const Row& row : *rows) {
-            from = countOf(row[0]) + 1;
-            if (!visit(from - 1, bytesOf(row[1]))) return base::Done{};
+            // SQLite trusts the file for the order: one that was made by hand may have none.
+            const qlonglong seq = row[0].toLongLong();
+            if (seq < from) return base::Error{base::Code::StoreDamaged, {std::to_string(seq)}};
+            const bool isLast = seq == std::numeric_limits<qlonglong>::max();
+            if (!visit(countOf(row[0]), bytesOf(row[1])) || isLast) return base::Done{};
+            from = seq + 1;
         }
     }
 }
@@ -93,13 +101,18 @@ base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds
     proof::Verifier verifier(std::move(grounds));
     ledger::RightEdge previous;  // without the last entry
     const auto read = eachEntry(database, [&](std::uint64_t seq, const std::string& bytes) {
+        if (seq > largestPlace) {
+            verifier.find(proof::at(Kind::OtherPlace, largestPlace));
+            return true;
+        }
         previous = verifier.tail().edge;
         verifier.look(seq, bytes);
         if (verifier.last() && !isIndexed(database, *verifier.last(), seq))
             verifier.find(proof::at(Kind::Index, seq));
         return true;
     });
-    if (!read) return read.error();
+    if (!read && read.error().code != base::Code::StoreDamaged) return read.error();
+    if (!read) verifier.find(proof::at(Kind::OtherPlace, verifier.tail().edge.size()));
     CheckReport report;
     if (const auto done = checkTail(database, verifier, previous, report.edgeSize); !done)
         return done.error();

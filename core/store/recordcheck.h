@@ -22,7 +22,8 @@ struct CheckReport : proof::Report {
 base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds);
 
 /// Calls with the place and the bytes of every entry in order, some at a time, until it returns
-/// false.
+/// false. A place that is none, below 0 or beyond 2^53 - 1, comes as one beyond. Errors:
+/// StoreDamaged when the file has no order, those of the disk.
 using EntryVisitor = std::function<bool(std::uint64_t seq, const std::string& bytes)>;
 base::Outcome eachEntry(Database& database, const EntryVisitor& visit);
 

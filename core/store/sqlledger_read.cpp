@@ -67,8 +67,15 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::withoutSubject() const {
 
 base::Result<std::vector<ledger::Entry>> SqlLedger::readFrom(std::uint64_t seq,
                                                              std::size_t limit) const {
-    return entries("SELECT seq, bytes FROM entry WHERE seq >= ? ORDER BY seq LIMIT ?",
-                   {countValue(seq), countValue(limit)});
+    auto found = entries("SELECT seq, bytes FROM entry WHERE seq >= ? ORDER BY seq LIMIT ?",
+                         {countValue(seq), countValue(limit)});
+    if (!found) return found;
+    std::uint64_t next = seq;  // whoever reads on from the last one gets to an end
+    for (const ledger::Entry& entry : *found) {
+        if (entry.seq < next) return Error{Code::StoreDamaged, {std::to_string(entry.seq)}};
+        next = entry.seq + 1;
+    }
+    return found;
 }
 
 base::Result<std::string> SqlLedger::putBlob(const std::string& bytes,
@@ -191,7 +198,8 @@ base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode
 
 base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) const {
     ledger::RightEdge edge;
-    const auto read = eachEntry(*m_database, [&](std::uint64_t, const std::string& bytes) {
+    const auto read = eachEntry(*m_database, [&](std::uint64_t seq, const std::string& bytes) {
+        if (seq != edge.size()) return false;
         if (edge.size() < size) edge.append(ledger::leafHash(bytes));
         return edge.size() < size;
     });

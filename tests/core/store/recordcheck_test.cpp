@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/recordcheck.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <random>
@@ -103,6 +104,56 @@ TEST(RecordCheck, NamesEntriesThatChangedPlaces) {
     const std::vector expected{Kind::OtherPlace, Kind::TickBack, Kind::Doubled, Kind::Index,
                                Kind::RightEdge};
     EXPECT_EQ(damages, expected);
+}
+
+TEST(RecordCheck, NamesPlacesThatNoEntryHasAndComesToAnEnd) {
+    for (const char* place :
+         {"9223372036854775807", "9007199254740992", "-1", "-9223372036854775807 - 1"}) {
+        const RecordFolder folder;
+        const auto ledger = folder.open();
+        fillRecord(*ledger);
+        const ledger::Head head = ledger->head();
+        tamper(ledger->database(), QStringLiteral("PRAGMA ignore_check_constraints = ON"));
+        tamper(ledger->database(), QStringLiteral("INSERT INTO entry (seq, bytes) SELECT %1, bytes "
+                                                  "FROM entry WHERE seq = 5")
+                                       .arg(QLatin1String(place)));
+        const auto report = ledger->check();
+        ASSERT_TRUE(report.ok());
+        ASSERT_EQ(report->findings.size(), 1U) << place;
+        EXPECT_EQ(report->findings[0], proof::at(Kind::OtherPlace, 9007199254740991)) << place;
+        EXPECT_FALSE(ledger->rebuild({}).ok()) << "nothing is built on it";
+        EXPECT_EQ(ledger->headAt(6)->value_or(head), head) << "or none";
+    }
+}
+
+/// Changes the places of two rows of a table that is one page ("Database File Format", 1.6: after
+/// eight bytes a leaf has the offsets of its cells, two bytes each).
+void exchangeRows(std::string& file, std::size_t page, std::size_t one, std::size_t other) {
+    const std::size_t pageBytes = 4096, at = (page - 1) * pageBytes;
+    ASSERT_EQ(file[at], 13) << "a leaf of a table";
+    for (std::size_t i = 0; i < 2; ++i)
+        std::swap(file[at + 8 + 2 * one + i], file[at + 8 + 2 * other + i]);
+}
+
+TEST(RecordCheck, NamesAFileWhoseRowsHaveNoOrder) {
+    const RecordFolder folder;
+    std::size_t page = 0;
+    {
+        const auto ledger = folder.open();
+        fillRecord(*ledger);
+        page = ledger->database()
+                   .value("SELECT rootpage FROM sqlite_schema WHERE name = 'entry'")
+                   ->toULongLong();
+    }
+    std::string file = support::bytesOfFile(folder.path());
+    exchangeRows(file, page, 2, 3);
+    support::putFile(folder.path(), file);
+    const auto ledger = folder.open();
+    ASSERT_NE(ledger, nullptr);
+    const auto report = ledger->check();
+    EXPECT_EQ(report->findings.front().kind, Kind::Gap);
+    EXPECT_THAT(report->findings, testing::Contains(proof::at(Kind::OtherPlace, 3)));
+    EXPECT_EQ(ledger->readFrom(0, 100).error().code, Code::StoreDamaged);
 }
 
 TEST(RecordCheck, NamesAnIndexThatLeadsNowhere) {
