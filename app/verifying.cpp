@@ -28,6 +28,9 @@ base::Outcome checkDerived(store::SqlLedger& ledger, proof::Report& report) {
 base::Result<proof::Report> verifyOpen(store::SqlLedger& ledger,
                                        const std::shared_ptr<const seal::Keyring>& ring,
                                        const std::vector<proof::KnownHead>& heads) {
+    // The entries and what was made from them, though somebody writes meanwhile.
+    const auto moment = ledger.moment();
+    if (!moment) return moment.error();
     auto report = ledger.check(heads, ring);
     if (!report) return report.error();
     if (const auto done = checkDerived(ledger, *report); !done) return done.error();

@@ -34,6 +34,15 @@ base::Outcome nameNewRecord(Database& database, OpenMode mode) {
 
 }  // namespace
 
+SqlLedger::SqlLedger(std::optional<FileLock> lock, std::unique_ptr<Database> database,
+                     ledger::Lineage lineage)
+    : m_lock(std::move(lock)),
+      m_database(std::move(database)),
+      m_keys(*m_database),
+      m_cardShelf(*m_database),
+      m_cards(m_cardShelf),
+      m_lineage(std::move(lineage)) {}
+
 /// Makes a record beside its name and gives it the name when it is whole.
 base::Outcome SqlLedger::make(const std::string& path, OpenMode mode, const FillNew& fill) {
     const std::string part = path + ".new";
@@ -138,6 +147,9 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::load(std::optional<FileLock>
 }
 
 base::Outcome SqlLedger::verifyTail() {
+    // The end and the last entry are of one moment, whoever writes in between.
+    const auto moment = Snapshot::begin(*m_database);
+    if (!moment) return moment.error();
     const auto rows = m_database->rows("SELECT edge, previous, tick FROM right_edge");
     if (!rows) return rows.error();
     if (rows->size() != 1) return Error{Code::StoreEdgeWrong};

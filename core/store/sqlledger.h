@@ -18,6 +18,7 @@
 #include "store/recordcheck.h"
 #include "store/sqlcardshelf.h"
 #include "store/sqlkeyshelf.h"
+#include "store/transaction.h"
 
 namespace store {
 
@@ -36,7 +37,8 @@ class SqlLedger : public ledger::Ledger {
     /// StoreDamaged, and of a new one those of `fill`.
     static base::Result<std::unique_ptr<SqlLedger>> open(const std::string& path, OpenMode mode,
                                                          const FillNew& fill = {});
-    /// Opens to read beside a copy that writes. head() is that of the moment of opening.
+    /// Opens to read beside a copy that writes. head() is that of the moment of opening, or of
+    /// the last moment().
     static base::Result<std::unique_ptr<SqlLedger>> openToRead(const std::string& path,
                                                                OpenMode mode);
     /// Opens after making the index and the right edge from the entries again; for a record whose
@@ -48,6 +50,10 @@ class SqlLedger : public ledger::Ledger {
     /// of inspect() and bringUpToDate(), StoreMissing, StoreOtherKind. Sealed bodies stay closed.
     static base::Result<CheckReport> checkFile(const std::string& path, OpenMode mode,
                                                const proof::KnownHeads& heads = {});
+
+    /// While what it gives lives, all that is read is of one moment, whoever else writes, and
+    /// head() is that of this moment. Errors: as open() says of the end of the record.
+    base::Result<Snapshot> moment();
 
     bool isReadOnly() const { return m_database->access() == Access::ReadOnly; }
 
@@ -104,13 +110,7 @@ class SqlLedger : public ledger::Ledger {
                                                                 const FillNew& fill);
     static base::Outcome make(const std::string& path, OpenMode mode, const FillNew& fill);
     SqlLedger(std::optional<FileLock> lock, std::unique_ptr<Database> database,
-              ledger::Lineage lineage)
-        : m_lock(std::move(lock)),
-          m_database(std::move(database)),
-          m_keys(*m_database),
-          m_cardShelf(*m_database),
-          m_cards(m_cardShelf),
-          m_lineage(std::move(lineage)) {}
+              ledger::Lineage lineage);
 
     base::Result<std::vector<ledger::Entry>> write(const std::vector<ledger::Draft>& drafts,
                                                    const base::Instant& now,

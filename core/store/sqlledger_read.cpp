@@ -110,6 +110,13 @@ base::Result<ledger::RightEdge> SqlLedger::storedEdge() const {
     return *edge;
 }
 
+base::Result<Snapshot> SqlLedger::moment() {
+    auto moment = Snapshot::begin(*m_database);
+    if (!moment || !isReadOnly()) return moment;
+    if (const auto fits = verifyTail(); !fits) return fits.error();
+    return moment;
+}
+
 template <class Read>
 auto SqlLedger::atOneMoment(const Read& read) const -> decltype(read(ledger::RightEdge())) {
     if (!isReadOnly()) return read(m_tail.edge);

@@ -23,12 +23,12 @@ base::Outcome Transaction::commit() {
 }
 
 base::Result<Snapshot> Snapshot::begin(Database& database) {
-    if (const auto begun = database.run("BEGIN"); !begun) return begun.error();
+    if (const auto begun = database.run("SAVEPOINT moment"); !begun) return begun.error();
     return Snapshot(database);
 }
 
 Snapshot::~Snapshot() {
-    if (m_database) static_cast<void>(m_database->run("COMMIT").ok());
+    if (m_database) static_cast<void>(m_database->run("RELEASE moment").ok());
 }
 
 base::Outcome emptyJournal(Database& database) {

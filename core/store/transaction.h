@@ -24,7 +24,8 @@ class Transaction {
     Database* m_database;  ///< nullptr once it has ended
 };
 
-/// While it lives everything that is read is of one moment, also beside a copy that writes.
+/// While it lives everything that is read is of one moment, also beside a copy that writes. Inside
+/// another one it is of that one's moment.
 class Snapshot {
   public:
     static base::Result<Snapshot> begin(Database& database);
