@@ -104,7 +104,7 @@ class Ledger {
                                                       std::size_t limit) const = 0;
 
     /// Keeps bytes under their SHA-256 (hex): packs, which anybody may read, and a patient's drawn
-    /// signatures, which are sealed as their entries are.
+    /// signatures, which are sealed as their entries are. Errors: SealKeyMissing as of append().
     virtual base::Result<std::string> putBlob(
         const std::string& bytes, const std::optional<base::PatientId>& subject = {}) = 0;
     /// Nothing where there is none, or when its key is not at hand.

@@ -155,6 +155,7 @@ base::Result<std::vector<Entry>> MemoryLedger::readFrom(std::uint64_t seq,
 
 base::Result<std::string> MemoryLedger::putBlob(const std::string& bytes,
                                                 const std::optional<base::PatientId>& subject) {
+    if (m_isSealed && !m_codec->seals()) return base::Error{base::Code::SealKeyMissing};
     auto kept = keptBlob(*m_codec, bytes, subject);
     if (!kept) return kept.error();
     m_blobs.emplace(kept->digest, std::move(kept->stored));

@@ -81,6 +81,7 @@ base::Result<std::vector<ledger::Entry>> SqlLedger::readFrom(std::uint64_t seq,
 base::Result<std::string> SqlLedger::putBlob(const std::string& bytes,
                                              const std::optional<base::PatientId>& subject) {
     if (isReadOnly()) return Error{Code::StoreReadOnly};
+    if (m_isSealed && !m_codec->seals()) return Error{Code::SealKeyMissing};
     const auto kept = ledger::keptBlob(*m_codec, bytes, subject);
     if (!kept) return kept.error();
     const auto put =

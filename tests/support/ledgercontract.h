@@ -10,6 +10,7 @@
 #include "ledger/ledger.h"
 #include "ledger/merkle.h"
 #include "support/ledgerdrafts.h"
+#include "support/sealedledger.h"
 
 /// What every Ledger keeps to, whatever it is stored in. Included by one test file for each kind,
 /// which instantiates the suite with a way to make an empty one.
@@ -153,6 +154,23 @@ TEST_P(LedgerContract, KeepsAPatientsBlobsByTheirKey) {
     const bool isHidden = *digest != ledger::toHex(ledger::sha256("drawn"));
     EXPECT_EQ(isHidden, isSealed());
     EXPECT_EQ(*others != *digest, isSealed());
+}
+
+TEST_P(LedgerContract, KeepsNoBlobOpenBesideSealedEntries) {
+    seal::KeyRows rows;
+    const auto sealing = std::make_shared<seal::SealingCodec>(newKeyring(rows, m_ledger->id()),
+                                                              m_ledger->keyShelf());
+    m_ledger->use(sealing);
+    const auto whose = base::PatientId::random();
+    write({draftSaying("sealed", whose)});
+    m_ledger->use(ledger::plainCodec());
+    const auto refused = m_ledger->putBlob("drawn", whose);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_EQ(refused.error().code, base::Code::SealKeyMissing);
+    m_ledger->use(sealing);
+    const auto open = m_ledger->blob(ledger::toHex(ledger::sha256("drawn")));
+    EXPECT_EQ(open.value(), std::nullopt) << "nothing of it was stored";
+    EXPECT_EQ(m_ledger->blob(m_ledger->putBlob("drawn", whose).value()).value(), "drawn");
 }
 
 TEST_P(LedgerContract, FindsCardsByTheBeginningsOfWords) {
