@@ -40,7 +40,9 @@ struct Derived {
     /// Put in place of the rows of the same kind and id. They stay in a rebuild(), as no entry has
     /// what they hold.
     std::vector<AccessRow> access = {};
-    /// Whose keys are destroyed with it, see Ledger::forget().
+    /// Who is erased with it: every key of theirs is destroyed, their cards and open visit are
+    /// taken away, and what named them beside others is closed anew. Their entries stay and nobody
+    /// can open them.
     std::optional<base::PatientId> forgets = {};
 
     bool operator==(const Derived&) const = default;
@@ -117,9 +119,6 @@ class Ledger {
     /// Puts these in the place of all derived rows. Errors: SealKeyMissing when the ledger is
     /// sealed and its codec is not.
     virtual base::Outcome rebuild(const Derived& all) = 0;
-    /// Erases one patient: destroys every key of theirs, takes their cards and open visit away and
-    /// closes anew what named them beside others. The entries stay and nobody can open them.
-    virtual base::Outcome forget(const base::PatientId& patient) = 0;
 };
 
 }  // namespace ledger

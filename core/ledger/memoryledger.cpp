@@ -109,7 +109,7 @@ base::Result<std::vector<Entry>> MemoryLedger::append(const std::vector<Draft>& 
     }
     putRest(derived);
     if (derived.forgets)
-        if (const auto gone = forgetNow(*derived.forgets); !gone) return gone.error();
+        if (const auto gone = forget(*derived.forgets); !gone) return gone.error();
     return entries;
 }
 
@@ -198,9 +198,7 @@ base::Outcome MemoryLedger::rebuild(const Derived& all) {
     return base::Done{};
 }
 
-base::Outcome MemoryLedger::forget(const base::PatientId& patient) { return forgetNow(patient); }
-
-base::Outcome MemoryLedger::forgetNow(const base::PatientId& patient) {
+base::Outcome MemoryLedger::forget(const base::PatientId& patient) {
     if (const auto gone = m_cards.book.forget(patient, m_tail.edge); !gone) return gone;
     if (m_openVisit && m_openVisit->patient == patient) m_openVisit.reset();
     return m_keys.erase(patient);

@@ -76,7 +76,6 @@ class MemoryLedger : public Ledger {
     base::Result<std::optional<OpenVisitRow>> openVisit() const override { return m_openVisit; }
     base::Result<int> foldVersion() const override { return m_foldVersion; }
     base::Outcome rebuild(const Derived& all) override;
-    base::Outcome forget(const base::PatientId& patient) override;
 
     /// The entries as a disk would hold them.
     const std::vector<std::string>& stored() const { return m_bytes; }
@@ -90,7 +89,7 @@ class MemoryLedger : public Ledger {
     base::Result<Entry> at(std::size_t seq) const { return readEntry(m_bytes[seq], *m_codec); }
     base::Result<std::vector<Entry>> matching(const std::optional<base::PatientId>& subject) const;
     void putRest(const Derived& derived);
-    base::Outcome forgetNow(const base::PatientId& patient);
+    base::Outcome forget(const base::PatientId& patient);
 
     base::LedgerId m_id;
     Tail m_tail;

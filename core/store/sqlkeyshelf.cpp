@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/sqlkeyshelf.h"
 
-#include "store/transaction.h"
 #include "store/values.h"
 
 namespace store {
@@ -35,15 +34,9 @@ base::Outcome SqlKeyShelf::put(const KeyRow& row) {
                           {textValue(row.id), textValue(row.subject.text()), textValue(row.text)});
 }
 
-base::Outcome SqlKeyShelf::destroy(const base::PatientId& subject) {
+base::Outcome SqlKeyShelf::erase(const base::PatientId& subject) {
     return m_database.run("UPDATE subject_key SET text = '' WHERE patient = ?",
                           {textValue(subject.text())});
-}
-
-base::Outcome SqlKeyShelf::erase(const base::PatientId& subject) {
-    if (const auto erased = destroy(subject); !erased) return erased;
-    // The journal still has the page as it was; emptied, it has not.
-    return emptyJournal(m_database);
 }
 
 }  // namespace store

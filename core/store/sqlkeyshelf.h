@@ -7,9 +7,9 @@
 
 namespace store {
 
-/// The rows of subject_key. Runs inside the transaction that is open, if one is; only erase() has
-/// to be called outside of one, since it empties the journal too. Copies of the file, and what a
-/// disk keeps of blocks written before, are out of its reach.
+/// The rows of subject_key. Runs inside the transaction that is open, if one is. The journal that
+/// still has what was erased is for the ledger to empty; copies of the file, and what a disk keeps
+/// of blocks written before, are out of reach.
 class SqlKeyShelf : public ledger::KeyShelf {
   public:
     explicit SqlKeyShelf(Database& database) : m_database(database) {}
@@ -19,8 +19,6 @@ class SqlKeyShelf : public ledger::KeyShelf {
         const base::PatientId& subject) const override;
     base::Outcome put(const ledger::KeyRow& row) override;
     base::Outcome erase(const base::PatientId& subject) override;
-    /// The same without emptying the journal, inside a transaction.
-    base::Outcome destroy(const base::PatientId& subject);
 
   private:
     base::Result<std::optional<ledger::KeyRow>> one(const char* sql,

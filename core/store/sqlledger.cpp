@@ -294,30 +294,12 @@ base::Outcome SqlLedger::rebuildAll(const ledger::Derived& all) {
     return transaction->commit();
 }
 
-base::Outcome SqlLedger::forget(const base::PatientId& patient) {
-    if (auto done = forgetAll(patient); !done) {
-        m_cards.forgetRead();
-        return done;
-    }
-    // The journal still has the pages as they were; emptied, it has not.
-    m_keepsFormerKeys = true;
-    dropFormerKeys();
-    return base::Done{};
-}
-
-base::Outcome SqlLedger::forgetAll(const base::PatientId& patient) {
-    auto transaction = Transaction::begin(*m_database);
-    if (!transaction) return transaction.error();
-    if (const auto done = forgetRows(patient, m_tail.edge); !done) return done;
-    return transaction->commit();
-}
-
 base::Outcome SqlLedger::forgetRows(const base::PatientId& patient, const ledger::RightEdge& edge) {
     if (const auto done = m_cards.forget(patient, edge); !done) return done;
     const auto closed =
         m_database->run("DELETE FROM open_visit WHERE patient = ?", {textValue(patient.text())});
     if (!closed) return closed;
-    return m_keys.destroy(patient);
+    return m_keys.erase(patient);
 }
 
 }  // namespace store

@@ -79,7 +79,6 @@ class SqlLedger : public ledger::Ledger {
     base::Result<std::optional<ledger::OpenVisitRow>> openVisit() const override;
     base::Result<int> foldVersion() const override;
     base::Outcome rebuild(const ledger::Derived& all) override;
-    base::Outcome forget(const base::PatientId& patient) override;
 
     /// Goes on under a new id after what was restored. The next entry tells of it.
     base::Outcome continueAs(const base::LedgerId& id);
@@ -119,7 +118,6 @@ class SqlLedger : public ledger::Ledger {
                                const ledger::Tail& next);
     base::Outcome writeCards(const ledger::Derived& derived, const ledger::RightEdge& after);
     base::Outcome rebuildAll(const ledger::Derived& all);
-    base::Outcome forgetAll(const base::PatientId& patient);
     base::Outcome forgetRows(const base::PatientId& patient, const ledger::RightEdge& edge);
     /// Calls with the edge that the rows of this moment belong to.
     template <class Read>

@@ -34,7 +34,8 @@ void step(MemoryLedger& ledger, CardModel& model, CardMaker& make, std::shared_p
     const std::uint32_t what = make.below(20);
     if (what == 0 && !before.empty()) {
         const auto patient = before[make.below(std::uint32_t(before.size()))].patient;
-        ASSERT_TRUE(ledger.forget(patient).ok());
+        ASSERT_TRUE(
+            ledger.append({draftSaying("erased")}, instantAt(1), {.forgets = patient}).ok());
         return model.forget(patient);
     }
     if (what == 1) return ledger.use(codec);  // all that was read is forgotten

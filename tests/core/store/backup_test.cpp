@@ -137,7 +137,8 @@ TEST_F(Backup, WhatWasErasedDoesNotComeBack) {
         const auto ledger = m_folder.open();
         const auto gate = gateOf(*ledger);
         ASSERT_TRUE(gate->signIn("Iris Mora", secret(m_irises)).now().ok());
-        ASSERT_TRUE(ledger->forget(m_patient).ok());
+        ASSERT_TRUE(
+            ledger->append({draftSaying("erased")}, instantAt(9), {.forgets = m_patient}).ok());
     }
     ASSERT_TRUE(backUp(m_folder.path(), m_file).ok());
     ASSERT_TRUE(asIris("new.record").ok());

@@ -59,6 +59,10 @@ class SealedCards : public testing::Test {
                          instantAt(7), {.cards = {card}})
                 .ok());
     }
+    void forget(const base::PatientId& patient) {
+        ASSERT_TRUE(
+            m_ledger->append({draftSaying("erased")}, instantAt(8), {.forgets = patient}).ok());
+    }
     std::vector<std::pair<std::string, std::string>> segments() const {
         std::vector<std::pair<std::string, std::string>> found;
         const auto rows = m_ledger->database().rows("SELECT name, bytes FROM segment");
@@ -135,7 +139,7 @@ TEST_F(SealedCards, AreFoundByWhoHasTheKey) {
 TEST_F(SealedCards, NothingOfThemIsReadableOnTheDisk) {
     for (int i = 0; i < 40; ++i) put(cardFor("Quillfeather Amaryllis " + std::to_string(i)));
     ASSERT_TRUE(m_ledger->rebuild({.cards = m_cards}).ok());
-    EXPECT_TRUE(m_ledger->forget(m_cards[1].patient).ok());
+    forget(m_cards[1].patient);
     put(m_cards[0]);
     EXPECT_EQ(readableIn(everything(), planted), std::vector<std::string>()) << "while it is open";
     EXPECT_GT(everything().size(), 40'000U);
@@ -251,7 +255,7 @@ TEST_F(SealedCards, AForgottenPatientLeavesNoRowBehind) {
                                                 {textValue(m_cards[0].learner.text())});
     const std::string cardPart = bytesOf(rows->front()[0]).substr(80, 60);
     EXPECT_NE(everything().find(cardPart), std::string::npos);
-    ASSERT_TRUE(m_ledger->forget(m_cards[0].patient).ok());
+    forget(m_cards[0].patient);
     const std::string disk = everything();
     EXPECT_EQ(disk.find(cardPart), std::string::npos);
     EXPECT_EQ(disk.find(keyPart), std::string::npos);

@@ -130,20 +130,6 @@ TEST_F(SealedRecord, AnErasedPatientIsClosedForGood) {
         << "nothing says that two people did so";
 }
 
-TEST_F(SealedRecord, ADestroyedKeyLeavesNoTraceInFileOrJournal) {
-    const auto ledger = m_folder.open();
-    const std::string key = (*ledger->keyShelf().ofSubject(m_patient))->text;
-    const std::string part = key.substr(key.find("\"sealed\":") + 10, 40);
-    const auto onDisk = [&] {
-        return (support::bytesOfFile(m_folder.path()) +
-                support::bytesOfFile(m_folder.path() + "-wal"))
-                   .find(part) != std::string::npos;
-    };
-    EXPECT_TRUE(onDisk());
-    ASSERT_TRUE(ledger->keyShelf().erase(m_patient).ok());
-    EXPECT_FALSE(onDisk()) << "while it is still open";
-}
-
 TEST_F(SealedRecord, AKeyIsStoredWithItsEntryOrNotAtAll) {
     const auto ledger = m_folder.open();
     signInTo(*ledger);
