@@ -9,6 +9,7 @@
 #include "ledger/base64url.h"
 #include "ledger/jcs.h"
 #include "seal/accessrows.h"
+#include "store/values.h"
 
 namespace store {
 namespace {
@@ -22,7 +23,6 @@ constexpr int form = 1;
 constexpr std::size_t longestForm = 6;                       // digits and the line end
 constexpr std::size_t longestHead = std::size_t{16} << 20U;  // bytes
 constexpr std::size_t longestPiece = std::size_t{1} << 20U;  // bytes
-constexpr std::size_t lengthBytes = 4;
 
 json boxesJson(const std::vector<seal::KeyBox>& boxes) {
     json list = json::array();
@@ -85,13 +85,6 @@ std::string BackupHead::text() const {
 
 std::string backupBeginning() { return std::string(magic) + std::to_string(form) + '\n'; }
 
-std::string lengthText(std::size_t size) {
-    std::string text(lengthBytes, '\0');
-    for (std::size_t i = 0; i < lengthBytes; ++i)
-        text[i] = static_cast<char>((size >> (8 * (lengthBytes - 1 - i))) & 0xffU);
-    return text;
-}
-
 base::Result<BackupHead> readBackupHead(const std::string& path) {
     const auto reader = BackupReader::open(path);
     if (!reader) return reader.error();
@@ -145,9 +138,7 @@ base::Result<std::string> BackupReader::take(std::size_t size) {
 base::Result<std::size_t> BackupReader::takeLength() {
     const auto bytes = take(lengthBytes);
     if (!bytes) return bytes.error();
-    std::size_t size = 0;
-    for (const char byte : *bytes) size = (size << 8U) | static_cast<unsigned char>(byte);
-    return size;
+    return lengthIn(*bytes);
 }
 
 void BackupReader::unlock(const seal::Secret& key) {

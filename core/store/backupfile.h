@@ -13,8 +13,8 @@
 #include "store/meta.h"
 
 /// The file of a backup: a line that names its form, the length of the head and the head as
-/// canonical JSON, then the pieces of the sealed stream, each after its length. Lengths are four
-/// bytes, the most significant first. The head goes into the seal of the first piece.
+/// canonical JSON, then the pieces of the sealed stream, each after its length, see lengthText().
+/// The head goes into the seal of the first piece.
 namespace store {
 
 /// What can be read of a backup without a key. Nothing of it is proven before a piece has opened.
@@ -29,9 +29,8 @@ struct BackupHead {
     std::string text() const;
 };
 
-/// What every backup of this form begins with, and four bytes of length.
+/// What every backup of this form begins with.
 std::string backupBeginning();
-std::string lengthText(std::size_t size);
 
 /// Errors: BackupNotOurs, BackupNewer, BackupCutShort, BackupChanged, FileUnreadable.
 base::Result<BackupHead> readBackupHead(const std::string& path);
@@ -54,7 +53,7 @@ class BackupWriter {
   private:
     BackupWriter(std::string path, int file) : m_path(std::move(path)), m_file(file) {}
     base::Outcome put(std::string_view bytes);
-    base::Outcome putPiece(seal::Piece piece);
+    base::Outcome putPiece(std::string_view plain, seal::Piece piece);
 
     std::string m_path;
     int m_file = -1;

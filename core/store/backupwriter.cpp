@@ -10,6 +10,7 @@
 
 #include "store/backupfile.h"
 #include "store/recordfile.h"
+#include "store/values.h"
 
 namespace store {
 namespace {
@@ -98,24 +99,24 @@ base::Outcome BackupWriter::writeHead(BackupHead head, const seal::KeyRows& rows
     return put(m_with);
 }
 
-base::Outcome BackupWriter::putPiece(seal::Piece piece) {
-    const std::string_view plain =
-        std::string_view(m_plain).substr(0, std::min(m_plain.size(), pieceBytes));
+base::Outcome BackupWriter::putPiece(std::string_view plain, seal::Piece piece) {
     const std::string box = m_sealer->seal(plain, m_with, piece);
     m_with.clear();
-    m_plain.erase(0, plain.size());
     return put(lengthText(box.size()) + box);
 }
 
 base::Outcome BackupWriter::write(std::string_view plain) {
     m_plain.append(plain);
-    while (m_plain.size() > pieceBytes)
-        if (const auto done = putPiece(seal::Piece::Middle); !done) return done;
+    std::string_view left = m_plain;
+    for (; left.size() > pieceBytes; left.remove_prefix(pieceBytes))
+        if (const auto done = putPiece(left.substr(0, pieceBytes), seal::Piece::Middle); !done)
+            return done;
+    m_plain.erase(0, m_plain.size() - left.size());  // once, however long it was
     return base::Done{};
 }
 
 base::Outcome BackupWriter::finish() {
-    if (const auto done = putPiece(seal::Piece::Last); !done) return done;
+    if (const auto done = putPiece(m_plain, seal::Piece::Last); !done) return done;
     if (::fsync(m_file) != 0) return unwritable(m_path);
     if (const auto done = settle(partOf(m_path), m_path); !done) return done;
     ::close(std::exchange(m_file, -1));

@@ -15,7 +15,6 @@ using base::Error;
 using ledger::ByteReader;
 using ledger::ByteWriter;
 
-constexpr std::size_t lengthSize = 4;
 constexpr std::size_t longestRow = std::size_t{64} << 20U;  // bytes
 
 base::Result<std::vector<std::string>> tablesOf(Database& database) {
@@ -75,33 +74,23 @@ std::optional<QVariant> valueFrom(ByteReader& in) {
     return std::nullopt;
 }
 
-std::string framed(ByteWriter& content) {
+std::string afterItsLength(ByteWriter& content) {
     const std::string bytes = content.take();
-    std::string length(lengthSize, '\0');
-    for (std::size_t i = 0; i < lengthSize; ++i)
-        length[i] = static_cast<char>((bytes.size() >> (8 * (lengthSize - 1 - i))) & 0xffU);
-    return length + bytes;
+    return lengthText(bytes.size()) + bytes;
 }
 
 std::string tableRecord(const std::string& table, const std::vector<std::string>& columns) {
     ByteWriter out;
     out.count(static_cast<std::uint64_t>(Record::Table)).text(table).count(columns.size());
     for (const std::string& column : columns) out.text(column);
-    return framed(out);
+    return afterItsLength(out);
 }
 
 std::string rowRecord(const Row& row) {
     ByteWriter out;
     out.count(static_cast<std::uint64_t>(Record::Row)).count(row.size());
     for (const QVariant& value : row) putValue(out, value);
-    return framed(out);
-}
-
-std::size_t lengthIn(std::string_view bytes) {
-    std::size_t size = 0;
-    for (const char byte : bytes.substr(0, lengthSize))
-        size = (size << 8U) | static_cast<unsigned char>(byte);
-    return size;
+    return afterItsLength(out);
 }
 
 base::Outcome writeTable(Database& database, const std::string& table, const TakeBytes& take) {
@@ -111,7 +100,11 @@ base::Outcome writeTable(Database& database, const std::string& table, const Tak
     const std::string sql = "SELECT " + listed(*columns) + " FROM \"" + table + "\" ORDER BY 1";
     base::Outcome taken = base::Done{};
     const auto read = database.each(sql, [&](const Row& row) {
-        taken = take(rowRecord(row));
+        const std::string bytes = rowRecord(row);
+        const std::size_t size = bytes.size() - lengthBytes;
+        taken = size <= longestRow ? take(bytes)
+                                   : Error{Code::BackupRowTooLong,
+                                           {std::to_string(size), std::to_string(longestRow)}};
         return taken.ok();
     });
     return read ? taken : read;
@@ -130,13 +123,14 @@ base::Outcome writeRows(Database& database, const TakeBytes& take) {
 base::Outcome RowReceiver::take(std::string_view bytes) {
     m_left.append(bytes);
     std::size_t at = 0;
-    while (m_left.size() - at >= lengthSize) {
+    while (m_left.size() - at >= lengthBytes) {
         const std::size_t size = lengthIn(std::string_view(m_left).substr(at));
         if (size > longestRow) return Error{Code::BackupChanged};
-        if (m_left.size() - at - lengthSize < size) break;
-        if (const auto done = record(std::string_view(m_left).substr(at + lengthSize, size)); !done)
+        if (m_left.size() - at - lengthBytes < size) break;
+        if (const auto done = record(std::string_view(m_left).substr(at + lengthBytes, size));
+            !done)
             return done;
-        at += lengthSize + size;
+        at += lengthBytes + size;
     }
     m_left.erase(0, at);
     return base::Done{};

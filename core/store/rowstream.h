@@ -8,12 +8,14 @@
 #include "store/database.h"
 
 /// All rows of a record as a stream of bytes: for each table its name and columns, then its rows,
-/// each after its length in four bytes.
+/// each after its length, see lengthText().
 namespace store {
 
 using TakeBytes = std::function<base::Outcome(const std::string& bytes)>;
 
 /// Inside a snapshot. Tables come in the order of their names, rows in that of their first column.
+/// Errors: BackupRowTooLong, as such a row would be refused on the way back; those of the disk and
+/// of `take`.
 base::Outcome writeRows(Database& database, const TakeBytes& take);
 
 /// Puts such rows into the tables of an empty record.

@@ -4,6 +4,7 @@
 
 #include "core/store/backedup.h"
 #include "ledger/bytes.h"
+#include "store/values.h"
 #include "support/faultvfs.h"
 
 namespace store {
