@@ -8,6 +8,7 @@
 #include <cstring>
 
 #include "seal/accessrows.h"
+#include "store/derived.h"
 #include "store/recordfile.h"
 #include "store/rowstream.h"
 #include "store/schema.h"
@@ -30,14 +31,6 @@ base::Result<std::unique_ptr<Database>> openSource(const std::string& record) {
     if (!database) return database.error();
     if (const auto ready = bringUpToDate(**database, builtInSteps()); !ready) return ready.error();
     return database;
-}
-
-base::Result<std::vector<ledger::AccessRow>> accessRowsIn(Database& database) {
-    const auto found = database.rows("SELECT kind, id, text FROM access ORDER BY kind, id");
-    if (!found) return found.error();
-    std::vector<ledger::AccessRow> rows;
-    for (const Row& row : *found) rows.push_back({textOf(row[0]), textOf(row[1]), textOf(row[2])});
-    return rows;
 }
 
 base::Result<Head> storedHead(Database& database) {

@@ -79,6 +79,14 @@ base::Outcome putFold(Database& database, int version) {
         {version});
 }
 
+base::Result<std::vector<ledger::AccessRow>> accessRowsIn(Database& database) {
+    const auto found = database.rows("SELECT kind, id, text FROM access ORDER BY kind, id");
+    if (!found) return found.error();
+    std::vector<ledger::AccessRow> rows;
+    for (const Row& row : *found) rows.push_back({textOf(row[0]), textOf(row[1]), textOf(row[2])});
+    return rows;
+}
+
 base::Outcome clearDerived(Database& database) {
     return runAll(database, {"DELETE FROM open_visit", "DELETE FROM fold"});
 }

@@ -20,6 +20,8 @@ base::Outcome putTail(Database& database, const ledger::Tail& tail,
 /// All but the cards and the fold's version.
 base::Outcome putDerived(Database& database, const ledger::Derived& derived);
 base::Outcome putFold(Database& database, int version);
+/// What people sign in by, ordered by kind and id.
+base::Result<std::vector<ledger::AccessRow>> accessRowsIn(Database& database);
 /// All but the cards and what people sign in by.
 base::Outcome clearDerived(Database& database);
 /// The same after clearIndex(). An entry that stays closed keeps the row of its command, which is

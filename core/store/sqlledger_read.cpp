@@ -152,14 +152,6 @@ base::Result<std::optional<ledger::OpenVisitRow>> SqlLedger::openVisit() const {
 
 namespace {
 
-base::Result<std::vector<ledger::AccessRow>> accessRowsIn(Database& database) {
-    const auto found = database.rows("SELECT kind, id, text FROM access ORDER BY kind, id");
-    if (!found) return found.error();
-    std::vector<ledger::AccessRow> rows;
-    for (const Row& row : *found) rows.push_back({textOf(row[0]), textOf(row[1]), textOf(row[2])});
-    return rows;
-}
-
 /// `grounds` without what lies in the file. All of it is of one moment, also beside a copy that
 /// writes, and the file is locked once instead of for each row.
 base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds) {
