@@ -559,6 +559,18 @@
         <source>This record was erased by two people. Nobody can read it any more, and nothing can be added to it.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The record holds a piece of %1 bytes, and a backup takes none above %2. No backup was made. Keep a copy of the whole folder instead, and tell whoever looks after this computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record was destroyed here. Older copies lie beside it, and what they hold can still be read: %1. Have them destroyed too, by whoever looks after this computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record was destroyed, and its key still lies in the journal, because another program was reading. Close every other one. The key goes with the next thing that is saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>

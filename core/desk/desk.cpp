@@ -75,6 +75,15 @@ base::Outcome Desk::readErased() {
     if (m_view.record && m_view.house.isErased(m_view.record->id)) closeRecord();
     if (auto cards = readCards(); !cards) return cards;
     Q_EMIT changed();
+    return allIsErased();
+}
+
+Outcome Desk::allIsErased() const {
+    const ledger::Remains left = m_ledger.remains();
+    std::string names;
+    for (const std::string& name : left.copies) names += (names.empty() ? "" : ", ") + name;
+    if (!names.empty()) return Error{Code::EraseCopies, {names}};
+    if (left.journal) return Error{Code::EraseJournal};
     return Done{};
 }
 

@@ -54,7 +54,8 @@ class Desk : public QObject {
     // record was opened; no other entry is written.
     /// Again, after somebody signed in or the gate let people in or out.
     base::Outcome readHouse();
-    /// After the gate erased somebody: they leave the list and the view.
+    /// After the gate erased somebody: they leave the list and the view. Errors: those of the
+    /// ledger; EraseCopies and EraseJournal say what the erasure did not reach.
     base::Outcome readErased();
     /// Where people sign in this does nothing: whoever is signed in works here.
     void workAs(const base::StaffId& teacher);
@@ -78,6 +79,7 @@ class Desk : public QObject {
     Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward,
          gate::Gate* gate);
     base::Outcome isHere(const Command& command) const;
+    base::Outcome allIsErased() const;
     base::Outcome sign(ledger::Draft& draft, const record::Payload& payload);
     RecordView viewFor(const Command& command) const;
     void complete(Command& command, const base::Instant& now) const;

@@ -69,6 +69,13 @@ struct Former {
     bool operator==(const Former&) const = default;
 };
 
+/// Where an erasure did not reach, as far as the ledger can tell. Backups it knows nothing of.
+struct Remains {
+    std::vector<std::string> copies =
+        {};                ///< names of files beside the record that hold older ones
+    bool journal = false;  ///< the journal may still have a destroyed key: somebody was reading
+};
+
 /// An append-only Merkle log of entries with the rows derived from it. Everything that returns has
 /// reached the disk; what is refused has changed nothing.
 class Ledger {
@@ -119,6 +126,7 @@ class Ledger {
     /// Puts these in the place of all derived rows. Errors: SealKeyMissing when the ledger is
     /// sealed and its codec is not.
     virtual base::Outcome rebuild(const Derived& all) = 0;
+    virtual Remains remains() const { return {}; }
 };
 
 }  // namespace ledger

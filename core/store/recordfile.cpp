@@ -6,6 +6,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <cstdint>
@@ -77,6 +78,19 @@ bool canWrite(const std::string& path) { return ::access(path.c_str(), W_OK) == 
 
 std::string recordFileIn(const std::string& folder) {
     return (std::filesystem::path(folder) / "ward.record").string();
+}
+
+std::vector<std::string> copiesBeside(const std::string& path) {
+    const std::string begin = std::filesystem::path(path).filename().string() + ".";
+    std::vector<std::string> names;
+    std::error_code failed;  // a folder that can't be listed has no copy that can be named
+    for (std::filesystem::directory_iterator at(folderOf(path), failed), end; !failed && at != end;
+         at.increment(failed)) {
+        std::string name = at->path().filename().string();
+        if (name.starts_with(begin) && !name.ends_with(".lock")) names.push_back(std::move(name));
+    }
+    std::sort(names.begin(), names.end());
+    return names;
 }
 
 bool hasJournal(const std::string& path) {

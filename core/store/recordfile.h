@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "base/result.h"
 
@@ -37,6 +38,9 @@ base::Outcome settle(const std::string& from, const std::string& to);
 void keepPrivate(const std::string& path);
 /// Removes a file of SQLite with its journals, when they are there.
 void removeDatabase(const std::string& path);
+/// The names of the files in the folder of a record that earlier states of it are kept in: from
+/// before a restore or a newer schema, or left by a restore that was killed.
+std::vector<std::string> copiesBeside(const std::string& path);
 /// Whether there is a journal that holds something.
 bool hasJournal(const std::string& path);
 

@@ -79,6 +79,7 @@ class SqlLedger : public ledger::Ledger {
     base::Result<std::optional<ledger::OpenVisitRow>> openVisit() const override;
     base::Result<int> foldVersion() const override;
     base::Outcome rebuild(const ledger::Derived& all) override;
+    ledger::Remains remains() const override;
 
     /// Goes on under a new id after what was restored. The next entry tells of it.
     base::Outcome continueAs(const base::LedgerId& id);

@@ -4,6 +4,7 @@
 #include "ledger/blob.h"
 #include "seal/accessrows.h"
 #include "store/derived.h"
+#include "store/recordfile.h"
 #include "store/sqlledger.h"
 #include "store/transaction.h"
 #include "store/values.h"
@@ -173,6 +174,10 @@ base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds) 
 
 base::Result<std::vector<ledger::AccessRow>> SqlLedger::access() const {
     return accessRowsIn(*m_database);
+}
+
+ledger::Remains SqlLedger::remains() const {
+    return {copiesBeside(m_database->path()), m_keepsFormerKeys};
 }
 
 base::Result<int> SqlLedger::foldVersion() const {

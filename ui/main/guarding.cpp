@@ -28,8 +28,9 @@ void MainWindow::workBehind(DoorWork& work, Auditor& auditor) {
     connect(m_guarded, &GuardedPages::houseChanged, this, &MainWindow::readHouse);
     connect(m_guarded, &GuardedPages::erasingLeft, this, &MainWindow::showPerson);
     connect(m_guarded, &GuardedPages::erased, this, [this] {
-        m_learners->errors()->took(m_desk.readErased());
+        const auto all = m_desk.readErased();
         go(Place::Learners);
+        m_learners->errors()->took(all);  // where it did not reach, on the page that is shown now
     });
     if (m_sign) guardSigning(*m_sign);
 }

@@ -143,6 +143,7 @@ TEST_F(SealedRecord, AKeyIsStoredWithItsEntryOrNotAtAll) {
 TEST_F(ErasedKey, GoesWithTheEntryThatSaysSo) {
     ASSERT_TRUE(isAnywhere());
     ASSERT_TRUE(erase().ok());
+    EXPECT_FALSE(m_ledger->remains().journal);
     EXPECT_FALSE(isAnywhere());
     EXPECT_EQ(m_ledger->readFrom(0, 9)->size(), 3U);
     EXPECT_FALSE(m_ledger->readFrom(0, 9)->at(0).isOpen);
@@ -164,8 +165,10 @@ TEST_F(ErasedKey, IsTakenOutOfTheJournalWhenNobodyReadsThereAnyMore) {
         ASSERT_TRUE((*reader)->database().rows("SELECT count(*) FROM entry").ok());
         ASSERT_TRUE(erase().ok()) << "whoever reads keeps nobody from it";
         EXPECT_TRUE(isAnywhere()) << "the reader may still want the page of before";
+        EXPECT_TRUE(m_ledger->remains().journal) << "which can be asked";
     }
     ASSERT_TRUE(m_ledger->append({draftSaying("later")}, instantAt(9), {}).ok());
+    EXPECT_FALSE(m_ledger->remains().journal);
     EXPECT_FALSE(isAnywhere()) << "tried again with the next entry";
 }
 
