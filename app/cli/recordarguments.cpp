@@ -5,6 +5,7 @@
 #include <charconv>
 #include <map>
 
+#include "ledger/merkle.h"
 #include "seal/papercode.h"
 #include "store/backupfile.h"
 
@@ -13,11 +14,6 @@ namespace {
 
 constexpr std::size_t rootLetters = 64;
 constexpr std::size_t shortLetters = 8;
-
-bool isHex(const std::string& text, std::size_t letters) {
-    return text.size() == letters &&
-           text.find_first_not_of("0123456789abcdef") == std::string::npos;
-}
 
 bool saysNumbers(const std::string& paper) { return paper.find(':') != std::string::npos; }
 
@@ -31,13 +27,14 @@ std::optional<proof::KnownHead> headOfNumbers(const std::string& text) {
     const auto read = std::from_chars(text.data(), end, head.size);
     if (read.ec != std::errc() || read.ptr != end) return std::nullopt;
     head.begin = text.substr(colon + 1);
-    if (isHex(head.begin, rootLetters)) return head;
+    if (ledger::isHex(head.begin, rootLetters)) return head;
     for (const std::string gap : {"\u2026", "..."}) {
         const std::size_t at = head.begin.find(gap);
         if (at == std::string::npos) continue;
         head.end = head.begin.substr(at + gap.size());
         head.begin.resize(at);
-        if (isHex(head.begin, shortLetters) && isHex(head.end, shortLetters)) return head;
+        if (ledger::isHex(head.begin, shortLetters) && ledger::isHex(head.end, shortLetters))
+            return head;
         return std::nullopt;
     }
     return std::nullopt;
@@ -62,6 +59,19 @@ base::Result<std::vector<proof::KnownHead>> RecordArguments::heads() const {
         heads.push_back(std::move(head));
     }
     return heads;
+}
+
+base::Outcome RecordArguments::proveBackups(const seal::Identity& by) const {
+    for (const std::string& file : backups) {
+        auto reader = store::BackupReader::open(file);
+        if (!reader) return reader.error();
+        const auto key = seal::unboxKey(reader->head().boxes, by);
+        if (!key) return key.error();
+        reader->unlock(*key);
+        // The head is bound to the first piece.
+        if (const auto piece = reader->next(); !piece) return piece.error();
+    }
+    return base::Done{};
 }
 
 std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::string>& words,
@@ -92,7 +102,10 @@ std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::str
     }
     for (const std::string& paper : asked.papers)
         if (saysNumbers(paper) && !headOfNumbers(paper)) return std::nullopt;
-    if (const auto text = options.find("--as"); text != options.end()) asked.as = text->second;
+    if (const auto text = options.find("--as"); text != options.end()) {
+        if (text->second.empty()) return std::nullopt;
+        asked.as = text->second;
+    }
     return asked;
 }
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "proof/knownhead.h"
+#include "seal/identity.h"
 
 namespace app {
 
@@ -27,6 +28,9 @@ struct RecordArguments {
     /// What papers and backups say. Errors: those of seal::readCode(), which name the line that is
     /// not as it was printed, and of store::readBackupHead().
     base::Result<std::vector<proof::KnownHead>> heads() const;
+    /// Whether the heads of the backups are those that were sealed with them, as somebody can tell
+    /// whom they were sealed to. Errors: SealKeyMissing, SealRefused, BackupChanged.
+    base::Outcome proveBackups(const seal::Identity& by) const;
 
     /// Nothing where they contradict the usage; `known` are the options with a value.
     static std::optional<RecordArguments> parse(const std::vector<std::string>& words,

@@ -7,6 +7,7 @@
 #include "cli/qtcore.h"
 #include "cli/recordarguments.h"
 #include "cli/recordjson.h"
+#include "cli/recordkeys.h"
 #include "cli/recordreport.h"
 #include "compose.h"
 #include "record/derivation.h"
@@ -65,6 +66,28 @@ ExitCode sayRefused(const base::Error& error, const RecordArguments& asked, std:
                     err);
 }
 
+base::Result<proof::Report> rebuilt(const RecordArguments& asked, int input, std::ostream& err) {
+    OpenMode mode{};
+    const auto before = ofEitherKind(
+        [&](OpenMode kind) { return SqlLedger::checkFile(fileOf(asked), kind); }, mode);
+    if (!before) return before.error();
+    const auto ledger = SqlLedger::openToRebuild(fileOf(asked), mode);
+    if (!ledger) return ledger.error();
+    if (asked.as)
+        if (const auto ring = readByKeysOf(*asked.as, **ledger, input, err); !ring)
+            return ring.error();
+    const auto shelf = compiledShelf();
+    if (!shelf) return shelf.error();
+    const auto derived = record::deriveAll(**ledger, **shelf);
+    if (!derived) return derived.error();
+    proof::Report report{.head = (*ledger)->head(), .signatures = 0};
+    if (report.head.size > 0)  // an empty record has no derived rows at all
+        if (const auto done = (*ledger)->rebuild(*derived); !done) return done.error();
+    if (before->edgeSize > report.head.size)
+        report.findings.push_back({proof::Kind::CutOff, report.head.size, before->edgeSize - 1});
+    return report;
+}
+
 }  // namespace
 
 ExitCode RecordShowCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
@@ -85,25 +108,12 @@ ExitCode RecordShowCommand::run(const std::vector<std::string>& arguments, std::
 
 ExitCode RecordRebuildCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
                                    std::ostream& err) const {
-    const auto asked = RecordArguments::parse(arguments, {"--data"});
+    const auto asked = RecordArguments::parse(arguments, {"--data", "--as"});
     if (!asked) return ExitCode::Usage;
     const QtCore qt;
-    const auto before = SqlLedger::checkFile(fileOf(*asked), OpenMode::Demonstration);
-    if (!before) return sayRefused(before.error(), *asked, out, err);
-    const auto ledger = SqlLedger::openToRebuild(fileOf(*asked), OpenMode::Demonstration);
-    if (!ledger) return sayRefused(ledger.error(), *asked, out, err);
-    const auto shelf = compiledShelf();
-    if (!shelf) return sayRefused(shelf.error(), *asked, out, err);
-    const auto derived = record::deriveAll(**ledger, **shelf);
-    if (!derived) return sayRefused(derived.error(), *asked, out, err);
-    const ledger::Head head = (*ledger)->head();
-    if (head.size > 0)  // an empty record has no derived rows at all
-        if (const auto done = (*ledger)->rebuild(*derived); !done)
-            return sayRefused(done.error(), *asked, out, err);
-    proof::Report report{.head = head, .signatures = 0};
-    if (before->edgeSize > head.size)
-        report.findings.push_back({proof::Kind::CutOff, head.size, before->edgeSize - 1});
-    return tell(report, asked->asJson, out, err);
+    const auto report = rebuilt(*asked, m_input, err);
+    if (!report) return sayRefused(report.error(), *asked, out, err);
+    return tell(*report, asked->asJson, out, err);
 }
 
 }  // namespace app

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "cli/command.h"
+#include "cli/passphrase.h"
 
 namespace app {
 
@@ -15,14 +16,21 @@ class RecordShowCommand : public Command {
                  std::ostream& err) const override;
 };
 
-/// Makes every derived row from the entries again. Exit: 0 done, 1 an entry is damaged (nothing
-/// was changed) or entries are missing at the end (what is there is in order again).
+/// Makes every derived row from the entries again; those of a sealed record by the passphrase of a
+/// person who can read it, see askSecret(). Exit: 0 done, 1 an entry is damaged (nothing was
+/// changed) or entries are missing at the end (what is there is in order again), 2 all else that is
+/// wrong, as that it is sealed and nobody is named.
 class RecordRebuildCommand : public Command {
   public:
+    /// `input`: the descriptor a passphrase is asked and answered through.
+    explicit RecordRebuildCommand(int input = standardInput) : m_input(input) {}
     std::string name() const override { return "record rebuild"; }
-    std::string usage() const override { return "--data DIR [--json]"; }
+    std::string usage() const override { return "--data DIR [--as NAME] [--json]"; }
     ExitCode run(const std::vector<std::string>& arguments, std::ostream& out,
                  std::ostream& err) const override;
+
+  private:
+    int m_input;
 };
 
 }  // namespace app

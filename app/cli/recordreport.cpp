@@ -75,7 +75,7 @@ Json jsonOf(const proof::Finding& finding) {
             {"text", sentenceFor(finding.kind)}};
 }
 
-ExitCode exitFor(const proof::Report& report) {
+ExitCode exitAfter(const proof::Report& report) {
     if (report.isWrong()) return ExitCode::Wrong;
     return report.isComplete() ? ExitCode::Done : ExitCode::Unsealed;
 }
@@ -89,7 +89,7 @@ ExitCode tell(const proof::Report& report, bool asJson, std::ostream& out, std::
             << '\n';
         list.push_back(jsonOf(one));
     }
-    const ExitCode code = exitFor(report);
+    const ExitCode code = exitAfter(report);
     if (asJson)
         writeJson({{"ok", !report.isWrong()},
                    {"complete", report.isComplete()},

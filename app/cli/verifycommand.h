@@ -9,7 +9,8 @@ namespace app {
 
 /// Holds every entry against its hash, its place and its signatures, every derived row against the
 /// entries, and what papers and backups know against all of it. With --as the bodies are opened by
-/// that person's passphrase, see askSecret(). Exit: 0 intact, 1 what is wrong is named, 2
+/// that person's passphrase, see askSecret(), and a backup has to open by it too: without a key
+/// nothing shows whose head it has. Exit: 0 intact, 1 what is wrong is named, 2
 /// unreadable, 3 intact as far as can be seen without a key.
 class RecordVerifyCommand : public Command {
   public:

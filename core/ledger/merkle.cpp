@@ -75,6 +75,11 @@ std::string toHex(std::string_view bytes) {
     return hex;
 }
 
+bool isHex(std::string_view text, std::size_t letters) {
+    return text.size() == letters &&
+           text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
+}
+
 std::optional<Digest> digestOf(std::string_view hex) {
     Digest digest{};
     std::size_t length = 0;

@@ -17,6 +17,8 @@ using Digest = std::array<unsigned char, 32>;
 Digest sha256(std::string_view bytes);
 std::string toHex(const Digest& digest);
 std::string toHex(std::string_view bytes);
+/// Whether it is so many letters as toHex() writes them.
+bool isHex(std::string_view text, std::size_t letters);
 /// Reads 64 lower-case hex digits.
 std::optional<Digest> digestOf(std::string_view hex);
 

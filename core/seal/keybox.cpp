@@ -51,9 +51,13 @@ base::Result<Secret> unboxKey(const std::vector<KeyBox>& boxes, const KeyRows& r
         if (row.handle != *handle) continue;
         const auto identity = unwrap(row, passphrase);
         if (!identity) return identity.error();
-        return unbox(boxes, identity->known().boxing, identity->boxingKey());
+        return unboxKey(boxes, *identity);
     }
     return Error{Code::SealWrongPassphrase};
+}
+
+base::Result<Secret> unboxKey(const std::vector<KeyBox>& boxes, const Identity& identity) {
+    return unbox(boxes, identity.known().boxing, identity.boxingKey());
 }
 
 base::Result<Secret> unboxKey(const std::vector<KeyBox>& boxes, const Recovery& sheet) {

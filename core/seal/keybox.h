@@ -28,6 +28,8 @@ std::vector<KeyBox> boxKey(const Secret& key, const KeyRows& rows);
 /// those of unwrap().
 base::Result<Secret> unboxKey(const std::vector<KeyBox>& boxes, const KeyRows& rows,
                               const std::string& name, const Secret& passphrase);
+/// Errors: SealKeyMissing when none is for them, SealRefused.
+base::Result<Secret> unboxKey(const std::vector<KeyBox>& boxes, const Identity& identity);
 /// Errors: SealKeyMissing when it is another sheet, SealRefused.
 base::Result<Secret> unboxKey(const std::vector<KeyBox>& boxes, const Recovery& sheet);
 

@@ -8,6 +8,7 @@
 
 #include "ledger/base64url.h"
 #include "ledger/jcs.h"
+#include "ledger/merkle.h"
 #include "seal/accessrows.h"
 #include "store/values.h"
 
@@ -20,6 +21,7 @@ using nlohmann::json;
 
 constexpr std::string_view magic = "ninebark backup ";
 constexpr int form = 1;
+constexpr std::size_t rootLetters = 64;
 constexpr std::size_t longestForm = 6;                       // digits and the line end
 constexpr std::size_t longestHead = std::size_t{16} << 20U;  // bytes
 constexpr std::size_t longestPiece = std::size_t{1} << 20U;  // bytes
@@ -62,7 +64,9 @@ base::Result<BackupHead> parseHead(const std::string& text) {
     try {
         BackupHead head = headFrom(json::parse(text));
         // Every member has its one spelling: what differs was written by nobody of us.
-        if (head.text() == text && head.stream.size() == seal::streamHeaderSize) return head;
+        if (head.text() == text && head.stream.size() == seal::streamHeaderSize &&
+            ledger::isHex(head.ledger.head.root, rootLetters))
+            return head;
     } catch (const json::exception&) {
         return Error{Code::BackupChanged};
     }

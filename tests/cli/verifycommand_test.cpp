@@ -4,13 +4,15 @@
 #include "cli/verifycommand.h"
 
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "cli/recordcommands.h"
+#include "cli/typed.h"
 #include "record/derivation.h"
 #include "seal/papercode.h"
+#include "store/backup.h"
 #include "store/recordfile.h"
 #include "store/values.h"
 #include "support/recordfolder.h"
@@ -44,20 +46,34 @@ class SealedVerify : public testing::Test {
         EXPECT_TRUE(all && history.ledger().rebuild(*all));
         m_head = history.ledger().head();
     }
-    Said verify(std::vector<std::string> words, const std::string& typed = "") const {
+    template <class Command>
+    Said says(std::vector<std::string> words, const std::string& typed) const {
         words.insert(words.begin(), {"--data", m_folder.path().toStdString(), "--json"});
-        int ends[2] = {-1, -1};
-        EXPECT_EQ(::pipe(ends), 0);
-        EXPECT_EQ(::write(ends[1], typed.data(), typed.size()), static_cast<ssize_t>(typed.size()));
-        ::close(ends[1]);
+        const support::Typed input(typed);
         std::ostringstream out, err;
-        const ExitCode code = RecordVerifyCommand(ends[0]).run(words, out, err);
-        ::close(ends[0]);
+        const ExitCode code = Command(input.descriptor()).run(words, out, err);
         return {code, out.str(), err.str()};
+    }
+    Said verify(std::vector<std::string> words, const std::string& typed = "") const {
+        return says<RecordVerifyCommand>(std::move(words), typed);
+    }
+    Said rebuild(const std::vector<std::string>& words, const std::string& typed = "") const {
+        return says<RecordRebuildCommand>(words, typed);
     }
     Said asAda(std::vector<std::string> words = {}) const {
         words.insert(words.end(), {"--as", "ada lindqvist"});
         return verify(words, std::string(SealedPeople::ada.phrase) + "\nmore\n");
+    }
+    /// A backup with another head before the same pieces.
+    static std::string withHead(const std::string& backup, const store::BackupHead& known,
+                                const ledger::Head& head) {
+        const auto beginningOf = [](const store::BackupHead& one) {
+            const std::string text = one.text();
+            return store::backupBeginning() + store::lengthText(text.size()) + text;
+        };
+        store::BackupHead other = known;
+        other.ledger.head = head;
+        return beginningOf(other) + backup.substr(beginningOf(known).size());
     }
     void tamper(const char* sql) const {
         const auto database = *store::Database::open(file(), store::Access::ReadWrite);
@@ -151,6 +167,59 @@ TEST_F(SealedVerify, ARealRecordIsVerifiedAsWell) {
     make(store::OpenMode::Real);
     EXPECT_EQ(verify({}).code, ExitCode::Unsealed);
     EXPECT_EQ(asAda().code, ExitCode::Done);
+}
+
+TEST_F(SealedVerify, RebuildMendsWithAKeyWhatVerifyNames) {
+    for (const auto mode : {store::OpenMode::Demonstration, store::OpenMode::Real}) {
+        store::removeDatabase(file());
+        make(mode);
+        tamper("DELETE FROM segment");
+        tamper("DELETE FROM command WHERE seq = 3");
+        tamper("UPDATE right_edge SET previous = '0:'");
+        const Said found = verify({});
+        EXPECT_EQ(found.code, ExitCode::Wrong) << found.out;
+        const Said refused = rebuild({});
+        EXPECT_EQ(refused.code, ExitCode::Unreadable) << refused.out;
+        EXPECT_EQ(refused.object()["error"], "seal/key-missing");
+        const std::string phrase = std::string(SealedPeople::ada.phrase) + '\n';
+        const Said wrong = rebuild({"--as", "Ada Lindqvist"}, "wrong\n");
+        EXPECT_EQ(wrong.object()["error"], "seal/wrong-passphrase");
+        const Said done = rebuild({"--as", "Ada Lindqvist"}, phrase);
+        EXPECT_EQ(done.code, ExitCode::Done) << done.out << done.err;
+        EXPECT_EQ(done.object()["root"], m_head.root);
+        EXPECT_EQ(asAda().code, ExitCode::Done);
+    }
+}
+
+TEST_F(SealedVerify, AHeadThatNoBackupHasIsRefused) {
+    const std::string backup = m_folder.filePath(QStringLiteral("ward.backup")).toStdString();
+    ASSERT_TRUE(store::backUp(file(), backup).ok());
+    EXPECT_EQ(verify({"--backup", backup}).code, ExitCode::Unsealed);
+    EXPECT_EQ(asAda({"--backup", backup}).code, ExitCode::Done);
+    const std::string whole = support::bytesOfFile(backup);
+    const auto known = *store::readBackupHead(backup);
+    const auto early =
+        **SqlLedger::openToRead(file(), store::OpenMode::Demonstration).value()->headAt(9);
+    for (const ledger::Head& head : {ledger::Head{m_head.size, ""}, {m_head.size, "no root"}}) {
+        support::putFile(backup, withHead(whole, known, head));
+        for (const Said& said : {verify({"--backup", backup}), asAda({"--backup", backup})}) {
+            EXPECT_EQ(said.code, ExitCode::Unreadable) << said.out;
+            EXPECT_EQ(said.object()["error"], "backup/changed");
+        }
+    }
+    support::putFile(backup, withHead(whole, known, early));
+    EXPECT_EQ(verify({"--backup", backup}).code, ExitCode::Unsealed)
+        << "without a key nothing of it can be proven";
+    EXPECT_EQ(asAda({"--backup", backup}).object()["error"], "backup/changed");
+}
+
+TEST_F(SealedVerify, ABackupOfOthersIsNotTakenForProven) {
+    const std::string backup = m_folder.filePath(QStringLiteral("ward.backup")).toStdString();
+    tamper("DELETE FROM access WHERE kind = 'person'");
+    ASSERT_TRUE(store::backUp(file(), backup).ok());
+    store::removeDatabase(file());
+    make(store::OpenMode::Demonstration);
+    EXPECT_EQ(asAda({"--backup", backup}).object()["error"], "seal/key-missing");
 }
 
 TEST_F(SealedVerify, KeyRowsThatAreNoneAreTold) {
