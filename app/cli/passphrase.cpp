@@ -9,6 +9,7 @@
 #include <array>
 #include <cerrno>
 #include <csignal>
+#include <cstring>
 #include <ostream>
 
 #include "seal/guarding.h"
@@ -21,8 +22,9 @@ using base::Error;
 
 constexpr std::size_t longestSecret = 4096;  // bytes
 
-termios shownBefore;
+termios shownBefore, quietMeanwhile;
 int quietInput = -1;
+volatile std::sig_atomic_t wasStopped = 0;
 
 /// Whoever breaks off at the prompt gets back a terminal that shows what is typed.
 void showAndGo(int signal) {
@@ -31,34 +33,75 @@ void showAndGo(int signal) {
     std::raise(signal);
 }
 
+void onSignal(int signal, void (*handler)(int)) {
+    struct sigaction action {};
+    action.sa_handler = handler;
+    ::sigemptyset(&action.sa_mask);
+    ::sigaction(signal, &action, nullptr);  // without SA_RESTART: the prompt is shown again
+}
+
+/// The shell shows what is typed meanwhile. In front again nothing is shown, and what had been
+/// typed before is dropped.
+void showWhileStopped(int signal) {
+    const int failed = errno;
+    ::tcsetattr(quietInput, TCSANOW, &shownBefore);
+    onSignal(signal, SIG_DFL);
+    sigset_t only, before;
+    ::sigemptyset(&only);
+    ::sigaddset(&only, signal);
+    std::raise(signal);
+    ::sigprocmask(SIG_UNBLOCK, &only, &before);  // stops here
+    ::sigprocmask(SIG_SETMASK, &before, nullptr);
+    onSignal(signal, &showWhileStopped);
+    ::tcsetattr(quietInput, TCSAFLUSH, &quietMeanwhile);
+    wasStopped = 1;
+    errno = failed;
+}
+
 /// Shows nothing of what is typed while it lives, where the input is a terminal.
 class QuietTerminal {
   public:
-    QuietTerminal(const std::string& prompt, int input, std::ostream& err) : m_err(err) {
+    QuietTerminal(const std::string& prompt, int input, std::ostream& err)
+        : m_prompt(prompt), m_err(err) {
         if (::isatty(input) == 0 || ::tcgetattr(input, &shownBefore) != 0) return;
         quietInput = input;
-        for (std::size_t i = 0; i < signals.size(); ++i)
-            m_former[i] = std::signal(signals[i], &showAndGo);
-        termios quiet = shownBefore;
-        quiet.c_lflag &= ~static_cast<tcflag_t>(ECHO);
-        quiet.c_lflag |= ICANON;
-        ::tcsetattr(input, TCSAFLUSH, &quiet);
-        m_err << prompt << ": " << std::flush;
+        quietMeanwhile = shownBefore;
+        quietMeanwhile.c_lflag &= ~static_cast<tcflag_t>(ECHO);
+        quietMeanwhile.c_lflag |= ICANON;
+        for (std::size_t i = 0; i < signals.size(); ++i) handle(signals[i], m_former[i]);
+        ::tcsetattr(input, TCSAFLUSH, &quietMeanwhile);
+        ask();
     }
     QuietTerminal(const QuietTerminal&) = delete;
     QuietTerminal& operator=(const QuietTerminal&) = delete;
     ~QuietTerminal() {
         if (quietInput < 0) return;
         ::tcsetattr(quietInput, TCSANOW, &shownBefore);
-        for (std::size_t i = 0; i < signals.size(); ++i) std::signal(signals[i], m_former[i]);
+        for (std::size_t i = 0; i < signals.size(); ++i)
+            ::sigaction(signals[i], &m_former[i], nullptr);
         quietInput = -1;
         m_err << '\n';
     }
+    /// After a call that a signal broke off.
+    void askAgain() {
+        if (wasStopped == 0) return;
+        wasStopped = 0;
+        ask();
+    }
 
   private:
-    static constexpr std::array<int, 3> signals{SIGINT, SIGTERM, SIGHUP};
+    void ask() { m_err << m_prompt << ": " << std::flush; }
+    /// A signal that whoever started the program left out stays left out.
+    static void handle(int signal, struct sigaction& former) {
+        ::sigaction(signal, nullptr, &former);
+        if (former.sa_handler == SIG_IGN) return;
+        onSignal(signal, signal == SIGTSTP ? &showWhileStopped : &showAndGo);
+    }
+
+    static constexpr std::array<int, 5> signals{SIGINT, SIGTERM, SIGHUP, SIGQUIT, SIGTSTP};
+    const std::string m_prompt;
     std::ostream& m_err;
-    std::array<void (*)(int), 3> m_former{};
+    std::array<struct sigaction, signals.size()> m_former{};
 };
 
 }  // namespace
@@ -66,31 +109,23 @@ class QuietTerminal {
 base::Result<seal::Secret> askSecret(const std::string& prompt, int input, std::ostream& err) {
     // From here on a secret is in memory; no dump of it is to be written.
     static_cast<void>(seal::forbidCoreDumps());
-    const QuietTerminal quiet(prompt, input, err);
+    QuietTerminal quiet(prompt, input, err);
     seal::Secret line = seal::Secret::ofSize(longestSecret);
     std::size_t size = 0;
     for (;;) {
         if (size == longestSecret) return Error{Code::TextBad};
         const auto got = ::read(input, line.data() + size, 1);
-        if (got < 0 && errno == EINTR) continue;
-        if (got <= 0 || line.data()[size] == '\n') break;
+        if (got < 0 && errno == EINTR) {
+            quiet.askAgain();
+            continue;
+        }
+        if (got < 0) return Error{Code::FileUnreadable, {"the input", std::strerror(errno)}};
+        if (got == 0 || line.data()[size] == '\n') break;
         ++size;
     }
     if (size > 0 && line.data()[size - 1] == '\r') --size;
     if (size == 0) return Error{Code::PassphraseMissing};
     return seal::Secret::copyOf(line.part(0, size));
-}
-
-base::Result<std::unique_ptr<gate::Gate>> unlock(ledger::Ledger& ledger, const base::Clock& clock,
-                                                 gate::Terms terms, const std::string& name,
-                                                 int input, std::ostream& err) {
-    auto gate = gate::Gate::open(ledger, clock, terms);
-    if (!gate) return gate.error();
-    auto typed = askSecret("Passphrase", input, err);
-    if (!typed) return typed.error();
-    const auto done = (*gate)->signIn(name, std::move(*typed)).now();
-    if (!done) return done.error();
-    return gate;
 }
 
 }  // namespace app

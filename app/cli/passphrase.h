@@ -3,10 +3,10 @@
 #pragma once
 
 #include <iosfwd>
-#include <memory>
 #include <string>
 
-#include "gate/gate.h"
+#include "base/result.h"
+#include "seal/secret.h"
 
 namespace app {
 
@@ -14,14 +14,9 @@ namespace app {
 inline constexpr int standardInput = 0;
 
 /// One line without its end. At a terminal it is asked for by `prompt` and not shown while it is
-/// typed; from anything else the first line is taken and not a byte more, so that what follows is
-/// there for whoever reads next. Errors: PassphraseMissing, TextBad when it is longer than any.
+/// typed, and asked again of whoever stopped the program meanwhile; from anything else the first
+/// line is taken and not a byte more, so that what follows is there for whoever reads next. Errors:
+/// PassphraseMissing, TextBad when it is longer than any, FileUnreadable.
 base::Result<seal::Secret> askSecret(const std::string& prompt, int input, std::ostream& err);
-
-/// Signs somebody in whose passphrase is asked for. The ledger is open as long as the gate is
-/// there. Errors: those of askSecret(), Gate::open() and Gate::signIn().
-base::Result<std::unique_ptr<gate::Gate>> unlock(ledger::Ledger& ledger, const base::Clock& clock,
-                                                 gate::Terms terms, const std::string& name,
-                                                 int input, std::ostream& err);
 
 }  // namespace app

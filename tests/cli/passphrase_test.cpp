@@ -11,33 +11,12 @@
 #include <sstream>
 #include <thread>
 
-#include "ledger/memoryledger.h"
+#include "cli/typed.h"
 
 namespace app {
 namespace {
 
-/// A pipe that holds this.
-class Typed {
-  public:
-    explicit Typed(const std::string& text) {
-        int ends[2] = {-1, -1};
-        EXPECT_EQ(::pipe(ends), 0);
-        m_out = ends[0];
-        EXPECT_EQ(::write(ends[1], text.data(), text.size()), static_cast<ssize_t>(text.size()));
-        ::close(ends[1]);
-    }
-    ~Typed() { ::close(m_out); }
-    int descriptor() const { return m_out; }
-    std::string rest() const {
-        std::string text(64, '\0');
-        const auto got = ::read(m_out, text.data(), text.size());
-        text.resize(got > 0 ? static_cast<std::size_t>(got) : 0);
-        return text;
-    }
-
-  private:
-    int m_out = -1;
-};
+using support::Typed;
 
 std::string secretIn(const Typed& typed) {
     std::ostringstream err;
@@ -95,28 +74,6 @@ TEST(AskSecret, ATerminalIsAskedAndShowsNothingOfIt) {
     EXPECT_EQ(shown.find("herons"), std::string::npos) << shown;
     ::close(program);
     ::close(person);
-}
-
-TEST(Unlock, SignsInWhoeverKnowsThePassphrase) {
-    const gate::Terms cheap{seal::Cost::least(), true};
-    const base::ManualClock clock({.wallMs = 1'700'000'000'000, .bootId = "boot", .zone = "UTC"});
-    ledger::MemoryLedger ledger;
-    {
-        const auto gate = gate::Gate::open(ledger, clock, cheap);
-        ASSERT_TRUE((*gate)
-                        ->found({"Iris Mora", "IM"}, seal::Secret::copyOf("nine slow herons wade"))
-                        .now()
-                        .ok());
-    }
-    std::ostringstream err;
-    const Typed right("nine slow herons wade\n"), wrong("nine fast herons wade\n");
-    const auto refused = unlock(ledger, clock, cheap, "Iris Mora", wrong.descriptor(), err);
-    ASSERT_FALSE(refused.ok());
-    EXPECT_EQ(refused.error().code, base::Code::SealWrongPassphrase);
-    const auto opened = unlock(ledger, clock, cheap, "Iris Mora", right.descriptor(), err);
-    ASSERT_TRUE(opened.ok());
-    EXPECT_EQ((*opened)->person()->said.name, "Iris Mora");
-    EXPECT_TRUE(ledger.withoutSubject()->front().isOpen);
 }
 
 }  // namespace
