@@ -16,7 +16,7 @@ usage: tests/long.sh NAME
          verify has to notice each by one head that is newer than the change
   fuzz   damages packs, entries, events, desk lines and paper letters, 20000 of each or
          NINEBARK_ROUNDS, by a seed or NINEBARK_SEED, under the sanitizers
-  kill   kills the ledger's writer and `ninebark desk`, 400 times each or NINEBARK_ROUNDS, by a
+  kill   kills the ledger's writer, `ninebark desk` and `ninebark backup`, 400 times each or NINEBARK_ROUNDS, by a
          seed or NINEBARK_SEED
   mutants   puts the faults of tests/long/mutants.list into a copy, one at a time; each has to be
          noticed by the tests it names, NINEBARK_MUTANTS takes the lines that match it

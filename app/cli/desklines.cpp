@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/desklines.h"
 
+#include <cstring>
 #include <ostream>
 
 #include "cli/jsonline.h"
@@ -22,7 +23,7 @@ Json wayBackJson(const procedure::Taught& taught, const practice::State& state) 
     return left;
 }
 
-Json visitJson(const desk::RecordView& view) {
+Json openVisitJson(const desk::RecordView& view) {
     if (!view.openVisit) return nullptr;
     Json shown = {{"id", view.openVisit->text()},
                   {"patient", view.visitPatient ? Json(view.visitPatient->text()) : Json(nullptr)}};
@@ -49,46 +50,72 @@ std::optional<std::string> idIn(const base::Result<nlohmann::json>& json) {
     return id->get<std::string>();
 }
 
-base::Result<desk::Reply> handleLine(desk::Desk& desk, const BeforeCommand& before,
+void wipe(std::string& text) { ::explicit_bzero(text.data(), text.size()); }
+
+/// Nothing when the line is no passphrase. No copy of one is left in the line.
+std::optional<base::Outcome> confirmLine(const DeskLines& lines,
+                                         base::Result<nlohmann::json>& json) {
+    if (!lines.confirm || !json || !json->is_object() || json->size() != 1) return std::nullopt;
+    const auto typed = json->find("passphrase");
+    if (typed == json->end() || !typed->is_string()) return std::nullopt;
+    auto& text = typed->get_ref<std::string&>();
+    auto secret = seal::Secret::copyOf(text);
+    wipe(text);
+    return lines.confirm(std::move(secret));
+}
+
+base::Result<desk::Reply> handleLine(desk::Desk& desk, const DeskLines& lines,
                                      const base::Result<nlohmann::json>& json) {
     if (!json) return json.error();
     const auto command = desk::readCommand(*json);
     if (!command) return command.error();
-    if (const auto ready = before(); !ready) return ready.error();
+    if (lines.before)
+        if (const auto ready = lines.before(); !ready) return ready.error();
     return desk.handle(*command);
 }
 
-Json answerJson(const base::Result<desk::Reply>& reply, const std::optional<std::string>& id) {
+void putRefusal(Json& answer, const base::Error& error) {
+    answer["error"] = base::slug(error.code);
+    answer["text"] = base::english(error);
+}
+
+/// What becomes of a line, but for its number and the visit.
+Json answerTo(desk::Desk& desk, const DeskLines& lines, std::string& line) {
+    auto json = readJsonLine(line);
     Json answer;
-    answer["ok"] = reply.ok();
-    answer["id"] = nullOr(id);
-    if (reply) {
-        answer.update(Json(desk::toJson(*reply)));
+    if (const auto confirmed = confirmLine(lines, json)) {
+        wipe(line);
+        answer["ok"] = confirmed->ok();
+        answer["id"] = nullptr;
+        if (!*confirmed) putRefusal(answer, confirmed->error());
         return answer;
     }
-    answer["error"] = base::slug(reply.error().code);
-    answer["text"] = base::english(reply.error());
+    const auto reply = handleLine(desk, lines, json);
+    answer["ok"] = reply.ok();
+    answer["id"] = nullOr(idIn(json));
+    if (reply)
+        answer.update(Json(desk::toJson(*reply)));
+    else
+        putRefusal(answer, reply.error());
     return answer;
 }
 
 }  // namespace
 
-ExitCode serveDesk(desk::Desk& desk, const BeforeCommand& before, std::istream& in,
-                   std::ostream& out) {
+ExitCode serveDesk(desk::Desk& desk, const DeskLines& lines) {
     ExitCode code = ExitCode::Done;
     std::uint64_t number = 0;
     // A visit that was left open goes on: what is in hand is told from the first answer on.
     if (!desk.view().record && desk.view().visitPatient)
         if (!desk.openRecord(*desk.view().visitPatient, std::nullopt)) return ExitCode::Unreadable;
-    while (const auto line = nextLine(in)) {
-        const auto json = readJsonLine(*line);
-        const auto reply = handleLine(desk, before, json);
-        if (!reply) code = ExitCode::Wrong;
+    while (auto line = nextLine(lines.in)) {
+        const Json said = answerTo(desk, lines, *line);
+        if (!said["ok"].get<bool>()) code = ExitCode::Wrong;
         Json answer = {{"line", ++number}};
-        answer.update(answerJson(reply, idIn(json)));
-        answer["visit"] = visitJson(desk.view());
-        writeJson(answer, out);
-        if (!out.flush()) return ExitCode::Unreadable;
+        answer.update(said);
+        answer["visit"] = openVisitJson(desk.view());
+        writeJson(answer, lines.out);
+        if (!lines.out.flush()) return ExitCode::Unreadable;
     }
     return code;
 }

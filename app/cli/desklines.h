@@ -10,8 +10,16 @@
 
 namespace app {
 
-/// Called before each command: sets the clock, when it is one that is set. Its error is the answer.
-using BeforeCommand = std::function<base::Outcome()>;
+/// Where the lines come from and the answers go.
+struct DeskLines {
+    std::istream& in;
+    std::ostream& out;
+    /// Called before each command: sets the clock, when it is one that is set. Its error is the
+    /// answer.
+    std::function<base::Outcome()> before = {};
+    /// Answers a passphrase that is typed for a sign-off; none where nobody signs in.
+    std::function<base::Outcome(seal::Secret)> confirm = {};
+};
 
 /// Reads Commands, one JSON object a line, until the input ends, and answers each with one line:
 ///
@@ -21,9 +29,10 @@ using BeforeCommand = std::function<base::Outcome()>;
 /// An answer is written after its entry is on the disk. "visit" is what is open at the desk, or
 /// null: {"id","patient","step","phase","running","way_back","paused"}, where step is the operator
 /// in hand, phase the timed phase to do next and running the one that runs (each may be null), and
-/// way_back lists what is left of a way back. Returns Done, Wrong when some line was refused,
-/// Unreadable when the answers can't be written.
-ExitCode serveDesk(desk::Desk& desk, const BeforeCommand& before, std::istream& in,
-                   std::ostream& out);
+/// way_back lists what is left of a way back. Where people sign in, a line {"passphrase":…} stands
+/// before each sign-off and is answered {"line":5,"ok":true,"id":null,"visit":…} when it is that of
+/// who is signed in. Returns Done, Wrong when some line was refused, Unreadable when the answers
+/// can't be written.
+ExitCode serveDesk(desk::Desk& desk, const DeskLines& lines);
 
 }  // namespace app

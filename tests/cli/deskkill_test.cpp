@@ -1,87 +1,105 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A visit told to `ninebark desk` line by line. The program is killed at places chosen by a seed,
-// started again, and told the same once more.
+// A visit told to `ninebark desk` line by line, on the ward of invented people and on a sealed
+// record. The program is killed at places chosen by a seed, on the sealed one also with a write
+// half done, started again, and told the same once more.
 #include <gtest/gtest.h>
 
-#include <QProcess>
 #include <cstdio>
-#include <fstream>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <random>
 
-#include "cli/commandline.h"
-#include "cli/demofolder.h"
+#include "cli/deskplaces.h"
 #include "practice/practice.h"
 #include "record/derivation.h"
 #include "support/longrun.h"
-#include "support/paths.h"
 
 namespace app {
 namespace {
 
 using nlohmann::json;
-using support::DemoFolder;
+using support::DeskPlace;
 
-/// `ninebark desk` as another program sees it.
-class DeskProcess {
-  public:
-    DeskProcess(const std::string& folder, const std::string& clock) {
-        m_process.start(
-            QString::fromStdString(support::buildDir() + "/ninebark"),
-            {QStringLiteral("desk"), QStringLiteral("--data"), QString::fromStdString(folder),
-             QStringLiteral("--clock"), QString::fromStdString(clock)});
-    }
-    ~DeskProcess() { kill(); }
-
-    void write(const std::string& bytes) {
-        m_process.write(bytes.data(), static_cast<qint64>(bytes.size()));
-        while (m_process.bytesToWrite() > 0 && m_process.waitForBytesWritten(60'000)) {
-        }
-    }
-    /// The next answer; null when none comes.
-    json answer() {
-        while (!m_process.canReadLine())
-            if (!m_process.waitForReadyRead(60'000)) return nullptr;
-        return json::parse(m_process.readLine().toStdString());
-    }
-    void kill() {
-        m_process.kill();
-        m_process.waitForFinished(60'000);
-    }
-    /// What had been answered when it was killed, and not yet been read.
-    std::vector<json> lastAnswers() {
-        std::vector<json> answers;
-        while (m_process.canReadLine())
-            answers.push_back(json::parse(m_process.readLine().toStdString()));
-        return answers;
-    }
-    int finish() {
-        m_process.closeWriteChannel();
-        EXPECT_TRUE(m_process.waitForFinished(60'000));
-        return m_process.exitCode();
-    }
-
-  private:
-    QProcess m_process;
-};
+/// The program died with a write half done, as it was told to.
+struct DiedInside {};
 
 /// The nurse: says what is due, remembers what was answered, and repeats what was not.
 class Nurse {
   public:
-    explicit Nurse(unsigned seed) : m_random(seed), m_clockPath(m_folder.path() + "/clock.json") {
-        base::ManualClock start(support::demoStart());
-        auto ward = composeWard(QString::fromStdString(m_folder.path()), start);
-        EXPECT_TRUE(ward.ok());
-        m_opening = support::openingFor(*ward->desk, practice::Way::Guided);
-        m_shelf = std::move(ward->shelf);
-        m_clock.set(support::demoStart());
-        tick(1000);
+    Nurse(const DeskPlace& place, unsigned seed)
+        : m_place(place),
+          m_random(seed),
+          m_clock(place.folder() + "/clock.json", place.begin()),
+          m_opening(place.opening()) {
+        m_shelf = *compiledShelf();
+        m_clock.tick(1000);
     }
 
-    /// Some steps, then a death of one of four kinds, then the start that follows it.
+    /// A start, some steps, then a death of one of five kinds.
     void liveAndDie() {
+        try {
+            start(m_place.diesInside() && m_random() % 2 == 0 ? 1 + int(m_random() % 70) : 0);
+            live();
+        } catch (const DiedInside&) {
+            ++m_diedInside;
+        }
+        m_desk->kill();
+        for (const json& late : m_desk->lastAnswers()) take(late);
+    }
+
+    /// The last time.
+    void startForGood() { start(0); }
+
+    /// To the end of the visit, then everything that was ever answered once more.
+    void finish() {
+        for (int most = 400; !m_visit.is_null() && most > 0; --most) {
+            sayNext();
+            if (testing::Test::HasFailure()) return;
+        }
+        EXPECT_TRUE(m_visit.is_null()) << "the visit did not come to its end";
+        for (const auto& [id, seq] : m_answered) {
+            m_desk->write(lineOf(m_commands.at(id)));
+            const json again = hear();
+            EXPECT_EQ(again["repeated"], true) << again;
+            EXPECT_EQ(again["seq"], seq);
+        }
+        EXPECT_EQ(m_desk->finish(), 0);
+    }
+
+    /// The ledger holds every answered command once, and all that is derived fits.
+    void expectAllIsThere() {
+        const auto ledger = m_place.read();
+        ASSERT_NE(ledger, nullptr);
+        std::map<std::string, int> found;
+        const auto entries = ledger->readFrom(0, 100'000);
+        ASSERT_TRUE(entries.ok());
+        for (const auto& entry : *entries) ++found[entry.body.id.text()];
+        for (const auto& [id, seq] : m_answered) EXPECT_EQ(found[id], 1) << id;
+        EXPECT_TRUE(ledger->check({}, m_place.ring())->isIntact());
+        EXPECT_TRUE(ledger->areDerived(*record::deriveAll(*ledger, *m_shelf)).value());
+    }
+
+    std::size_t answered() const { return m_answered.size(); }
+    int absences() const { return m_absences; }
+    int written() const { return m_inDoubtWritten; }
+    int lost() const { return m_inDoubtLost; }
+    int diedInside() const { return m_diedInside; }
+
+  private:
+    void start(int deathAt) {
+        const auto serve = [&] { return m_place.serve(m_clock.path(), m_marks, deathAt); };
+        m_desk = std::make_unique<support::LinesProcess>(serve);
+        m_mayDie = deathAt > 0;
+        m_desk->write(m_place.hello());
+        if (m_answered.empty()) {
+            m_inDoubt.clear();
+            return say(queue(m_opening));
+        }
+        repeatInDoubt();
+        if (!testing::Test::HasFailure()) comeBack();
+    }
+    void live() {
         for (auto left = 1 + m_random() % 3; left > 0 && !testing::Test::HasFatalFailure(); --left)
             sayNext();
         if (testing::Test::HasFailure()) return;
@@ -100,68 +118,21 @@ class Nurse {
                 queueNotesAndTakeSome();
                 break;
         }
-        m_desk->kill();
-        for (const json& late : m_desk->lastAnswers()) take(late);
-        start();
     }
-
-    void start() {
-        m_desk = std::make_unique<DeskProcess>(m_folder.path(), m_clockPath);
-        if (m_answered.empty()) return say(queue(m_opening));
-        repeatInDoubt();
-        if (!testing::Test::HasFailure()) comeBack();
-    }
-
-    /// To the end of the visit, then everything that was ever answered once more.
-    void finish() {
-        for (int most = 400; !m_visit.is_null() && most > 0; --most) {
-            sayNext();
-            if (testing::Test::HasFailure()) return;
+    /// The next answer. One that is told to die has died by that and nothing else.
+    json hear() {
+        json answer = m_desk->answer();
+        if (answer.is_null() && m_mayDie) {
+            m_desk->kill();
+            EXPECT_TRUE(m_marks.diedInside());
+            throw DiedInside();
         }
-        EXPECT_TRUE(m_visit.is_null()) << "the visit did not come to its end";
-        for (const auto& [id, seq] : m_answered) {
-            m_desk->write(lineOf(m_commands.at(id)));
-            const json again = m_desk->answer();
-            EXPECT_EQ(again["repeated"], true) << again;
-            EXPECT_EQ(again["seq"], seq);
-        }
-        m_desk->finish();
+        return answer;
     }
 
-    /// The ledger holds every answered command once, and all that is derived fits.
-    void expectAllIsThere() {
-        const auto ledger = m_folder.open();
-        ASSERT_NE(ledger, nullptr);
-        std::map<std::string, int> found;
-        const auto entries = ledger->readFrom(0, 100'000);
-        ASSERT_TRUE(entries.ok());
-        for (const auto& entry : *entries) ++found[entry.body.id.text()];
-        for (const auto& [id, seq] : m_answered) EXPECT_EQ(found[id], 1) << id;
-        EXPECT_TRUE(ledger->check()->isIntact());
-        EXPECT_TRUE(ledger->areDerived(*record::deriveAll(*ledger, *m_shelf)).value());
-    }
-
-    std::size_t answered() const { return m_answered.size(); }
-    int absences() const { return m_absences; }
-    int written() const { return m_inDoubtWritten; }
-    int lost() const { return m_inDoubtLost; }
-
-  private:
     static std::string lineOf(const desk::Command& command) {
         return desk::toJson(command).dump() + '\n';
     }
-    void tick(std::int64_t ms) {
-        m_clock.advanceMs(ms);
-        const base::Instant now = m_clock.now();
-        std::ofstream(m_clockPath + ".new") << json{{"wall_ms", now.wallMs},
-                                                    {"boot_ms", now.bootMs},
-                                                    {"mono_ms", now.monoMs},
-                                                    {"boot_id", now.bootId},
-                                                    {"offset_minutes", now.offsetMinutes},
-                                                    {"zone", now.zone}};
-        std::rename((m_clockPath + ".new").c_str(), m_clockPath.c_str());
-    }
-
     desk::Command command(record::Payload payload) const {
         desk::Command made = m_opening;
         made.id = base::CommandId::random();
@@ -197,7 +168,7 @@ class Nurse {
     }
     void say(const desk::Command& said) {
         m_desk->write(lineOf(said));
-        take(m_desk->answer());
+        take(hear());
     }
     void sayNext() {
         if (m_visit.is_null()) {  // the visit has ended: the next one
@@ -205,7 +176,7 @@ class Nurse {
             m_opening.visit = base::VisitId::random();
             return say(queue(m_opening));
         }
-        tick(61'000);
+        m_clock.tick(61'000);
         say(queue(nextCommand()));
     }
     void queueNotesAndTakeSome() {
@@ -213,21 +184,21 @@ class Nurse {
         const auto count = 2 + m_random() % 5;
         for (std::size_t i = 0; i < count; ++i) lines += lineOf(queue(noteCommand()));
         m_desk->write(lines);
-        for (auto left = 1 + m_random() % (count - 1); left > 0; --left) take(m_desk->answer());
+        for (auto left = 1 + m_random() % (count - 1); left > 0; --left) take(hear());
     }
 
     /// The last answered command is there, and of those in doubt the first so many.
     void repeatInDoubt() {
         const json before = m_visit;
         m_desk->write(lineOf(m_last));
-        const json again = m_desk->answer();
+        const json again = hear();
         ASSERT_EQ(again["repeated"], true) << again;
         ASSERT_EQ(again["seq"], m_answered[m_last.id.text()]);
         bool anyWritten = false;
         bool anyLost = false;
         while (!m_inDoubt.empty()) {
             m_desk->write(lineOf(m_inDoubt.front()));
-            const json answer = m_desk->answer();
+            const json answer = hear();
             take(answer);
             if (testing::Test::HasFatalFailure()) return;
             const bool isThere = answer["repeated"];
@@ -245,12 +216,12 @@ class Nurse {
     void comeBack() {
         if (m_visit.is_null()) return;
         const bool isLong = m_random() % 2 == 0;
-        tick(isLong ? 600'000 : 20'000);
+        m_clock.tick(isLong ? 600'000 : 20'000);
         const bool isRestart = m_random() % 2 == 0;
         say(queue(command(practice::ComeBack{.by = isRestart ? practice::BackBy::Restart
                                                              : practice::BackBy::Absence})));
         if (testing::Test::HasFailure()) return;
-        const auto ledger = m_folder.open();
+        const auto ledger = m_place.read();
         ASSERT_NE(ledger, nullptr);
         const auto record = record::foldRecord(*ledger->ofSubject(*m_opening.patient), *m_shelf);
         const record::Visit& visit = *record.openVisit();
@@ -266,35 +237,49 @@ class Nurse {
         ++m_absences;
     }
 
+    const DeskPlace& m_place;
     std::mt19937 m_random;
-    DemoFolder m_folder{DemoFolder::Visit::None};
-    std::string m_clockPath;
-    base::ManualClock m_clock{base::Instant{}};
+    support::DeskClock m_clock;
+    support::DiskMarks m_marks;
+    bool m_mayDie = false;
     std::unique_ptr<procedure::Shelf> m_shelf;
     desk::Command m_opening;
-    std::unique_ptr<DeskProcess> m_desk;
+    std::unique_ptr<support::LinesProcess> m_desk;
     std::map<std::string, desk::Command> m_commands;
     std::map<std::string, std::uint64_t> m_answered;  ///< by id, the place of its entry
     std::vector<desk::Command> m_inDoubt;
     desk::Command m_last;
     json m_visit;
-    int m_absences = 0, m_inDoubtWritten = 0, m_inDoubtLost = 0;
+    int m_absences = 0, m_inDoubtWritten = 0, m_inDoubtLost = 0, m_diedInside = 0;
 };
 
-TEST(DeskKill, EveryAnsweredCommandIsThereOnceAndTheVisitGoesOn) {
-    const int rounds = support::longRunNumber("NINEBARK_ROUNDS", 30);
+/// Gives how many died inside a write.
+int killAndHold(const DeskPlace& place, int rounds) {
     const auto seed = static_cast<unsigned>(support::longRunNumber("NINEBARK_SEED", 11));
-    Nurse nurse(seed);
-    nurse.start();
-    for (int i = 0; i < rounds && !HasFailure(); ++i) nurse.liveAndDie();
-    if (!HasFailure()) nurse.finish();
+    Nurse nurse(place, seed);
+    for (int i = 0; i < rounds && !testing::Test::HasFailure(); ++i) nurse.liveAndDie();
+    if (!testing::Test::HasFailure()) nurse.startForGood();
+    if (!testing::Test::HasFailure()) nurse.finish();
     nurse.expectAllIsThere();
     std::printf(
-        "seed %u: %d kills, %zu commands answered; in doubt %d written, %d not; "
-        "%d absences\n",
-        seed, rounds, nurse.answered(), nurse.written(), nurse.lost(), nurse.absences());
+        "seed %u: %d kills, %d of them inside a write, %zu commands answered; in doubt %d written, "
+        "%d not; %d absences\n",
+        seed, rounds, nurse.diedInside(), nurse.answered(), nurse.written(), nurse.lost(),
+        nurse.absences());
     EXPECT_GE(nurse.absences(), rounds / 10) << "the pack's away was hardly met";
     EXPECT_GT(nurse.lost(), 0) << "no kill came before a command was written";
+    return nurse.diedInside();
+}
+
+TEST(DeskKill, EveryAnsweredCommandIsThereOnceAndTheVisitGoesOn) {
+    const support::PlainPlace place;
+    killAndHold(place, support::longRunNumber("NINEBARK_ROUNDS", 30));
+}
+
+TEST(DeskKill, InASealedRecordTooAndWithAWriteHalfDone) {
+    const support::SealedPlace place;
+    const int rounds = support::longRunNumber("NINEBARK_ROUNDS", 100);
+    EXPECT_GE(killAndHold(place, rounds), rounds / 3) << "too few kills fell into a write";
 }
 
 }  // namespace

@@ -18,15 +18,14 @@ namespace {
 
 using nlohmann::json;
 
-base::Outcome noClock() { return base::Done{}; }
-
 /// Feeds the lines and takes the answers apart.
 std::vector<json> answersTo(desk::Desk& desk, const std::string& lines,
                             ExitCode expected = ExitCode::Done,
-                            const BeforeCommand& before = noClock) {
+                            const std::function<base::Outcome()>& before = {},
+                            const std::function<base::Outcome(seal::Secret)>& confirm = {}) {
     std::istringstream in(lines);
     std::ostringstream out;
-    EXPECT_EQ(serveDesk(desk, before, in, out), expected);
+    EXPECT_EQ(serveDesk(desk, {in, out, before, confirm}), expected);
     std::vector<json> answers;
     std::istringstream said(out.str());
     for (std::string line; std::getline(said, line);) answers.push_back(json::parse(line));
@@ -122,6 +121,43 @@ TEST(DeskLines, AClockThatCannotBeReadWritesNothing) {
         answersTo(ward.desk(), lineFor(ward.desk(), practice::Pause{}), ExitCode::Wrong, broken);
     EXPECT_EQ(answers.at(0)["error"], "file/unreadable");
     EXPECT_EQ(ward.ledger().head().size, size);
+}
+
+TEST(DeskLines, ASignOffTakesThePassphraseOnALineBeforeIt) {
+    support::Ward ward("clean-hands", support::Ward::Record::Sealed);
+    ward.demonstrateAsAsked();
+    ward.answerAllPrompts();
+    record::SignOff said{.learner = ward.learner(), .pack = ward.packRef()};
+    const auto ready = ward.desk().readinessOf(ward.learner());
+    for (const auto& one : ready->competencies) said.competencies.push_back(one.competency);
+    said.statement = "seen by me";
+    ASSERT_EQ(said.competencies.size(), 2U);
+    record::SignOff other = said;
+    said.competencies.pop_back();
+    other.competencies.erase(other.competencies.begin());
+    const auto signOff = [&] { return lineFor(ward.desk(), said); };
+    const std::string wrong = R"({"passphrase":"another"})", both = R"({"passphrase":"x","by":1})",
+                      right = R"({"passphrase":")" +
+                              std::string(support::Ward::passphrase().view()) + "\"}";
+    const auto confirm = [&](seal::Secret typed) {
+        return ward.gate().confirm(std::move(typed)).now();
+    };
+    const auto answers = answersTo(ward.desk(),
+                                   signOff() + wrong + '\n' + signOff() + both + '\n' + right +
+                                       '\n' + signOff() + lineFor(ward.desk(), other),
+                                   ExitCode::Wrong, {}, confirm);
+    ASSERT_EQ(answers.size(), 7U);
+    EXPECT_EQ(answers[0]["error"], "access/confirm");
+    EXPECT_EQ(answers[1]["error"], "seal/wrong-passphrase");
+    EXPECT_EQ(answers[2]["error"], "access/confirm");
+    EXPECT_EQ(answers[3]["error"], "base/bad-field") << "nothing stands beside a passphrase";
+    EXPECT_EQ(answers[4]["ok"], true) << answers[4];
+    EXPECT_EQ(answers[4]["id"], nullptr);
+    EXPECT_EQ(answers[4]["line"], 5);
+    EXPECT_EQ(answers[5]["ok"], true) << answers[5];
+    EXPECT_EQ(answers[6]["error"], "access/confirm") << "one for each";
+    EXPECT_EQ(answersTo(ward.desk(), right + '\n', ExitCode::Wrong)[0]["error"], "base/bad-field")
+        << "where nobody signs in it is a line as any other";
 }
 
 TEST(ClockFile, SaysAllThreeClocksOrWhatIsMissing) {

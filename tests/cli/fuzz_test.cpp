@@ -176,8 +176,7 @@ bool answersOneLine(support::Ward& ward, std::string line) {
     const auto before = ward.ledger().head();
     std::istringstream in(line + '\n');
     std::ostringstream out;
-    serveDesk(
-        ward.desk(), [] { return base::Outcome(base::Done{}); }, in, out);
+    serveDesk(ward.desk(), {in, out});
     const json answer = json::parse(out.str(), nullptr, false);
     EXPECT_TRUE(answer.is_object()) << "not one answer: " << out.str();
     if (!answer.is_object()) return false;
