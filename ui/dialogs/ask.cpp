@@ -48,4 +48,6 @@ QStringList takeAsked() { return std::exchange(beforehand().asked, {}); }
 
 void stayOffScreen() { beforehand().isOffScreen = true; }
 
+bool isOffScreen() { return beforehand().isOffScreen; }
+
 }  // namespace ui::ask

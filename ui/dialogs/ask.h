@@ -24,5 +24,6 @@ void answerNext(const QString& answer);
 QStringList takeAsked();
 /// From now on nothing is put on the screen: unanswered questions count as changing one's mind.
 void stayOffScreen();
+bool isOffScreen();
 
 }  // namespace ui::ask

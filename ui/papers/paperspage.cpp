@@ -17,6 +17,7 @@
 #include "parts/flowlayout.h"
 #include "parts/parts.h"
 #include "print/printing.h"
+#include "text/errortext.h"
 
 namespace ui {
 
@@ -133,15 +134,22 @@ void PapersPage::preview() {
 bool PapersPage::issueIt() { return m_made && errors()->took(issue(m_desk, *m_made)); }
 
 void PapersPage::printIt() {
-    if (!m_made || !m_made->pages || !issueIt()) return;
-    const auto printed = print(*m_made->pages, this);
-    if (!errors()->took(printed)) return;
+    m_done->hide();
+    if (!m_made || !m_made->pages) return;
+    // Whoever leaves the dialog leaves no paper behind, so nothing was issued either.
+    const auto printer = print::ask(pageKind(), this);
+    if (!printer || !issueIt()) return;
+    const auto printed = print::on(*printer, *m_made->pages);
+    if (!printed)
+        return errors()->sayWords(
+            tr("Recorded as issued, but not printed. %1").arg(ErrorText::of(printed.error())));
+    noteUse(record::Use::Printed);
     m_done->setText(tr("✓  Printed and noted in the record."));
-    m_done->setVisible(*printed == Printed::Done);
-    if (*printed == Printed::Done) noteUse(record::Use::Printed);
+    m_done->show();
 }
 
 void PapersPage::saveIt() {
+    m_done->hide();
     if (!m_made || !m_made->pages) return;
     // The proposed name says the kind alone: folders are seen by others.
     const QString folder = m_settings.words(Setting::PaperFolder);
@@ -150,7 +158,10 @@ void PapersPage::saveIt() {
                                   QDir(folder.isEmpty() ? QDir::homePath() : folder).filePath(name),
                                   tr("PDF (*.pdf)"));
     if (!path || !issueIt()) return;
-    if (!errors()->took(m_made->pages->writePdf(*path))) return;
+    const auto saved = m_made->pages->writePdf(*path);
+    if (!saved)
+        return errors()->sayWords(
+            tr("Recorded as issued, but not saved. %1").arg(ErrorText::of(saved.error())));
     noteUse(record::Use::Saved);
     m_settings.set(Setting::PaperFolder, QFileInfo(*path).absolutePath());
     m_done->setText(tr("✓  Saved as %1 and noted in the record.").arg(QFileInfo(*path).fileName()));

@@ -5,25 +5,57 @@
 #include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QStringList>
 
-namespace ui {
+#include "dialogs/ask.h"
 
-base::Result<Printed> print(const render::Paper& paper, QWidget* parent) {
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setPageSize(
-        QPageSize(paper.pageKind() == render::PageKind::A4 ? QPageSize::A4 : QPageSize::Letter));
-    printer.setFullPage(true);
-    QPrintDialog dialog(&printer, parent);
-    if (dialog.exec() != QDialog::Accepted) return Printed::ChangedMind;
-    QPainter painter;
-    if (!painter.begin(&printer))
-        return base::Error{base::Code::FileUnwritable,
-                           {printer.printerName().toStdString(), "the printer takes nothing"}};
-    for (int page = 0; page < paper.pageCount(); ++page) {
-        if (page > 0) printer.newPage();
-        paper.paintPage(painter, page);
-    }
-    return Printed::Done;
+namespace ui::print {
+namespace {
+
+QStringList& printersBeforehand() {
+    static QStringList files;
+    return files;
 }
 
-}  // namespace ui
+/// The file's place stands for the printer's name: what printed nothing has to be found.
+base::Error refusedBy(const QPrinter& printer) {
+    const QString name =
+        printer.printerName().isEmpty() ? printer.outputFileName() : printer.printerName();
+    return {base::Code::FileUnwritable, {name.toStdString(), "the printer takes nothing"}};
+}
+
+}  // namespace
+
+std::shared_ptr<QPrinter> ask(render::PageKind pages, QWidget* parent) {
+    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+    printer->setPageSize(
+        QPageSize(pages == render::PageKind::A4 ? QPageSize::A4 : QPageSize::Letter));
+    printer->setFullPage(true);
+    const QString file =
+        printersBeforehand().isEmpty() ? QString() : printersBeforehand().takeFirst();
+    if (!file.isEmpty()) {
+        printer->setOutputFileName(file);
+        return printer;
+    }
+    if (ui::ask::isOffScreen()) return nullptr;
+    QPrintDialog dialog(printer.get(), parent);
+    return dialog.exec() == QDialog::Accepted ? printer : nullptr;
+}
+
+base::Outcome on(QPrinter& printer, const render::Paper& paper) {
+    QPainter painter;
+    if (!painter.begin(&printer)) return refusedBy(printer);
+    for (int page = 0; page < paper.pageCount(); ++page) {
+        if (page > 0 && !printer.newPage()) return refusedBy(printer);
+        paper.paintPage(painter, page);
+    }
+    if (!painter.end() || printer.printerState() == QPrinter::Error) return refusedBy(printer);
+    return base::Done{};
+}
+
+void answerNext(const QString& file) {
+    ui::ask::stayOffScreen();
+    printersBeforehand() << file;
+}
+
+}  // namespace ui::print

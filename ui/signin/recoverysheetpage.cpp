@@ -59,8 +59,9 @@ void RecoverySheetPage::showLines(seal::Secret lines) {
 }
 
 void RecoverySheetPage::printIt() {
-    const auto printed = print(render::Paper(render::recoverySheet(lines())), this);
-    errors()->took(printed);
+    const render::Paper sheet(render::recoverySheet(lines()));
+    if (const auto printer = print::ask(sheet.pageKind(), this))
+        errors()->took(print::on(*printer, sheet));
 }
 
 QStringList RecoverySheetPage::lines() const {

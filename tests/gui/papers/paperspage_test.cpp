@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What leaves as paper or file is in the record as issued, and nothing else is.
+#include "papers/paperspage.h"
+
+#include <QFileInfo>
+#include <QLabel>
+#include <QtTest/QTest>
+
+#include "dialogs/ask.h"
+#include "gui/main/shell_fixture.h"
+#include "print/printing.h"
+
+class PapersPageTest : public Shell {
+  protected:
+    void beginAtPapers() {
+        begin(Begin::DemoWard);
+        ASSERT_TRUE(m_desk->lookFor("okonjo").ok());
+        const auto card = m_desk->view().cards.front();
+        ASSERT_TRUE(m_desk->openRecord(card.patient, card.learner).ok());
+        m_window->go(ui::Place::Papers);
+        QCoreApplication::processEvents();
+    }
+    QString file(const char* name) const { return m_folder.filePath(QString::fromLatin1(name)); }
+    bool says(const QString& sentence) const {
+        for (const QLabel* label : m_window->page()->findChildren<QLabel*>())
+            if (label->isVisible() && label->text().contains(sentence)) return true;
+        return false;
+    }
+    qsizetype issued() const { return types().count(QStringLiteral("paper-issued")); }
+};
+
+TEST_F(PapersPageTest, APrintThatIsCancelledIsNotIssued) {
+    beginAtPapers();
+    const auto before = entries().size();
+    ui::print::answerNext({});
+    press("papers.print");
+    EXPECT_EQ(entries().size(), before);
+    EXPECT_FALSE(says(QStringLiteral("Printed")));
+    ui::ask::answerNext({});
+    press("papers.primary");
+    EXPECT_EQ(entries().size(), before);
+    EXPECT_FALSE(says(QStringLiteral("Saved")));
+}
+
+TEST_F(PapersPageTest, WhatIsPrintedOrSavedIsIssuedOnce) {
+    beginAtPapers();
+    const auto before = issued();
+    ui::print::answerNext(file("printed.pdf"));
+    press("papers.print");
+    EXPECT_EQ(issued(), before + 1);
+    EXPECT_GT(QFileInfo(file("printed.pdf")).size(), 1000);
+    EXPECT_TRUE(says(QStringLiteral("Printed and noted")));
+    ui::ask::answerNext(file("saved.pdf"));
+    press("papers.primary");
+    EXPECT_EQ(issued(), before + 2);
+    EXPECT_GT(QFileInfo(file("saved.pdf")).size(), 1000);
+    EXPECT_TRUE(says(QStringLiteral("Saved as saved.pdf")));
+    EXPECT_EQ(entries().back().body.data["kind"], "chart");
+}
+
+// It was issued before it was known that nothing comes out: the page says both.
+TEST_F(PapersPageTest, WhatDoesNotComeOutIsSaidBesideWhatWasRecorded) {
+    beginAtPapers();
+    const auto before = issued();
+    ui::print::answerNext(file("no-such-folder/printed.pdf"));
+    press("papers.print");
+    EXPECT_EQ(issued(), before + 1);
+    EXPECT_TRUE(says(QStringLiteral("Recorded as issued, but not printed")));
+    EXPECT_FALSE(says(QStringLiteral("Printed and noted")));
+    ui::ask::answerNext(file("no-such-folder/saved.pdf"));
+    press("papers.primary");
+    EXPECT_EQ(issued(), before + 2);
+    EXPECT_TRUE(says(QStringLiteral("Recorded as issued, but not saved")));
+    EXPECT_FALSE(says(QStringLiteral("Saved as")));
+    picture("30-issued-not-saved");
+}
