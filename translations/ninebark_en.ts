@@ -3668,6 +3668,14 @@ Taught by %2</source>
         <source>✓  Saved as %1 and noted in the record.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Recorded as issued, but not printed. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded as issued, but not saved. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::PassphraseField</name>

@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "parts/errorstrip.h"
+#include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "pieces/inuse.h"
 #include "pieces/picklist.h"
@@ -155,6 +156,7 @@ AskBackPage::Standing AskBackPage::standingOf(const packs::Prompt& prompt) const
 }
 
 void AskBackPage::refresh() {
+    const KeptFocus kept(this);
     m_learner = m_desk.view().learnerInView();
     m_taught = m_learner == nullptr ? nullptr : m_desk.packFor(m_learner->said.learner);
     const bool hasPrompts = m_taught && !m_taught->pack.prompts.empty();
@@ -188,8 +190,21 @@ void AskBackPage::showPrompt(const std::string& prompt) {
     m_points->setEntries({});
     m_error->clear();
     refresh();
-    if (const packs::Prompt* now = promptNow(); now != nullptr && !now->points.empty())
-        if (PressButton* first = m_points->button(utf(now->points.front().id))) first->setFocus();
+    focusOnNext();
+}
+
+/// What is to be answered next: a point that was not heard yet, the plan, or the next question.
+void AskBackPage::focusOnNext() {
+    const packs::Prompt* now = promptNow();
+    if (now == nullptr || m_isShowingDrills) return;
+    const Standing standing = standingOf(*now);
+    if (standing.isAll) return focusOn(m_next);
+    if (standing.needsPlan) return focusOn(m_plan);
+    for (const packs::Point& point : now->points) {
+        PressButton* button = m_points->button(utf(point.id));
+        if (button != nullptr && !button->isChecked()) return focusOn(button);
+    }
+    focusOn(m_keep);
 }
 
 void AskBackPage::changeEvent(QEvent* event) {

@@ -47,6 +47,7 @@ class AskBackPage : public QWidget {
     QWidget* buildList();
     QWidget* buildQuestion();
     void refresh();
+    void focusOnNext();
     void showList();
     void showQuestion();
     void showDrills();

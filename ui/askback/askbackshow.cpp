@@ -8,6 +8,7 @@
 #include "askback/askbackpage.h"
 #include "parts/errorstrip.h"
 #include "parts/flowlayout.h"
+#include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "pieces/inuse.h"
 #include "pieces/picklist.h"
@@ -21,6 +22,14 @@ using render::Gap;
 using render::Role;
 using render::TextSize;
 using render::Theme;
+
+namespace {
+
+QString drillButton(const packs::Drill& drill, record::DrillResult result) {
+    return QStringLiteral("drill-%1-%2").arg(utf(drill.id), utf(base::nameOf(result)));
+}
+
+}  // namespace
 
 void AskBackPage::showList() {
     empty(m_list);
@@ -143,8 +152,7 @@ void AskBackPage::showDrills() {
             {record::DrillResult::NotYet, tr("Not yet")}};
         for (const auto& [result, words] : results) {
             auto* button = new PressButton(words, Dress::Plain, this);
-            button->setObjectName(
-                QStringLiteral("drill-%1-%2").arg(utf(drill.id), utf(base::nameOf(result))));
+            button->setObjectName(drillButton(drill, result));
             button->setAccessibleName(words + QStringLiteral(": ") + when->text());
             button->setCheckable(true);
             button->setChecked(last == result);
@@ -171,6 +179,7 @@ void AskBackPage::keepRound() {
     m_words->clear();
     m_differently->clear();
     refresh();
+    focusOnNext();
 }
 
 void AskBackPage::keepPlan() {
@@ -206,7 +215,10 @@ void AskBackPage::goOn() {
         if (!standingOf(prompt).isAll && prompt.id != m_prompt) return showPrompt(prompt.id);
     m_isShowingDrills = !m_taught->pack.drills.empty();
     refresh();
-    if (!m_isShowingDrills) Q_EMIT signWanted();
+    if (!m_isShowingDrills) return Q_EMIT signWanted();
+    const QString first =
+        drillButton(m_taught->pack.drills.front(), record::DrillResult::Unprompted);
+    if (QWidget* button = standing(m_drills, first)) focusOn(button);
 }
 
 }  // namespace ui

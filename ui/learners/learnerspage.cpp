@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "learners/learnercard.h"
+#include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "text/labels.h"
 
@@ -67,6 +68,7 @@ void LearnersPage::loadMore() {
 }
 
 void LearnersPage::fill() {
+    const KeptFocus kept(this);
     empty(m_list);
     for (const record::Card& card : m_cards) m_list->addWidget(cardFor(card));
     if (m_cards.empty()) m_list->addWidget(emptyWords());

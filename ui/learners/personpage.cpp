@@ -10,6 +10,7 @@
 
 #include "learners/learnercard.h"
 #include "parts/flowlayout.h"
+#include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "render/words.h"
 #include "text/findings.h"
@@ -61,6 +62,7 @@ PersonPage::PersonPage(desk::Desk& desk, QWidget* parent)
     : Page(QStringLiteral("person"), parent), m_desk(desk) {}
 
 void PersonPage::refresh() {
+    const KeptFocus kept(this);
     clear();
     errors()->clear();
     const auto& record = m_desk.view().record;

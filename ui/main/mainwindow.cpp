@@ -18,6 +18,7 @@
 #include "main/guardedpages.h"
 #include "papers/paperspage.h"
 #include "parts/flowlayout.h"
+#include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "parts/taborder.h"
 #include "people/learnerform.h"
@@ -79,6 +80,12 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
 }
 
 bool MainWindow::focusNextPrevChild(bool isNext) {
+    // Not Tab: what has the focus is going away, and the keys stay with its page.
+    const QWidget* now = focusWidget();
+    if (now && page() && page()->isAncestorOf(now) && isGone(now, page())) {
+        focusIn(page());
+        return true;
+    }
     tabInReadingOrder(centralWidget());
     return QMainWindow::focusNextPrevChild(isNext);
 }
@@ -251,7 +258,9 @@ void MainWindow::showPage(QWidget* page) {
     if (page == m_papers) place = Place::Papers;
     m_tabs[place]->setChecked(true);
     m_settings.set(Setting::LastPlace, placeWord(place));
-    const bool isIn = hasChosen && page->isAncestorOf(focusWidget());
+    // What had it when the page was left may have been made anew since.
+    const QWidget* now = focusWidget();
+    const bool isIn = hasChosen && page->isAncestorOf(now) && !isGone(now, page);
     if (page != m_learners && !isIn) focusIn(page);
 }
 

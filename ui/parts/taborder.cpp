@@ -15,14 +15,12 @@ class Follower {
     void follow(QWidget* widget) {
         if (!widget || widget->isHidden()) return;
         if (widget->focusPolicy() != Qt::NoFocus && !widget->focusProxy()) {
-            if (m_last) QWidget::setTabOrder(m_last, widget);
-            if (!m_first) m_first = widget;
-            m_last = widget;
+            m_found.push_back(widget);
         }
         if (const auto* area = qobject_cast<QScrollArea*>(widget)) follow(area->widget());
         follow(widget->layout());
     }
-    QWidget* first() const { return m_first; }
+    const std::vector<QWidget*>& found() const { return m_found; }
 
   private:
     void follow(QLayout* layout) {
@@ -36,16 +34,21 @@ class Follower {
         }
     }
 
-    QWidget* m_first = nullptr;
-    QWidget* m_last = nullptr;
+    std::vector<QWidget*> m_found;
 };
 
 }  // namespace
 
-QWidget* tabInReadingOrder(QWidget* root) {
+std::vector<QWidget*> inReadingOrder(QWidget* root) {
     Follower follower;
     follower.follow(root);
-    return follower.first();
+    return follower.found();
+}
+
+QWidget* tabInReadingOrder(QWidget* root) {
+    const std::vector<QWidget*> found = inReadingOrder(root);
+    for (std::size_t i = 1; i < found.size(); ++i) QWidget::setTabOrder(found[i - 1], found[i]);
+    return found.empty() ? nullptr : found.front();
 }
 
 }  // namespace ui

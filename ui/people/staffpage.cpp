@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "parts/flowlayout.h"
+#include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "render/words.h"
 #include "text/labels.h"
@@ -42,6 +43,7 @@ void StaffPage::sayWho() {
 }
 
 void StaffPage::fill() {
+    const KeptFocus kept(this);
     clear();
     const record::House& house = m_desk.view().house;
     const bool isToChoose = !m_desk.view().teacher && !house.staff.empty();

@@ -42,6 +42,22 @@ class Asking {
         QTest::mouseClick(button, Qt::LeftButton);
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     }
+    /// With the focus on it, by Space.
+    void pressByKey(const QString& name) {
+        settle();
+        auto* button = m_page->findChild<QAbstractButton*>(name);
+        ASSERT_NE(button, nullptr) << name.toStdString();
+        button->setFocus();
+        QTest::keyClick(button, Qt::Key_Space);
+        settle();
+    }
+    QString focused() const {
+        return m_page->focusWidget() ? m_page->focusWidget()->objectName() : QString();
+    }
+    static void settle() {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();  // what was laid out anew shows itself
+    }
     bool isOffered(const QString& name) {
         auto* widget = m_page->findChild<QWidget*>(name);
         return widget != nullptr && widget->isVisible();
@@ -121,6 +137,32 @@ TEST(AskBackPage, ADrillIsKeptWithItsResult) {
     asking.click(QStringLiteral("drill-%1-cued").arg(id));
     ASSERT_EQ(asking.learner().drills.size(), 1U);
     EXPECT_EQ(asking.learner().drills[0].said.result, record::DrillResult::Cued);
+}
+
+// Keys alone: each answer makes the page anew, and the next key goes on from there.
+TEST(AskBackPage, AnAnswerLeavesTheFocusWhereItIsOrAtWhatIsNext) {
+    Asking asking("weekly-dressing-upper-arm");
+    auto opened = asking.ward().opening(practice::Way::Guided, practice::On::PracticeArm);
+    opened.kit.antiseptic = "chlorhexidine-alcohol";
+    asking.ward().must(opened);
+    const packs::Prompt& prompt = asking.pack().prompts.front();
+    asking.pressByKey(QStringLiteral("points.") + QString::fromStdString(prompt.points[0].id));
+    asking.pressByKey(QStringLiteral("keepRound"));
+    ASSERT_EQ(asking.learner().asked.size(), 1U);
+    EXPECT_EQ(asking.focused(),
+              QStringLiteral("points.") + QString::fromStdString(prompt.points[1].id));
+    for (const packs::Point& point : prompt.points)
+        if (&point != &prompt.points.front())
+            asking.pressByKey(QStringLiteral("points.") + QString::fromStdString(point.id));
+    asking.pressByKey(QStringLiteral("keepRound"));
+    EXPECT_EQ(asking.focused(), QStringLiteral("nextQuestion"));
+    asking.pressByKey(QStringLiteral("showDrills"));
+    for (const packs::Drill& drill : asking.pack().drills) {
+        const QString name = QStringLiteral("drill-%1-cued").arg(QString::fromStdString(drill.id));
+        asking.pressByKey(name);
+        EXPECT_EQ(asking.focused(), name);
+    }
+    EXPECT_EQ(asking.learner().drills.size(), asking.pack().drills.size());
 }
 
 TEST(AskBackPage, AsksInTheLearnersLanguageBesideTheTeachers) {

@@ -114,6 +114,10 @@ void Walk::goTo(const Place& place) {
         m_shown->activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowActive(m_shown.get()));
     }
+    settle();
+}
+
+void Walk::settle() {
     for (int i = 0; i < 3; ++i) {  // what wraps settles its height in the second round
         QCoreApplication::sendPostedEvents();
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);

@@ -28,6 +28,8 @@ class Walk : public Shell {
     std::vector<QWidget*> focusable() const;
     static std::string nameOf(const QWidget* widget);
     void patientFormRefused();
+    /// Lets what was posted and laid out anew come about.
+    static void settle();
 
   private:
     void openRecordOf(const char* name);
