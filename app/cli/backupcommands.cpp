@@ -28,7 +28,8 @@ struct BackupWords {
         for (std::size_t i = 0; i < words.size(); ++i) {
             const bool isOption = words[i].starts_with("--");
             const bool takesValue = words[i] == withValue;
-            if (words[i].empty() || (takesValue && i + 1 == words.size())) return std::nullopt;
+            if (words[i].empty()) return std::nullopt;
+            if (takesValue && (i + 1 == words.size() || words[i + 1].empty())) return std::nullopt;
             if (!isOption)
                 read.plain.push_back(words[i]);
             else if (!read.options.emplace(words[i], takesValue ? words[i + 1] : "").second)
@@ -73,11 +74,9 @@ ExitCode BackupCommand::run(const std::vector<std::string>& arguments, std::ostr
     const QtCore qt;
     const bool asJson = words->has("--json");
     const std::string record = store::recordFileIn(words->options.at("--data"));
-    const auto head = store::backUp(record, words->plain[0]);
-    if (!head) return sayError(head.error(), exitFor(head.error().code), asJson, out, err);
-    const auto written = store::readBackupHead(words->plain[0]);
-    if (!written) return sayError(written.error(), ExitCode::Unreadable, asJson, out, err);
-    return tellHead("backup", written->ledger.ledger, *head, asJson, out);
+    const auto copied = store::backUp(record, words->plain[0]);
+    if (!copied) return sayError(copied.error(), exitFor(copied.error().code), asJson, out, err);
+    return tellHead("backup", copied->ledger, copied->head, asJson, out);
 }
 
 ExitCode RestoreCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
@@ -91,7 +90,8 @@ ExitCode RestoreCommand::run(const std::vector<std::string>& arguments, std::ost
     const auto refuse = [&](const base::Error& error) {
         return sayError(error, exitFor(error.code), asJson, out, err);
     };
-    // What can be refused without a passphrase is, before one is asked for.
+    // Nobody types a passphrase for a file that is no backup. What lies in the folder is looked at
+    // afterwards, as nobody else may change it from then on.
     if (const auto head = store::readBackupHead(words->plain[0]); !head)
         return refuse(head.error());
     Opening opening;

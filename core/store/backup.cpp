@@ -76,7 +76,7 @@ base::Outcome isSound(Database& database, const Head& head) {
 
 }  // namespace
 
-base::Result<Head> backUp(const std::string& record, const std::string& file) {
+base::Result<ledger::Former> backUp(const std::string& record, const std::string& file) {
     const auto database = openSource(record);
     if (!database) return database.error();
     const auto moment = Snapshot::begin(**database);
@@ -94,7 +94,7 @@ base::Result<Head> backUp(const std::string& record, const std::string& file) {
         writeRows(**database, [&](const std::string& bytes) { return writer->write(bytes); });
     if (!copied) return copied.error();
     if (const auto done = writer->finish(); !done) return done.error();
-    return head->ledger.head;
+    return head->ledger;
 }
 
 std::string keptBesideRestored(const std::string& record, std::uint64_t size) {

@@ -14,10 +14,10 @@ namespace store {
 
 /// Copies the record as it is at one moment, also beside a copy of the program that writes. Needs
 /// no passphrase: the backup is sealed to everybody who can sign in and to the recovery sheet.
-/// Gives the head that was copied. Errors: those of inspect() and bringUpToDate(), StoreMissing,
-/// BackupNoKeys, StoreEdgeWrong when the record is not sound, and of the file those of
-/// BackupWriter; BackupNotOurs when another kind of file has this name.
-base::Result<ledger::Head> backUp(const std::string& record, const std::string& file);
+/// Gives the ledger and the head that was copied. Errors: those of inspect() and bringUpToDate(),
+/// StoreMissing, BackupNoKeys, StoreEdgeWrong when the record is not sound, and of the file those
+/// of BackupWriter; BackupNotOurs when another kind of file has this name.
+base::Result<ledger::Former> backUp(const std::string& record, const std::string& file);
 
 using OpenKey = std::function<base::Result<seal::Secret>(const BackupHead& head)>;
 /// Writes from where the restored ledger goes on; it has the id of the backup until then.

@@ -3,15 +3,14 @@
 #include "cli/backupcommands.h"
 
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <fstream>
-
 #include <nlohmann/json.hpp>
 #include <sstream>
 
 #include "cli/commandline.h"
 #include "cli/demofolder.h"
+#include "cli/typed.h"
 #include "support/ledgerdrafts.h"
 
 namespace app {
@@ -51,13 +50,9 @@ class BackupCommands : public testing::Test {
         return ran(runCommand({"backup", m_file, "--data", folder, "--json"}, out, err), out, err);
     }
     ExitCode restore(const std::vector<std::string>& words, const std::string& typed) {
-        int ends[2] = {-1, -1};
-        EXPECT_EQ(::pipe(ends), 0);
-        EXPECT_EQ(::write(ends[1], typed.data(), typed.size()), static_cast<ssize_t>(typed.size()));
-        ::close(ends[1]);
+        const support::Typed input(typed);
         std::ostringstream out, err;
-        const auto code = RestoreCommand(ends[0]).run(words, out, err);
-        ::close(ends[0]);
+        const auto code = RestoreCommand(input.descriptor()).run(words, out, err);
         return ran(code, out, err);
     }
 };
@@ -139,6 +134,7 @@ TEST_F(BackupCommands, AreNotCalledHalf) {
                                                {"backup", m_file, "--data", "x", "--as"},
                                                {"restore", m_file},
                                                {"restore", m_file, "x"},
+                                               {"restore", m_file, "x", "--as", ""},
                                                {"restore", m_file, "x", "--as", "I", "--recovery"}})
         EXPECT_EQ(runCommand(words, out, err), ExitCode::Usage) << words.size();
 }

@@ -45,7 +45,7 @@ class BackedUp : public testing::Test {
         m_head = ledger->head();
         const auto copied = store::backUp(m_folder.path(), m_file);
         ASSERT_TRUE(copied.ok()) << base::english(copied.error());
-        EXPECT_EQ(*copied, m_head);
+        EXPECT_EQ(*copied, (ledger::Former{m_id, m_head}));
     }
     /// Signs Iris in and writes one more entry.
     ledger::Head grow(const std::string& name = "ward.record") {
