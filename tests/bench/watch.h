@@ -7,6 +7,9 @@
 
 #include <cstdint>
 #include <ctime>
+#include <functional>
+#include <utility>
+#include <vector>
 
 namespace bench {
 
@@ -15,6 +18,14 @@ struct Took {
     double seconds = 0;     ///< by the clock on the wall
     double cpuSeconds = 0;  ///< of the processor, user and system, of all threads
 };
+
+/// Adds benchmarks that say themselves what they took, each of so many iterations.
+using Measured = std::pair<const char*, std::function<void(benchmark::State&)>>;
+inline void registerAll(const std::vector<Measured>& all, benchmark::IterationCount each,
+                        benchmark::TimeUnit unit) {
+    for (const auto& [name, function] : all)
+        benchmark::RegisterBenchmark(name, function)->UseManualTime()->Iterations(each)->Unit(unit);
+}
 
 /// Adds one iteration of a benchmark that uses manual time; `parts` of equal work make it up.
 inline void addTo(benchmark::State& state, const Took& took, double parts = 1) {

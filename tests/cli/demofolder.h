@@ -11,6 +11,7 @@
 #include "compose.h"
 #include "store/recordfile.h"
 #include "store/sqlledger.h"
+#include "support/recordfolder.h"
 
 namespace support {
 
@@ -69,19 +70,7 @@ class DemoFolder {
         if (!opened) ADD_FAILURE() << base::english(opened.error());
         return opened ? std::move(*opened) : nullptr;
     }
-    /// Changes the file behind the program's back; the fences against it are taken down.
-    void tamper(const char* sql) const {
-        const auto database = store::Database::open(file(), store::Access::ReadWrite);
-        ASSERT_TRUE(database.ok());
-        const auto triggers = (*database)->rows(
-            "SELECT name FROM sqlite_master WHERE type = 'trigger' AND name LIKE 'entry%'");
-        ASSERT_TRUE(triggers.ok());
-        for (const store::Row& row : *triggers)
-            ASSERT_TRUE((*database)
-                            ->runOnce(QStringLiteral("DROP TRIGGER ") + row.front().toString())
-                            .ok());
-        ASSERT_TRUE((*database)->runOnce(QString::fromUtf8(sql)).ok()) << sql;
-    }
+    void tamper(const char* sql) const { support::tamper(file(), sql); }
 
   private:
     static QString recordIn(const QString& folder) {

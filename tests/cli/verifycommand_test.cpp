@@ -75,15 +75,7 @@ class SealedVerify : public testing::Test {
         other.ledger.head = head;
         return beginningOf(other) + backup.substr(beginningOf(known).size());
     }
-    void tamper(const char* sql) const {
-        const auto database = *store::Database::open(file(), store::Access::ReadWrite);
-        for (const char* guard : {"entry_no_update", "entry_no_delete", "entry_in_order"})
-            ASSERT_TRUE(database
-                            ->runOnce(QStringLiteral("DROP TRIGGER IF EXISTS ") +
-                                      QString::fromLatin1(guard))
-                            .ok());
-        ASSERT_TRUE(database->runOnce(QString::fromUtf8(sql)).ok()) << sql;
-    }
+    void tamper(const char* sql) const { support::tamper(file(), sql); }
 };
 
 namespace {

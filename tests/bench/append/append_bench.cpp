@@ -79,15 +79,10 @@ void appendBytes(benchmark::State& state) {
 }  // namespace
 
 void addAppends() {
-    const std::pair<const char*, void (*)(benchmark::State&)> all[] = {
-        {"append/ledger", appendByLedger},
-        {"append/raw", appendRaw},
-        {"append/floor", appendBytes}};
-    for (const auto& [name, function] : all)
-        benchmark::RegisterBenchmark(name, function)
-            ->UseManualTime()
-            ->Iterations(appendsEach)
-            ->Unit(benchmark::kMicrosecond);
+    registerAll({{"append/ledger", appendByLedger},
+                 {"append/raw", appendRaw},
+                 {"append/floor", appendBytes}},
+                appendsEach, benchmark::kMicrosecond);
 }
 
 }  // namespace bench

@@ -79,13 +79,8 @@ void appendRawSealed(benchmark::State& state) {
 }  // namespace
 
 void addSealedAppends() {
-    const std::pair<const char*, void (*)(benchmark::State&)> all[] = {
-        {"append/sealed/ledger", appendSealed}, {"append/sealed/raw", appendRawSealed}};
-    for (const auto& [name, function] : all)
-        benchmark::RegisterBenchmark(name, function)
-            ->UseManualTime()
-            ->Iterations(sealedEach)
-            ->Unit(benchmark::kMicrosecond);
+    registerAll({{"append/sealed/ledger", appendSealed}, {"append/sealed/raw", appendRawSealed}},
+                sealedEach, benchmark::kMicrosecond);
 }
 
 }  // namespace bench

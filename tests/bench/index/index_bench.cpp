@@ -140,16 +140,11 @@ void gatherWords(benchmark::State& state) {
 }  // namespace
 
 void addIndexes() {
-    const std::pair<const char*, void (*)(benchmark::State&)> all[] = {
-        {"index/open/index", openIndex},
-        {"index/open/seal", openRows},
-        {"index/word/index", findWords},
-        {"index/word/gathered", gatherWords}};
-    for (const auto& [name, function] : all)
-        benchmark::RegisterBenchmark(name, function)
-            ->UseManualTime()
-            ->Iterations(1)
-            ->Unit(benchmark::kMicrosecond);
+    registerAll({{"index/open/index", openIndex},
+                 {"index/open/seal", openRows},
+                 {"index/word/index", findWords},
+                 {"index/word/gathered", gatherWords}},
+                1, benchmark::kMicrosecond);
 }
 
 }  // namespace bench

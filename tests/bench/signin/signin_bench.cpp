@@ -102,13 +102,8 @@ void stretchBoth(benchmark::State& state) {
 }  // namespace
 
 void addSignIns() {
-    const std::pair<const char*, void (*)(benchmark::State&)> all[] = {
-        {"signin/painted", signInToPaint}, {"signin/stretched", stretchBoth}};
-    for (const auto& [name, function] : all)
-        benchmark::RegisterBenchmark(name, function)
-            ->UseManualTime()
-            ->Iterations(1)
-            ->Unit(benchmark::kMillisecond);
+    registerAll({{"signin/painted", signInToPaint}, {"signin/stretched", stretchBoth}}, 1,
+                benchmark::kMillisecond);
 }
 
 }  // namespace bench

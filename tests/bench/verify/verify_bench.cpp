@@ -153,15 +153,10 @@ void hashOrCheck(benchmark::State& state) {
 }  // namespace
 
 void addVerifies() {
-    const std::pair<const char*, std::function<void(benchmark::State&)>> all[] = {
-        {"verify/opened", [](benchmark::State& state) { verify(state, verified().ring); }},
-        {"verify/closed", [](benchmark::State& state) { verify(state, nullptr); }},
-        {"verify/floor", hashOrCheck}};
-    for (const auto& [name, function] : all)
-        benchmark::RegisterBenchmark(name, function)
-            ->UseManualTime()
-            ->Iterations(1)
-            ->Unit(benchmark::kMillisecond);
+    registerAll({{"verify/opened", [](benchmark::State& state) { verify(state, verified().ring); }},
+                 {"verify/closed", [](benchmark::State& state) { verify(state, nullptr); }},
+                 {"verify/floor", hashOrCheck}},
+                1, benchmark::kMillisecond);
 }
 
 }  // namespace bench

@@ -20,6 +20,7 @@ using support::cardOf;
 using support::draftSaying;
 using support::instantAt;
 using support::RecordFolder;
+using support::tamper;
 
 /// Six entries, two of them of one patient, one card, a blob.
 void fillRecord(ledger::Ledger& ledger) {
@@ -31,15 +32,6 @@ void fillRecord(ledger::Ledger& ledger) {
                             {.cards = {cardOf("ann", {"ann", "lee"})}})
                     .ok());
     ASSERT_TRUE(ledger.putBlob("a pack").ok());
-}
-
-/// Goes behind the ledger's back, the guards taken off first.
-void tamper(Database& database, const QString& sql) {
-    for (const char* guard : {"entry_no_update", "entry_no_delete", "entry_in_order"})
-        ASSERT_TRUE(
-            database.runOnce(QStringLiteral("DROP TRIGGER IF EXISTS %1").arg(QLatin1String(guard)))
-                .ok());
-    ASSERT_TRUE(database.runOnce(sql).ok());
 }
 
 std::vector<Kind> damagesAfter(const QString& sql) {
