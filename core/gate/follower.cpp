@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gate/follower.h"
 
+#include <algorithm>
+
 #include "ledger/base64url.h"
 #include "record/shapes.h"
 #include "seal/signature.h"
@@ -48,6 +50,28 @@ Outcome Follower::knows(const seal::Keyring& ring) const {
         if (told == m_digests.end() || told->second != key.digest()) return refused("epoch");
     }
     return Done{};
+}
+
+Outcome Follower::knowsRows() const {
+    if (!areThePeople()) return refused("person");
+    const std::string sheet = ledger::toBase64Url(m_rows.recoveryKey);
+    if (!m_recoveryBox.empty() && m_recoveryBox != sheet) return refused("recovery");
+    for (const seal::EpochGrant& grant : m_rows.grants)
+        if (!m_kids.contains(grant.by)) return refused("grant");
+    return Done{};
+}
+
+/// Whether the rows have everybody who can sign, with the keys that were told of, and nobody else.
+bool Follower::areThePeople() const {
+    for (const seal::WrappedIdentity& row : m_rows.people) {
+        const auto found = m_people.find(row.person);
+        if (found == m_people.end() || found->second.kid != row.known.kid()) return false;
+        const std::string& box = found->second.box;
+        if (!box.empty() && box != ledger::toBase64Url(row.known.boxing)) return false;
+    }
+    const auto canSign = std::count_if(m_people.begin(), m_people.end(),
+                                       [](const auto& one) { return !one.second.kid.empty(); });
+    return static_cast<std::size_t>(canSign) == m_rows.people.size();
 }
 
 base::Result<std::string> Follower::signerOf(const ledger::Entry& entry) const {
@@ -109,18 +133,51 @@ Outcome Follower::take(const ChangeAccess& said, const std::string& kid, const s
     if (!maySay(said, kid)) return refused("signature");
     const bool tellsOfSheet =
         said.what == AccessChange::Founded || said.what == AccessChange::NewRecovery;
-    if (!said.recovery.empty() && !tellsOfSheet) return refused("recovery");
+    const bool saysSheet = !said.recovery.empty() || !said.recoveryBox.empty();
+    if (saysSheet && !tellsOfSheet) return refused("recovery");
+    if (!fitsKeys(said)) return refused("person");
     m_isWaiting = false;
     // The first epoch is told of under itself: there is none before it.
     if (m_digests.empty() && said.epoch != epoch) return refused("epoch");
     if (!said.epoch.empty() && !m_digests.emplace(said.epoch, said.epochDigest).second)
         return refused("epoch");
-    if (!said.recovery.empty()) m_recovery = ledger::fromBase64Url(said.recovery).value_or("");
-    if (said.what == AccessChange::Retired)
-        person->second.kid.clear();
-    else if (said.what != AccessChange::NewRecovery)
-        person->second.kid = said.kid;
+    takeKeys(said);
     return Done{};
+}
+
+/// Whoever keeps their keys says the same of them as before.
+bool Follower::fitsKeys(const ChangeAccess& said) const {
+    const bool keepsThem =
+        said.what == AccessChange::NewPassphrase || said.what == AccessChange::RaisedCost;
+    const std::string& box = m_people.at(said.staff).box;
+    return !keepsThem || said.box.empty() || box.empty() || said.box == box;
+}
+
+void Follower::takeKeys(const ChangeAccess& said) {
+    Known& person = m_people.at(said.staff);
+    switch (said.what) {
+        case AccessChange::Founded:
+        case AccessChange::Admitted:
+        case AccessChange::Reset:
+        case AccessChange::Recovered:
+            person.kid = said.kid;
+            person.box = said.box;
+            m_kids.insert(said.kid);
+            break;
+        case AccessChange::NewPassphrase:
+        case AccessChange::RaisedCost:
+            if (!said.box.empty()) person.box = said.box;
+            break;
+        case AccessChange::Retired:
+            person.kid.clear();
+            person.box.clear();
+            break;
+        case AccessChange::NewRecovery:
+            break;
+    }
+    if (said.recovery.empty()) return;
+    m_recovery = ledger::fromBase64Url(said.recovery).value_or("");
+    m_recoveryBox = said.recoveryBox;
 }
 
 bool Follower::maySay(const ChangeAccess& said, const std::string& kid) const {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 
 #include "ledger/lineage.h"
 #include "record/housepayloads.h"
@@ -24,6 +25,9 @@ class Follower {
     base::Outcome take(const ledger::Entry& entry);
     /// Whether every epoch of this ring was told of. Errors: AccessChanged.
     base::Outcome knows(const seal::Keyring& ring) const;
+    /// Whether every public key of the rows that an epoch is given to or was given by was told of.
+    /// Only after all entries: a missing one may be the one that tells. Errors: AccessChanged.
+    base::Outcome knowsRows() const;
     /// Whether everybody on the list was let in and every former id was told of.
     bool isSettled() const { return !m_isWaiting && m_continued == m_lineage.former().size(); }
 
@@ -42,17 +46,23 @@ class Follower {
     base::Outcome take(const record::ChangeAccess& said, const std::string& kid,
                        const std::string& epoch);
     bool maySay(const record::ChangeAccess& said, const std::string& kid) const;
+    bool fitsKeys(const record::ChangeAccess& said) const;
+    void takeKeys(const record::ChangeAccess& said);
+    bool areThePeople() const;
 
     struct Known {
         std::string kid = {};  ///< "" while they can't sign
         record::Role role = record::Role::Teacher;
+        std::string box = {};  ///< what they are given epochs by, in base 64; "": nobody said
     };
     const ledger::Lineage& m_lineage;
     std::size_t m_continued = 0;  ///< former ids that were told of
     const seal::KeyRows& m_rows;
     std::map<base::StaffId, Known> m_people;
     std::map<std::string, std::string> m_digests;  ///< of the epochs that were told of, by id
+    std::set<std::string> m_kids;                  ///< everybody's, of now or from before
     std::string m_recovery;                        ///< what the sheet of now signs with
+    std::string m_recoveryBox;  ///< what it is given epochs by, in base 64; "": nobody said
     /// Somebody was put onto the list by a key nobody has yet: the next entry has to let them in.
     bool m_isWaiting = false;
     std::pair<base::StaffId, std::string> m_waiting;

@@ -27,8 +27,21 @@ const seal::WrappedIdentity* rowByHandle(const KeyRows& rows, const std::string&
     return nullptr;
 }
 
-std::string signerOf(const seal::Recovery& sheet) {
-    return ledger::toBase64Url(sheet.signer().known().signing);
+/// What is said of somebody who has these keys from now on.
+record::ChangeAccess saying(const base::StaffId& person, AccessChange what,
+                            const seal::PublicIdentity& keys) {
+    return {.staff = person,
+            .what = what,
+            .kid = keys.kid(),
+            .epoch = {},
+            .epochDigest = {},
+            .box = ledger::toBase64Url(keys.boxing)};
+}
+
+/// Names the keys of the sheet that counts from now on.
+void announce(record::ChangeAccess& said, const seal::Recovery& sheet) {
+    said.recovery = ledger::toBase64Url(sheet.signer().known().signing);
+    said.recoveryBox = ledger::toBase64Url(sheet.pair().publicKey);
 }
 
 /// Names the epoch that begins.
@@ -67,9 +80,9 @@ Changed founded(const base::LedgerId& home, const Newcomer& first, const Secret&
     const auto sheet = seal::Recovery::generate();
     auto ring = Keyring::found(change.rows, {home, id, *handle}, passphrase, cost, sheet);
     if (!ring) return ring.error();
-    change.said = {id, AccessChange::Founded, ring->identity()->known().kid()};
+    change.said = saying(id, AccessChange::Founded, ring->identity()->known());
     announce(change.said, *ring);
-    change.said.recovery = signerOf(sheet);
+    announce(change.said, sheet);
     change.adds = educator(first, id);
     change.ring = std::make_shared<Keyring>(std::move(*ring));
     change.sheet = sheet.letters();
@@ -84,7 +97,7 @@ Changed signedIn(const KeyRows& rows, const std::string& name, const Secret& pas
     if (!ring) return ring.error();
     const seal::WrappedIdentity& row = *rowByHandle(rows, *handle);
     KeyChange change{.rows = rows, .said = {}, .ring = std::move(*ring), .isWritten = false};
-    change.said = {row.person, AccessChange::RaisedCost, row.known.kid()};
+    change.said = saying(row.person, AccessChange::RaisedCost, row.known);
     if (!seal::isBelow(row, usual)) return change;
     auto raised = seal::rewrapped(row, *change.ring->identity(), passphrase, usual);
     if (!raised) return change;  // it opened: what fails here is tried again next time
@@ -108,7 +121,7 @@ Changed recovered(const KeyRows& rows, const Secret& letters, const Newcomer& pe
     if (!known) change.adds = educator(person, id);
     auto admission = opened->admit({rows.home, id, *handle}, passphrase, cost);
     if (!admission) return admission.error();
-    change.said = {id, AccessChange::Recovered, admission->row.known.kid()};
+    change.said = saying(id, AccessChange::Recovered, admission->row.known);
     seal::letIn(change.rows, std::move(*admission));
     auto ring = ringFrom(change.rows, *handle, passphrase);
     if (!ring) return ring.error();
@@ -127,7 +140,7 @@ Changed withNewPassphrase(const KeyRows& rows, const base::StaffId& person, cons
     auto fresh = seal::rewrapped(*row, *identity, passphrase, cost);
     if (!fresh) return fresh.error();
     KeyChange change{.rows = rows, .said = {}};
-    change.said = {person, AccessChange::NewPassphrase, row->known.kid()};
+    change.said = saying(person, AccessChange::NewPassphrase, row->known);
     seal::putInPlace(change.rows, std::move(*fresh));
     return change;
 }
@@ -142,7 +155,7 @@ Changed admitted(const KeyRows& rows, const Keyring& by, const Newcomer& person,
     auto admission = by.admit({rows.home, id, *handle}, passphrase, cost);
     if (!admission) return admission.error();
     KeyChange change{.rows = rows, .said = {}, .adds = entryOf(person, id)};
-    change.said = {id, AccessChange::Admitted, admission->row.known.kid()};
+    change.said = saying(id, AccessChange::Admitted, admission->row.known);
     seal::letIn(change.rows, std::move(*admission));
     return change;
 }
@@ -155,7 +168,7 @@ Changed reset(const KeyRows& rows, const Keyring& by, const base::StaffId& perso
     auto admission = by.admit({rows.home, person, row->handle}, passphrase, cost);
     if (!admission) return admission.error();
     KeyChange change{.rows = rows, .said = {}};
-    change.said = {person, AccessChange::Reset, admission->row.known.kid()};
+    change.said = saying(person, AccessChange::Reset, admission->row.known);
     seal::letIn(change.rows, std::move(*admission));
     return change;
 }
@@ -173,7 +186,7 @@ Changed withNewRecovery(const KeyRows& rows, const Keyring& by, const base::Staf
     const auto sheet = seal::Recovery::generate();
     KeyChange change{.rows = rows, .said = {person, AccessChange::NewRecovery, {}}};
     change.said.kid = by.identity()->known().kid();
-    change.said.recovery = signerOf(sheet);
+    announce(change.said, sheet);
     seal::replaceRecovery(change.rows, sheet, by);
     change.sheet = sheet.letters();
     return change;

@@ -11,7 +11,8 @@ base::Outcome trust(const std::vector<ledger::Entry>& entries, const ledger::Lin
     Follower follower(lineage, rows);
     for (const ledger::Entry& entry : entries)
         if (const auto taken = follower.take(entry); !taken) return taken;
-    return follower.knows(ring);
+    if (const auto known = follower.knows(ring); !known) return known;
+    return follower.knowsRows();
 }
 
 }  // namespace gate

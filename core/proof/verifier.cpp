@@ -200,7 +200,10 @@ void Verifier::finishErased() {
 Report Verifier::finish() {
     finishErased();
     const bool isSettled = !m_staff || !m_grounds.codec->seals() || m_staff->isSettled();
-    const bool areKnown = !m_staff || !m_grounds.ring || m_staff->knows(*m_grounds.ring);
+    const bool isWhole = std::none_of(m_report.findings.begin(), m_report.findings.end(),
+                                      [](const Finding& one) { return one.kind == Kind::Gap; });
+    const bool areKnown = !m_staff || !m_grounds.ring ||
+                          (m_staff->knows(*m_grounds.ring) && (!isWhole || m_staff->knowsRows()));
     if (!isSettled || !areKnown) find(at(Kind::KeysChanged, m_seq));
     for (const Finding& one :
          holdAgainst(m_grounds.lineage, m_tail.edge.size(), m_roots, m_grounds.heads))

@@ -39,7 +39,7 @@ struct AddStaff {
 /// Somebody's keys were made, changed or taken away.
 struct ChangeAccess {
     static constexpr const char* type = "access-changed";
-    static constexpr int version = 2;  ///< 1 had no `recovery`
+    static constexpr int version = 3;  ///< 1 had no `recovery`, 2 no `box` and no `recovery_box`
     base::StaffId staff;               ///< whose
     AccessChange what = AccessChange::Founded;
     std::string kid;  ///< what their signatures are made by from now on; "" when by none
@@ -49,11 +49,15 @@ struct ChangeAccess {
     /// The public key by which whoever comes in by the recovery sheet proves that they hold it, in
     /// base 64; "" when there is no new sheet.
     std::string recovery = {};
+    /// The public keys that epochs are given to from now on, in base 64: the person's that belongs
+    /// to `kid`, and the sheet's that belongs to `recovery`. "" says nothing of it.
+    std::string box = {}, recoveryBox = {};
     bool operator==(const ChangeAccess&) const = default;
     template <class V>
     void fields(V& v) {
         v("staff", staff), v("what", what), v("kid", kid), v("epoch", epoch);
         v("epoch_digest", epochDigest), v("recovery", recovery);
+        v("box", box), v("recovery_box", recoveryBox);
     }
 };
 

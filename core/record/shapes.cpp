@@ -26,10 +26,18 @@ base::Result<nlohmann::json> withoutRecovery(nlohmann::json data) {
     return data;
 }
 
+/// Before version 3 nothing told to which keys epochs are given.
+base::Result<nlohmann::json> withoutBoxes(nlohmann::json data) {
+    data["box"] = "";
+    data["recovery_box"] = "";
+    return data;
+}
+
 ledger::Shapes makeShapes() {
     ledger::Shapes made;
     knowAll(made);
     made.add(ChangeAccess::type, 1, withoutRecovery);
+    made.add(ChangeAccess::type, 2, withoutBoxes);
     return made;
 }
 
