@@ -37,7 +37,8 @@ Outcome Follower::take(const ledger::Entry& entry) {
     if (!kid) return kid.error();
     // Whoever comes back by the sheet signs by the key they come with.
     const bool comesBack = changes && changes->what == AccessChange::Recovered;
-    if (!comesBack && !speaks(entry, *kid)) return refused("signature");
+    if (comesBack ? entry.body.by != changes->staff : !speaks(entry, *kid, adds))
+        return refused("signature");
     if (comesBack ? !holdsSheet(entry) : entry.body.sigs.size() != 1) return refused("signature");
     return adds ? take(*adds, *kid) : take(*changes, *kid, entry.key);
 }
@@ -86,11 +87,15 @@ base::Result<std::string> Follower::signerOf(const ledger::Entry& entry) const {
     return claim->kid;
 }
 
-/// Whether whoever says it signed it; who is not on the list yet says so with their own key.
-bool Follower::speaks(const ledger::Entry& entry, const std::string& kid) const {
+/// Whether whoever says it signed it. Somebody who can't sign says nothing, but for who comes onto
+/// the list by a key of their own, which nobody has or had, and is let in by it.
+bool Follower::speaks(const ledger::Entry& entry, const std::string& kid,
+                      const AddStaff* adds) const {
     if (!entry.body.by) return false;
-    const std::string known = kidOf(*entry.body.by);
-    return known.empty() || known == kid;
+    const base::StaffId& by = *entry.body.by;
+    if (const std::string known = kidOf(by); !known.empty()) return known == kid;
+    if (m_isWaiting) return std::pair(by, kid) == m_waiting;
+    return adds && adds->staff == by && !m_people.contains(by) && !m_kids.contains(kid);
 }
 
 /// Whether the second signature is that of the sheet that was told of last.

@@ -39,7 +39,8 @@ class Follower {
   private:
     base::Result<std::string> signerOf(const ledger::Entry& entry) const;
     bool holdsSheet(const ledger::Entry& entry) const;
-    bool speaks(const ledger::Entry& entry, const std::string& kid) const;
+    bool speaks(const ledger::Entry& entry, const std::string& kid,
+                const record::AddStaff* adds) const;
     bool isEducator(const std::string& kid) const;
     base::Outcome take(const record::ContinueLedger& said, std::uint64_t seq);
     base::Outcome take(const record::AddStaff& said, const std::string& kid);
