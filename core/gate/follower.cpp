@@ -32,7 +32,7 @@ Outcome Follower::take(const ledger::Entry& entry) {
     if (const auto* continues = std::get_if<record::ContinueLedger>(&*payload))
         return take(*continues, entry.seq);
     if (!adds && !changes) return Done{};
-    if (!m_digests.empty() && !m_digests.contains(entry.key)) return refused("epoch");
+    if (!m_epochs.empty() && !m_epochs.contains(entry.key)) return refused("epoch");
     const auto kid = signerOf(entry);
     if (!kid) return kid.error();
     // Whoever comes back by the sheet signs by the key they come with.
@@ -47,8 +47,9 @@ Outcome Follower::knows(const seal::Keyring& ring) const {
     if (m_isWaiting) return refused("staff");
     if (m_continued != m_lineage.former().size()) return refused("ledger");
     for (const auto& [id, key] : ring.epochs()) {
-        const auto told = m_digests.find(id.text());
-        if (told == m_digests.end() || told->second != key.digest()) return refused("epoch");
+        const auto told = m_epochs.find(id.text());
+        if (told == m_epochs.end() || told->second != std::pair(key.number, key.digest()))
+            return refused("epoch");
     }
     return Done{};
 }
@@ -142,12 +143,19 @@ Outcome Follower::take(const ChangeAccess& said, const std::string& kid, const s
     if (saysSheet && !tellsOfSheet) return refused("recovery");
     if (!fitsKeys(said)) return refused("person");
     m_isWaiting = false;
-    // The first epoch is told of under itself: there is none before it.
-    if (m_digests.empty() && said.epoch != epoch) return refused("epoch");
-    if (!said.epoch.empty() && !m_digests.emplace(said.epoch, said.epochDigest).second)
-        return refused("epoch");
+    if (!takeEpoch(said, epoch)) return refused("epoch");
     takeKeys(said);
     return Done{};
+}
+
+/// An epoch begins with the record, and when somebody leaves; at no other time.
+bool Follower::takeEpoch(const ChangeAccess& said, const std::string& sealedUnder) {
+    const bool begins = said.what == AccessChange::Founded || said.what == AccessChange::Retired;
+    if (begins == said.epoch.empty()) return false;
+    // The first epoch is told of under itself: there is none before it.
+    if (m_epochs.empty() && said.epoch != sealedUnder) return false;
+    const auto number = static_cast<std::int64_t>(m_epochs.size()) + 1;
+    return !begins || m_epochs.try_emplace(said.epoch, number, said.epochDigest).second;
 }
 
 /// Whoever keeps their keys says the same of them as before.
@@ -190,9 +198,9 @@ bool Follower::maySay(const ChangeAccess& said, const std::string& kid) const {
     const std::string& present = m_people.at(said.staff).kid;
     switch (said.what) {
         case AccessChange::Founded:
-            return m_digests.empty() && m_people.size() == 1 && kid == said.kid;
+            return m_epochs.empty() && m_people.size() == 1 && kid == said.kid;
         case AccessChange::Recovered:
-            return !m_digests.empty() && kid == said.kid;
+            return !m_epochs.empty() && kid == said.kid;
         case AccessChange::NewPassphrase:
         case AccessChange::RaisedCost:
             return !m_isWaiting && kid == present && said.kid == present;

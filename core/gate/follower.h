@@ -47,6 +47,7 @@ class Follower {
     base::Outcome take(const record::ChangeAccess& said, const std::string& kid,
                        const std::string& epoch);
     bool maySay(const record::ChangeAccess& said, const std::string& kid) const;
+    bool takeEpoch(const record::ChangeAccess& said, const std::string& sealedUnder);
     bool fitsKeys(const record::ChangeAccess& said) const;
     void takeKeys(const record::ChangeAccess& said);
     bool areThePeople() const;
@@ -60,10 +61,12 @@ class Follower {
     std::size_t m_continued = 0;  ///< former ids that were told of
     const seal::KeyRows& m_rows;
     std::map<base::StaffId, Known> m_people;
-    std::map<std::string, std::string> m_digests;  ///< of the epochs that were told of, by id
-    std::set<std::string> m_kids;                  ///< everybody's, of now or from before
-    std::string m_recovery;                        ///< what the sheet of now signs with
-    std::string m_recoveryBox;  ///< what it is given epochs by, in base 64; "": nobody said
+    /// Number and digest of the epochs that were told of, by id. They are counted: a number in a
+    /// row that was put there would go on into every later one.
+    std::map<std::string, std::pair<std::int64_t, std::string>> m_epochs;
+    std::set<std::string> m_kids;  ///< everybody's, of now or from before
+    std::string m_recovery;        ///< what the sheet of now signs with
+    std::string m_recoveryBox;     ///< what it is given epochs by, in base 64; "": nobody said
     /// Somebody was put onto the list by a key nobody has yet: the next entry has to let them in.
     bool m_isWaiting = false;
     std::pair<base::StaffId, std::string> m_waiting;

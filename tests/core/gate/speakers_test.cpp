@@ -1,10 +1,15 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Who says what about staff and keys: entries of somebody who has a key, but not the right to it. Rules of our own, no source.
+// Who says what about staff and keys, and when an epoch begins: entries and rows of somebody who
+// has a key, but not the right to it. Rules of our own, no source.
 #include "forgedrows.h"
 #include "gate/trust.h"
+#include "ledger/base64url.h"
+#include "ledger/jcs.h"
 
 namespace gate {
+
+using record::AccessChange;
 
 class Speakers : public ForgedRows {
   protected:
@@ -14,6 +19,20 @@ class Speakers : public ForgedRows {
     }
     base::Outcome trusted(const std::vector<ledger::Entry>& told) const {
         return trust(told, ledger::Lineage(m_ledger.id()), rows(), *m_gate->keyring());
+    }
+    /// Gives Iris the epoch of now once more, under another number.
+    void numberAgain(std::int64_t number) {
+        const auto iris = m_gate->identity()->known();
+        ASSERT_TRUE(asTam().ok());
+        seal::EpochKey again = m_gate->keyring()->current().copy();
+        again.number = number;
+        seal::KeyRows forged = rows();
+        std::erase_if(forged.grants, [&](const seal::EpochGrant& one) {
+            return one.to == seal::thumbprint(seal::Curve::X25519, iris.boxing);
+        });
+        forged.grants.push_back(
+            seal::grantEpoch(again, m_ledger.id(), iris.boxing, *m_gate->identity()));
+        onDisk(forged);
     }
 };
 
@@ -50,6 +69,45 @@ TEST_F(Speakers, WhoComesBackBySheetSaysSoThemselves) {
                                       {&sheet->signer(), seal::Purpose::Verification}})
         ASSERT_TRUE(seal::addSignature(last.body, *by, seal::SignedFor::of(last), purpose).ok());
     EXPECT_EQ(trusted(told).error(), changed("signature"));
+}
+
+TEST_F(Speakers, NobodyBeginsAnEpochInPassing) {
+    ASSERT_TRUE(asTam().ok());
+    const auto tam = idOf("Tam Oduya");
+    for (const auto what : {AccessChange::NewPassphrase, AccessChange::RaisedCost}) {
+        std::vector<ledger::Entry> told = *m_ledger.withoutSubject();
+        append(record::ChangeAccess{tam, what, m_gate->identity()->known().kid(), m_epoch.id.text(),
+                                    m_epoch.digest()},
+               *m_gate->identity(), tam);
+        told.push_back(m_ledger.withoutSubject()->back());
+        EXPECT_EQ(trusted(told).error(), changed("epoch")) << base::nameOf(what);
+    }
+    EXPECT_EQ(asIris().error(), changed("epoch"));
+}
+
+TEST_F(Speakers, NobodyLeavesWithoutAnotherEpoch) {
+    append(record::ChangeAccess{idOf("Tam Oduya"), AccessChange::Retired, {}, {}, {}},
+           *m_gate->identity(), idOf("Iris Mora"));
+    EXPECT_EQ(asIris().error(), changed("epoch"));
+}
+
+// The next epoch would have a number that no JSON number of the record can hold (RFC 8785, section
+// 3.2.2.3, by way of I-JSON, RFC 7493, section 2.2), so that its rows could not be read again.
+TEST_F(Speakers, AnEpochUnderAnotherNumberIsToldBeforeTheNextOneBegins) {
+    const seal::KeyRows honest = rows();
+    numberAgain(ledger::largestInteger);
+    EXPECT_EQ(asIris().error(), changed("epoch"));
+    onDisk(honest);
+    ASSERT_TRUE(asIris().ok()) << "nothing was written by it";
+    EXPECT_EQ(m_gate->keyring()->current().number, 1);
+    ASSERT_TRUE(m_gate->retire(idOf("Tam Oduya")).ok());
+    EXPECT_EQ(m_gate->keyring()->current().number, 2);
+    EXPECT_TRUE(asIris().ok());
+}
+
+TEST_F(Speakers, TheNumberBesideIsToldAsWell) {
+    numberAgain(2);
+    EXPECT_EQ(asIris().error(), changed("epoch"));
 }
 
 }  // namespace
