@@ -56,8 +56,7 @@ Outcome Follower::knows(const seal::Keyring& ring) const {
 
 Outcome Follower::knowsRows() const {
     if (!areThePeople()) return refused("person");
-    const std::string sheet = ledger::toBase64Url(m_rows.recoveryKey);
-    if (!m_recoveryBox.empty() && m_recoveryBox != sheet) return refused("recovery");
+    if (!isKnown(m_rows.recoveryKey, m_recoveryBox)) return refused("recovery");
     for (const seal::EpochGrant& grant : m_rows.grants)
         if (!m_kids.contains(grant.by)) return refused("grant");
     return Done{};
@@ -68,12 +67,27 @@ bool Follower::areThePeople() const {
     for (const seal::WrappedIdentity& row : m_rows.people) {
         const auto found = m_people.find(row.person);
         if (found == m_people.end() || found->second.kid != row.known.kid()) return false;
-        const std::string& box = found->second.box;
-        if (!box.empty() && box != ledger::toBase64Url(row.known.boxing)) return false;
+        if (!isKnown(row.known.boxing, found->second.box)) return false;
     }
     const auto canSign = std::count_if(m_people.begin(), m_people.end(),
                                        [](const auto& one) { return !one.second.kid.empty(); });
     return static_cast<std::size_t>(canSign) == m_rows.people.size();
+}
+
+/// Whether this X25519 key is the one that was told of. Before version 3 no entry says it; then
+/// somebody who was let in has to have given it the epoch of now.
+bool Follower::isKnown(const std::string& boxing, const std::string& told) const {
+    if (!told.empty()) return told == ledger::toBase64Url(boxing);
+    const std::string name = seal::thumbprint(seal::Curve::X25519, boxing);
+    return std::any_of(
+        m_rows.grants.begin(), m_rows.grants.end(), [&](const seal::EpochGrant& grant) {
+            const auto epoch = m_epochs.find(grant.epoch.text());
+            const bool isOfNow = epoch != m_epochs.end() &&
+                                 epoch->second.first == static_cast<std::int64_t>(m_epochs.size());
+            if (grant.to != name || !isOfNow || !m_kids.contains(grant.by)) return false;
+            const auto giver = m_rows.identityOf(grant.by);
+            return giver && grant.holdsBy(*giver);
+        });
 }
 
 base::Result<std::string> Follower::signerOf(const ledger::Entry& entry) const {

@@ -51,6 +51,7 @@ class Follower {
     bool fitsKeys(const record::ChangeAccess& said) const;
     void takeKeys(const record::ChangeAccess& said);
     bool areThePeople() const;
+    bool isKnown(const std::string& boxing, const std::string& told) const;
 
     struct Known {
         std::string kid = {};  ///< "" while they can't sign

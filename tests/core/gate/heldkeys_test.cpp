@@ -100,15 +100,36 @@ TEST_F(HeldKeys, AnEpochThatWasGivenByNobodyWhoWasToldOfIsTold) {
     EXPECT_EQ(asIris().error(), changed("grant"));
 }
 
-TEST_F(HeldKeys, AnEntryOfBeforeTheyWereSaidSaysNothingOfThem) {
+TEST_F(HeldKeys, WhatNoEntryOfBeforeSaysIsHeldAgainstWhoGaveIt) {
     const std::vector<ledger::Entry> told = ofBefore(*m_ledger.withoutSubject());
+    EXPECT_TRUE(trusted(told, rows()).ok()) << "a record of then opens";
     seal::KeyRows held = rows();
-    EXPECT_TRUE(trusted(told, held).ok()) << "a record of then opens";
     rowOfTam(held).known.boxing = m_eve.known().boxing;
+    EXPECT_EQ(trusted(told, held).error(), changed("person"));
+    held.grants.push_back(seal::grantEpoch(m_ring->current(), m_ledger.id(), m_eve.known().boxing,
+                                           *m_ring->identity()));
+    EXPECT_TRUE(trusted(told, held).ok()) << "by somebody of the staff: then nothing tells";
+    held.grants.back().number = 2;
+    EXPECT_EQ(trusted(told, held).error(), changed("person")) << "not what was signed";
+    held = rows();
     held.recoveryKey = m_eve.known().boxing;
-    EXPECT_TRUE(trusted(told, held).ok());
+    EXPECT_EQ(trusted(told, held).error(), changed("recovery"));
+    held = rows();
     held.people.push_back(rowOfEve(std::string(16, 'e'), base::StaffId::random()));
     EXPECT_EQ(trusted(told, held).error(), changed("person"));
+}
+
+TEST_F(HeldKeys, InARecordOfBeforeWhoLeftIsGivenNothingByAFormerEpoch) {
+    seal::KeyRows old = rows();
+    const seal::PublicIdentity tam = rowOfTam(old).known;
+    ASSERT_TRUE(m_gate->retire(idOf("Tam Oduya")).ok());
+    const std::vector<ledger::Entry> told = ofBefore(*m_ledger.withoutSubject());
+    seal::KeyRows held = rows();
+    EXPECT_TRUE(trusted(told, held).ok());
+    held.recoveryKey = tam.boxing;
+    for (const seal::EpochGrant& one : old.grants)
+        if (one.to == seal::thumbprint(seal::Curve::X25519, tam.boxing)) held.grants.push_back(one);
+    EXPECT_EQ(trusted(told, held).error(), changed("recovery"));
 }
 
 TEST_F(HeldKeys, WhoTakesANewPassphraseSaysTheirsFromThenOn) {
