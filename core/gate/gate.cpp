@@ -53,10 +53,15 @@ Outcome Gate::note(const record::NoteUse& said) {
     return m_terms.notesUse ? m_notes.note(said) : Outcome(Done{});
 }
 
-void Gate::signOut() {
+/// Says that whoever was signed in is so no more, while their keys still seal it.
+void Gate::isLeaving() {
     if (isSignedIn() && m_terms.notesUse)
         static_cast<void>(m_notes.note({record::Use::SignedOut}).ok());
     m_notes.end();
+}
+
+void Gate::signOut() {
+    isLeaving();
     sealWith(nullptr);
     m_isConfirmed = false;
     m_ring.reset();
@@ -154,7 +159,7 @@ Outcome Gate::write(KeyChange change) {
     return Done{};
 }
 
-/// Somebody signs in by rows that are there.
+/// Somebody signs in by rows that are there, also in the place of a colleague.
 Outcome Gate::enter(KeyChange change) {
     sealWith(change.ring);
     auto house = trustedHouse(*change.ring, change.said.staff);
@@ -162,6 +167,9 @@ Outcome Gate::enter(KeyChange change) {
         sealWith(m_ring);
         return house.error();
     }
+    sealWith(m_ring);
+    isLeaving();
+    sealWith(change.ring);
     m_isConfirmed = false;
     m_ring = change.ring;
     m_person = change.said.staff;

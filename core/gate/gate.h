@@ -116,6 +116,7 @@ class Gate {
     base::Result<record::House> trustedHouse(const seal::Keyring& ring,
                                              const base::StaffId& person) const;
     void isHere();
+    void isLeaving();
     void sealWith(const std::shared_ptr<seal::Keyring>& ring);
 
     ledger::Ledger& m_ledger;

@@ -43,6 +43,18 @@ TEST_F(UseLogged, SaysWhoSignedInAndOutNewestFirst) {
     EXPECT_TRUE(uses().empty()) << "nobody reads it while nobody is signed in";
 }
 
+TEST_F(UseLogged, AColleagueWhoComesInTheirPlaceSignsThemOut) {
+    ASSERT_TRUE(asIris().ok());
+    ASSERT_TRUE(m_gate->signIn("Tam Oduya", phrase(m_tams)).now().ok());
+    const auto log = record::readUseLog(m_ledger);
+    ASSERT_EQ(uses(), (std::vector<Use>{Use::SignedIn, Use::SignedOut, Use::SignedIn}));
+    EXPECT_EQ((*log)[0].by, m_tam);
+    EXPECT_EQ((*log)[1].by, m_iris);
+    EXPECT_EQ((*log)[2].by, m_iris);
+    EXPECT_FALSE(m_gate->signIn("Iris Mora", phrase("wrong")).now().ok());
+    EXPECT_EQ(uses().size(), 3U) << "Tam is still there";
+}
+
 TEST_F(UseLogged, WhoComesByTheSheetIsInItToo) {
     ASSERT_TRUE(m_gate->recover(phrase(m_sheet), {"Iris Mora", "IM"}, phrase(m_fresh)).now().ok());
     EXPECT_EQ(uses(), std::vector<Use>{Use::SignedIn});
