@@ -35,7 +35,7 @@ const char* sentenceFor(proof::Kind kind) {
         case Kind::KeysChanged:
             return "changes who can open the record, by nobody who may";
         case Kind::KeyGone:
-            return "its key is gone, and no entry says that two people erased it";
+            return "its key is not to be had, and no entry says that two people erased it";
         case Kind::NotErased:
             return "erased by two people, and its key is there again";
         case Kind::Basis:

@@ -24,7 +24,7 @@ enum class Kind {
     BadSignature,  ///< a signature does not hold
     UnknownKey,    ///< signed by a key that its author did not have then
     KeysChanged,   ///< who can open the record was changed by nobody who may
-    KeyGone,       ///< its key was destroyed, and no entry says that two people did so
+    KeyGone,       ///< its key is not to be had, and no entry says that two people erased it
     NotErased,     ///< two people erased it, and its key is there again
     Basis,         ///< it rests on entries that came after it
     Index,         ///< it can't be found by its command or its subject

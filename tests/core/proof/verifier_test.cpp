@@ -197,6 +197,50 @@ TEST_F(Verifying, AKeyThatIsGoneIsTold) {
     for (const Finding& one : findings) EXPECT_EQ(one.kind, Kind::KeyGone);
 }
 
+TEST_F(Verifying, WithAKeyNothingIsPassedOverThatStaysClosed) {
+    SealedHistory ward;
+    auto& shelf = ward.ledger().keyShelf();
+    auto row = shelf.ofSubject(ward.patient(1)).value().value();
+    auto text = nlohmann::json::parse(row.text);
+    text["epoch"] = seal::EpochId::random().text();
+    row.text = *ledger::jcs(text);
+    ASSERT_TRUE(shelf.put(row).ok());
+    const Stored stored = support::storedIn(ward.ledger());
+    One closed;
+    for (const auto& [seq, bytes] : stored)
+        if (ledger::readEnvelope(bytes)->subject == ward.patient(1))
+            closed.push_back(at(Kind::KeyGone, seq));
+    EXPECT_EQ(closed.size(), 6U);
+    EXPECT_EQ(found(ward.grounds(), stored), closed) << "wrapped under a key nobody was given";
+}
+
+TEST_F(Verifying, WhoWasGivenLessThanAllIsTold) {
+    SealedHistory ward;
+    ward.signIn(SealedHistory::iris);
+    ASSERT_TRUE(ward.gate().retire(ward.gate().house().staff.at(1).said.staff).ok());
+    ward.note(SealedHistory::iris, 0, "later");
+    Grounds grounds = ward.grounds();
+    const std::string first = ledger::readEnvelope(ward.ledger().stored()[0])->closed.key;
+    seal::KeyRows rows = ward.rows();
+    const std::string iris = seal::thumbprint(
+        seal::Curve::X25519, ward.ringOf(SealedHistory::iris)->identity()->known().boxing);
+    std::erase_if(rows.grants, [&](const seal::EpochGrant& grant) {
+        return grant.to == iris && grant.epoch.text() == first;
+    });
+    const auto handle = seal::nameHandle(SealedHistory::iris.name, rows.names);
+    grounds.ring = std::make_shared<seal::Keyring>(
+        *seal::Keyring::signIn(rows, *handle, SealedHistory::phrase(SealedHistory::iris)));
+    grounds.codec = std::make_shared<seal::SealingCodec>(grounds.ring, ward.ledger().keyShelf());
+    const Stored stored = support::storedIn(ward.ledger());
+    const auto findings = found(std::move(grounds), stored);
+    for (const auto& [seq, bytes] : stored) {
+        if (ledger::readEnvelope(bytes)->closed.key != first) continue;
+        EXPECT_NE(std::find(findings.begin(), findings.end(), at(Kind::KeyGone, seq)),
+                  findings.end())
+            << seq;
+    }
+}
+
 TEST_F(Verifying, APlainRecordIsWholeWithoutAnyKey) {
     ledger::MemoryLedger plain;
     for (int i = 0; i < 3; ++i) {
