@@ -13,7 +13,7 @@ base::Result<Ring> readByKeysOf(const std::string& name, store::SqlLedger& ledge
     if (!stored) return stored.error();
     const auto rows = seal::readKeyRows(*stored);
     if (!rows) return rows.error();
-    if (!*rows) return Ring();
+    if (!*rows) return base::Error{base::Code::AccessChanged, {"none"}};
     const auto typed = askSecret("Passphrase", input, err);
     if (!typed) return typed.error();
     const auto handle = seal::nameHandle(name, (*rows)->names);

@@ -43,9 +43,8 @@ base::Result<Report> verified(const RecordArguments& asked, int input, std::ostr
     if (!asked.as) return verifyOpen(**ledger, nullptr, *heads);
     const auto ring = readByKeysOf(*asked.as, **ledger, input, err);
     if (!ring) return ring.error();
-    if (*ring)
-        if (const auto proven = asked.proveBackups(*(*ring)->identity()); !proven)
-            return proven.error();
+    if (const auto proven = asked.proveBackups(*(*ring)->identity()); !proven)
+        return proven.error();
     return verifyOpen(**ledger, *ring, *heads);
 }
 

@@ -210,6 +210,8 @@ Report Verifier::finish() {
     const bool areKnown = !m_staff || !m_grounds.ring ||
                           (m_staff->knows(*m_grounds.ring) && (!isWhole || m_staff->knowsRows()));
     if (!isSettled || !areKnown) find(at(Kind::KeysChanged, m_seq));
+    // Nobody seals a record that nobody can come into.
+    if (m_isSealed && !m_grounds.rows) find(at(Kind::KeysChanged, 0));
     for (const Finding& one :
          holdAgainst(m_grounds.lineage, m_tail.edge.size(), m_roots, m_grounds.heads))
         find(one);

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The reading half of SqlLedger.
+#include <algorithm>
+
 #include "ledger/blob.h"
 #include "seal/accessrows.h"
 #include "store/derived.h"
@@ -166,7 +168,9 @@ base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds) 
     if (rows) grounds.rows = std::move(*rows);
     auto report = checkRecord(database, std::move(grounds));
     // Without them nobody signs in; what can be seen is looked at all the same.
-    if (report && !rows) report->findings.push_back(proof::at(proof::Kind::KeysChanged, 0));
+    const auto told = proof::at(proof::Kind::KeysChanged, 0);
+    if (report && !rows && std::count(report->findings.begin(), report->findings.end(), told) == 0)
+        report->findings.push_back(told);
     return report;
 }
 

@@ -214,11 +214,31 @@ TEST_F(SealedVerify, ABackupOfOthersIsNotTakenForProven) {
     EXPECT_EQ(asAda({"--backup", backup}).object()["error"], "seal/key-missing");
 }
 
+TEST_F(SealedVerify, KeyRowsThatAreGoneAreToldAndNobodySignsInByThem) {
+    tamper("DELETE FROM access");
+    const Said said = verify({});
+    EXPECT_EQ(said.code, ExitCode::Wrong) << said.out;
+    EXPECT_EQ(said.object()["findings"][0]["damage"], "keys-changed") << said.out;
+    const Said refused = asAda();
+    EXPECT_EQ(refused.code, ExitCode::Unreadable) << refused.out;
+    EXPECT_EQ(refused.object()["error"], "access/changed") << refused.out;
+}
+
+TEST_F(SealedVerify, NobodySignsInToARecordThatHasNoKeys) {
+    store::removeDatabase(file());
+    ASSERT_TRUE(SqlLedger::open(file(), store::OpenMode::Demonstration).ok());
+    EXPECT_EQ(verify({}).code, ExitCode::Done);
+    const Said refused = asAda();
+    EXPECT_EQ(refused.code, ExitCode::Unreadable) << refused.out;
+    EXPECT_EQ(refused.object()["error"], "access/changed") << refused.out;
+}
+
 TEST_F(SealedVerify, KeyRowsThatAreNoneAreTold) {
     tamper("UPDATE access SET text = '{}' WHERE kind = 'ledger'");
     const Said said = verify({});
     EXPECT_EQ(said.code, ExitCode::Wrong);
     EXPECT_EQ(said.object()["findings"][0]["damage"], "keys-changed") << said.out;
+    EXPECT_EQ(said.object()["findings"].size(), 1U) << said.out;
 }
 
 }  // namespace

@@ -241,6 +241,12 @@ TEST_F(Verifying, WhoWasGivenLessThanAllIsTold) {
     }
 }
 
+TEST_F(Verifying, ASealedRecordNobodyCanComeIntoIsToldWithoutAKey) {
+    Grounds grounds = history().keyless();
+    grounds.rows.reset();
+    EXPECT_EQ(found(std::move(grounds), m_stored), (One{at(Kind::KeysChanged, 0)}));
+}
+
 TEST_F(Verifying, APlainRecordIsWholeWithoutAnyKey) {
     ledger::MemoryLedger plain;
     for (int i = 0; i < 3; ++i) {

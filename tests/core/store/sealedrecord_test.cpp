@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "ledger/base64url.h"
+#include "seal/accessrows.h"
 #include "store/sqlledger.h"
 #include "store/transaction.h"
 #include "support/ledgerdrafts.h"
@@ -30,9 +31,11 @@ class SealedRecord : public testing::Test {
 
     void SetUp() override {
         const auto ledger = m_folder.open();
+        m_rows.names = seal::Stretch::withNewSalt(seal::Cost::least());
         m_ring = support::newKeyring(m_rows, ledger->id());
         signInTo(*ledger);
-        m_written = ledger->append(m_drafts, instantAt(7), {}).value();
+        const ledger::Derived keys{.access = seal::accessRows(m_rows)};
+        m_written = ledger->append(m_drafts, instantAt(7), keys).value();
     }
     void signInTo(SqlLedger& ledger) const {
         ledger.use(std::make_shared<seal::SealingCodec>(m_ring, ledger.keyShelf()));
