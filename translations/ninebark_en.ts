@@ -2776,6 +2776,10 @@ Taught by %2</source>
         <comment>printed a paper: its kind</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>its key was destroyed; with a key it is seen by whom.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::Band</name>

@@ -57,6 +57,8 @@ const char* sentenceFor(proof::Kind kind) {
             return "told in two ways by what was known of them";
         case Kind::OtherRecord:
             return "known from another record";
+        case Kind::Emptied:
+            return "its key was destroyed; whether two people said so is seen with a key alone";
         case Kind::Erased:
             return "erased on purpose, by two people";
     }

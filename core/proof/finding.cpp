@@ -8,7 +8,7 @@ namespace proof {
 
 bool Report::isWrong() const {
     return std::any_of(findings.begin(), findings.end(),
-                       [](const Finding& one) { return one.kind != Kind::Erased; });
+                       [](const Finding& one) { return proof::isWrong(one.kind); });
 }
 
 }  // namespace proof

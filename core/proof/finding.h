@@ -35,6 +35,7 @@ enum class Kind {
     CutOff,        ///< a known head speaks of more entries than there are
     Forked,        ///< two known heads can't both be of one record
     OtherRecord,   ///< a known head is of another record
+    Emptied,       ///< its key was destroyed; who said so is seen with a key alone; not wrong
     Erased,        ///< on purpose, by two people; not wrong
 };
 
@@ -45,6 +46,8 @@ struct Finding {
 
     bool operator==(const Finding&) const = default;
 };
+/// Whether that is something wrong; what was erased is not.
+inline bool isWrong(Kind kind) { return kind != Kind::Erased && kind != Kind::Emptied; }
 inline Finding at(Kind kind, std::uint64_t seq) { return {kind, seq, seq}; }
 
 /// What one run looked at and found.
@@ -58,7 +61,7 @@ struct Report {
     std::uint64_t knownHeads = 0;
     std::vector<Finding> findings;
 
-    /// Whether anything is wrong; an erasure is not.
+    /// Whether anything is wrong.
     bool isWrong() const;
     /// Whether everything there is could be looked into.
     bool isComplete() const { return closed == 0; }
@@ -71,7 +74,7 @@ namespace base {
 /// As the command line says them.
 template <>
 struct Names<proof::Kind> {
-    static constexpr std::array<std::pair<proof::Kind, const char*>, 23> all{{
+    static constexpr std::array<std::pair<proof::Kind, const char*>, 24> all{{
         {proof::Kind::Gap, "gap"},
         {proof::Kind::Unreadable, "unreadable"},
         {proof::Kind::OtherPlace, "other-place"},
@@ -94,6 +97,7 @@ struct Names<proof::Kind> {
         {proof::Kind::CutOff, "cut-off"},
         {proof::Kind::Forked, "forked"},
         {proof::Kind::OtherRecord, "other-record"},
+        {proof::Kind::Emptied, "emptied"},
         {proof::Kind::Erased, "erased"},
     }};
 };

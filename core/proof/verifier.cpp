@@ -191,11 +191,11 @@ void Verifier::follow(const ledger::Entry& entry) {
     }
 }
 
-/// With a key it can be seen whether the record tells of an erasure.
+/// With a key it can be seen whether the record tells of an erasure; without one nothing can.
 void Verifier::finishErased() {
     for (const auto& [patient, places] : m_erased) {
-        const bool isTold = !m_grounds.codec->seals() || m_erasures.contains(patient);
-        for (const Finding& one : inRanges(isTold ? Kind::Erased : Kind::KeyGone, places))
+        const Kind told = m_erasures.contains(patient) ? Kind::Erased : Kind::KeyGone;
+        for (const Finding& one : inRanges(m_grounds.codec->seals() ? told : Kind::Emptied, places))
             find(one);
     }
     for (const base::PatientId& patient : m_erasures)

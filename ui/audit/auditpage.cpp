@@ -98,7 +98,7 @@ void AuditPage::showResult(const proof::Report& result) {
     int listed = 0;
     for (const proof::Finding& one : result.findings) {
         if (++listed > mostShownFindings) break;
-        const bool isErased = one.kind == proof::Kind::Erased;
+        const bool isErased = !proof::isWrong(one.kind);
         m_result->addWidget(
             text((isErased ? QStringLiteral("○  ") : QStringLiteral("▲  ")) + auditSentence(one),
                  Size::Body, isErased ? Tone::Ink : Tone::Brick));

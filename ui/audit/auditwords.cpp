@@ -61,6 +61,8 @@ QString auditKindWords(proof::Kind kind) {
             return AuditPage::tr("were known once and are gone.");
         case proof::Kind::OtherRecord:
             return AuditPage::tr("known from a paper or backup of another record.");
+        case proof::Kind::Emptied:
+            return AuditPage::tr("its key was destroyed; with a key it is seen by whom.");
         case proof::Kind::Erased:
             return AuditPage::tr("erased on purpose, by two people; not counted as wrong.");
     }
@@ -102,7 +104,7 @@ QString auditSentence(const proof::Finding& finding) {
 QString auditVerdict(const proof::Report& result) {
     const auto wrong =
         std::count_if(result.findings.begin(), result.findings.end(),
-                      [](const proof::Finding& one) { return one.kind != proof::Kind::Erased; });
+                      [](const proof::Finding& one) { return proof::isWrong(one.kind); });
     if (wrong > 0) return AuditPage::tr("%n things are wrong", nullptr, static_cast<int>(wrong));
     if (!result.isComplete())
         return AuditPage::tr("Nothing is wrong, as far as can be seen without every key");

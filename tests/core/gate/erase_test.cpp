@@ -116,6 +116,9 @@ TEST_F(Erasure, EntriesAndLeavesStayAndVerifySaysErased) {
     const auto seen = support::verified(m_history.keyless(), support::storedIn(m_history.ledger()));
     EXPECT_FALSE(seen.isWrong());
     EXPECT_EQ(seen.erased, 6U) << "also seen without a key";
+    EXPECT_FALSE(seen.findings.empty());
+    for (const proof::Finding& one : seen.findings)
+        EXPECT_EQ(one.kind, proof::Kind::Emptied) << "but not by whom";
 }
 
 TEST_F(Erasure, CardsAndSearchForget) {
