@@ -93,20 +93,30 @@ Outcome Gate::counted(const Outcome& outcome) {
     return outcome;
 }
 
+/// Whether the rows that opened are those the sealed entries tell of.
+Outcome Gate::isTrusted(const Keyring& ring, const std::vector<ledger::Entry>& entries) const {
+    return trust(entries, ledger::Lineage(m_ledger.id(), m_ledger.former()), *m_rows, ring);
+}
+
 /// A row on the disk says who signs in and what opens; the sealed entries say whether that is so.
 base::Result<record::House> Gate::trustedHouse(const Keyring& ring,
                                                const base::StaffId& person) const {
     const auto entries = m_ledger.withoutSubject();
     if (!entries) return entries.error();
-    const ledger::Lineage lineage(m_ledger.id(), m_ledger.former());
-    const auto trusted = trust(*entries, lineage, *m_rows, ring);
-    if (!trusted) return trusted.error();
+    if (const auto trusted = isTrusted(ring, *entries); !trusted) return trusted.error();
     record::House house = record::foldHouse(*entries);
     const record::Staff* found = house.person(person);
     if (!found || found->kids.empty() || found->kids.back() != ring.identity()->known().kid())
         return Error{Code::AccessChanged, {"person"}};
     if (found->isRetired) return Error{Code::AccessRetired};
     return house;
+}
+
+/// Who comes by the sheet did not sign in: the rows they come in beside were looked at by nobody.
+Outcome Gate::mayComeBack(const Keyring& ring) const {
+    if (m_ring || !isFounded()) return Done{};
+    const auto entries = m_ledger.withoutSubject();
+    return entries ? isTrusted(ring, *entries) : entries.error();
 }
 
 Outcome Gate::append(const KeyChange& change, const seal::Identity& by) {
@@ -142,7 +152,8 @@ Outcome Gate::append(const KeyChange& change, const seal::Identity& by) {
 Outcome Gate::write(KeyChange change) {
     const auto ring = change.ring ? change.ring : m_ring;
     if (!m_ring) sealWith(ring);
-    const auto appended = append(change, *ring->identity());
+    const auto may = mayComeBack(*ring);
+    const auto appended = may ? append(change, *ring->identity()) : may;
     if (!appended) {
         sealWith(m_ring);
         return appended;

@@ -60,7 +60,7 @@ class Gate {
     /// Errors: AccessWait, SealWrongPassphrase (alike for a name that nobody has), AccessChanged,
     /// AccessRetired.
     Slow<base::Done> signIn(const std::string& name, seal::Secret passphrase);
-    /// By the sheet. Errors: AccessWait, those of recovered().
+    /// By the sheet. Errors: AccessWait, AccessChanged, those of recovered().
     Slow<base::Done> recover(seal::Secret letters, const Newcomer& person, seal::Secret passphrase);
     /// Whether it is the passphrase of the person who is signed in. Errors: AccessSignedOut,
     /// AccessWait, SealWrongPassphrase.
@@ -113,6 +113,9 @@ class Gate {
     base::Outcome append(const KeyChange& change, const seal::Identity& by);
     base::Outcome mayErase(const Erasing& asked, const base::StaffId& second) const;
     base::Outcome finishErasing(const Erasing& asked, const KeyChange& second);
+    base::Outcome isTrusted(const seal::Keyring& ring,
+                            const std::vector<ledger::Entry>& entries) const;
+    base::Outcome mayComeBack(const seal::Keyring& ring) const;
     base::Result<record::House> trustedHouse(const seal::Keyring& ring,
                                              const base::StaffId& person) const;
     void isHere();

@@ -180,6 +180,17 @@ TEST_F(HeldKeys, VerifyTellsOfThem) {
     EXPECT_EQ(kindsOf(held), wrong) << "another person";
 }
 
+TEST_F(HeldKeys, TheSheetLetsNobodyInBesideWhoWasNotToldOf) {
+    seal::KeyRows forged = rows();
+    forged.people.push_back(rowOfEve(std::string(16, 'e'), base::StaffId::random()));
+    onDisk(forged);
+    const auto size = m_ledger.head().size;
+    const auto back = m_gate->recover(phrase(m_sheet), {"Iris Mora", "IM"}, phrase(m_fresh)).now();
+    EXPECT_EQ(back.error(), changed("person"));
+    EXPECT_FALSE(m_gate->isSignedIn());
+    EXPECT_FALSE(grewFrom(size)) << "nothing was written";
+}
+
 // What the tests above would not see if everything were refused.
 TEST_F(HeldKeys, AnHonestHistoryOfComingAndGoingHolds) {
     const auto tam = idOf("Tam Oduya");
