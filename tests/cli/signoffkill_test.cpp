@@ -59,7 +59,7 @@ TEST_F(SignOffKill, AtAnyWriteItIsThereWholeAndSignedOrNotAtAll) {
     ASSERT_FALSE(signOff(0).is_null());
     const int operations = m_marks.seen();
     ASSERT_GT(operations, 10) << "the layer was hardly asked";
-    const int places = std::min(operations, support::longRunNumber("NINEBARK_ROUNDS", 60));
+    const int places = std::min(operations, support::longRunNumber("NINEBARK_ROUNDS", 40));
     int inside = 0, answered = 0, written = 0;
     for (int i = 0; i < places && !HasFailure(); ++i) {
         putBack();
