@@ -88,20 +88,52 @@ base::Result<proof::Report> rebuilt(const RecordArguments& asked, int input, std
     return report;
 }
 
+desk::Ward wardOf(OpenMode mode) {
+    return mode == OpenMode::Real ? desk::Ward::Real : desk::Ward::Demonstration;
+}
+
+/// The way into a record that is only read: nothing is noted, no passphrase is made dearer.
+/// Nobody's rows are believed that the entries do not tell of. Errors: those of Gate::open(),
+/// askSecret() and Gate::signIn().
+base::Result<std::unique_ptr<gate::Gate>> enteredAs(const std::string& name, SqlLedger& ledger,
+                                                    const base::Clock& clock, OpenMode mode,
+                                                    int input, std::ostream& err) {
+    auto gate = gate::Gate::open(
+        ledger, clock,
+        {.usual = seal::Cost::least(), .takesCheaper = mode == OpenMode::Demonstration});
+    if (!gate) return gate.error();
+    auto typed = askSecret("Passphrase", input, err);
+    if (!typed) return typed.error();
+    const auto done = (*gate)->signIn(name, std::move(*typed)).now();
+    if (!done) return done.error();
+    return gate;
+}
+
 }  // namespace
 
 ExitCode RecordShowCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
                                 std::ostream& err) const {
-    const auto asked = RecordArguments::parse(arguments, {"--data", "--patient"});
+    const auto asked = RecordArguments::parse(arguments, {"--data", "--as", "--patient"});
     if (!asked) return ExitCode::Usage;
     const QtCore qt;
-    const auto ledger = SqlLedger::openToRead(fileOf(*asked), OpenMode::Demonstration);
-    if (!ledger) return sayRefused(ledger.error(), *asked, out, err);
-    const auto shelf = compiledShelf();
-    if (!shelf) return sayRefused(shelf.error(), *asked, out, err);
+    const auto refuse = [&](const base::Error& error) {
+        return sayRefused(error, *asked, out, err);
+    };
+    OpenMode mode{};
+    const auto ledger = ofEitherKind(
+        [&](OpenMode kind) { return SqlLedger::openToRead(fileOf(*asked), kind); }, mode);
+    if (!ledger) return refuse(ledger.error());
     const base::SystemClock clock;
-    const auto desk = desk::Desk::open(**ledger, **shelf, clock, desk::Ward::Demonstration);
-    if (!desk) return sayRefused(desk.error(), *asked, out, err);
+    std::unique_ptr<gate::Gate> gate;
+    if (asked->as) {
+        auto entered = enteredAs(*asked->as, **ledger, clock, mode, m_input, err);
+        if (!entered) return refuse(entered.error());
+        gate = std::move(*entered);
+    }
+    const auto shelf = compiledShelf();
+    if (!shelf) return refuse(shelf.error());
+    const auto desk = desk::Desk::open(**ledger, **shelf, clock, wardOf(mode));
+    if (!desk) return refuse(desk.error());
     return asked->patient ? showPatient(**desk, *asked, out, err)
                           : showList(**desk, asked->asJson, out, err);
 }

@@ -7,13 +7,20 @@
 
 namespace app {
 
-/// The folded record of one patient, or the list of learners.
+/// The folded record of one patient, or the list of learners. A sealed record takes --as and that
+/// person's passphrase, see askSecret(); who reads it this way leaves no line in its log. Exit: 0
+/// shown, 1 there is no such patient or an entry is damaged, 2 unreadable, also for want of a key.
 class RecordShowCommand : public Command {
   public:
+    /// `input`: the descriptor a passphrase is asked and answered through.
+    explicit RecordShowCommand(int input = standardInput) : m_input(input) {}
     std::string name() const override { return "record show"; }
-    std::string usage() const override { return "--data DIR [--patient ID] [--json]"; }
+    std::string usage() const override { return "--data DIR [--as NAME] [--patient ID] [--json]"; }
     ExitCode run(const std::vector<std::string>& arguments, std::ostream& out,
                  std::ostream& err) const override;
+
+  private:
+    int m_input;
 };
 
 /// Makes every derived row from the entries again; those of a sealed record by the passphrase of a

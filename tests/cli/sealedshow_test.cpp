@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// `record show` of a sealed record, with a passphrase and without. Exit codes are our own.
+#include <gtest/gtest.h>
+
+#include <QTemporaryDir>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "cli/recordcommands.h"
+#include "cli/typed.h"
+#include "record/derivation.h"
+#include "store/recordfile.h"
+#include "store/sqlledger.h"
+#include "support/recordfolder.h"
+#include "support/sealedhistory.h"
+
+namespace app {
+
+using nlohmann::json;
+using store::SqlLedger;
+using support::SealedPeople;
+
+/// A sealed record in a folder, closed again.
+class SealedShow : public testing::Test {
+  protected:
+    using History = support::SealedHistoryIn<SqlLedger>;
+    struct Said {
+        ExitCode code;
+        std::string out, err;
+        json object() const { return json::parse(out, nullptr, false); }
+    };
+
+    QTemporaryDir m_folder;
+    ledger::Head m_head;
+    std::string m_patient, m_tam;
+
+    std::string file() const { return store::recordFileIn(m_folder.path().toStdString()); }
+    void SetUp() override {
+        History history(*SqlLedger::open(file(), store::OpenMode::Demonstration));
+        procedure::Shelf shelf;
+        const auto all = record::deriveAll(history.ledger(), shelf);
+        EXPECT_TRUE(all && history.ledger().rebuild(*all));
+        m_head = history.ledger().head();
+        m_patient = history.patient(0).text();
+        m_tam = history.gate().house().staff.at(1).said.staff.text();
+    }
+    Said show(std::vector<std::string> words, const std::string& typed = "") const {
+        words.insert(words.begin(), {"--data", m_folder.path().toStdString()});
+        const support::Typed input(typed);
+        std::ostringstream out, err;
+        const ExitCode code = RecordShowCommand(input.descriptor()).run(words, out, err);
+        return {code, out.str(), err.str()};
+    }
+    Said asAda(std::vector<std::string> words = {}) const {
+        words.insert(words.end(), {"--as", "ada lindqvist"});
+        return show(words, std::string(SealedPeople::ada.phrase) + "\n");
+    }
+};
+
+namespace {
+
+TEST_F(SealedShow, ListsTheLearnersToWhoSignsIn) {
+    const Said said = asAda({"--json"});
+    ASSERT_EQ(said.code, ExitCode::Done) << said.out << said.err;
+    const json list = said.object();
+    ASSERT_EQ(list["cards"].size(), 2U) << said.out;
+    EXPECT_EQ(list["staff"].size(), 3U);
+    EXPECT_EQ(list["size"], m_head.size);
+    EXPECT_EQ(list["root"], m_head.root);
+    EXPECT_NE(asAda().out.find("Amara Okonjo"), std::string::npos);
+}
+
+TEST_F(SealedShow, ShowsAPatientAndWritesNothing) {
+    const std::string before = support::bytesOfFile(file());
+    const Said said = asAda({"--patient", m_patient, "--json"});
+    ASSERT_EQ(said.code, ExitCode::Done) << said.out << said.err;
+    EXPECT_EQ(said.object()["patient"]["said"]["name"], "Teodor Okonjo");
+    EXPECT_EQ(said.object()["entries"], 6);
+    const std::string nobody = base::PatientId::random().text();
+    EXPECT_EQ(asAda({"--patient", nobody}).code, ExitCode::Wrong);
+    EXPECT_EQ(support::bytesOfFile(file()), before);
+}
+
+TEST_F(SealedShow, NamesNobodyWithoutAKey) {
+    for (const Said& said : {show({"--json"}), show({"--json", "--as", "Ada Lindqvist"}, "wrong\n"),
+                             show({"--json", "--patient", m_patient}),
+                             show({"--json", "--as", "Nobody"}, "wrong\n")}) {
+        EXPECT_EQ(said.code, ExitCode::Unreadable) << said.out;
+        for (const char* name : {"Okonjo", "Feld", "Iris", "Tam "}) {
+            EXPECT_EQ(said.out.find(name), std::string::npos) << said.out;
+            EXPECT_EQ(said.err.find(name), std::string::npos) << said.err;
+        }
+    }
+    EXPECT_EQ(show({"--json"}).object()["error"], "seal/key-missing");
+    EXPECT_EQ(show({"--json", "--as", "Ada Lindqvist"}, "wrong\n").object()["error"],
+              "seal/wrong-passphrase");
+}
+
+TEST_F(SealedShow, ByKeysTheRecordDoesNotTellOfNothingIsShown) {
+    const auto put = [&](const std::string& sql) {
+        const auto database = *store::Database::open(file(), store::Access::ReadWrite);
+        ASSERT_TRUE(database->runOnce(QString::fromStdString(sql)).ok()) << sql;
+    };
+    put("DELETE FROM access WHERE kind = 'person' AND id = '" + m_tam + "'");
+    const Said said = asAda({"--json"});
+    EXPECT_EQ(said.code, ExitCode::Unreadable) << said.out;
+    EXPECT_EQ(said.object()["error"], "access/changed") << "a colleague is missing";
+    put("DELETE FROM access");
+    const Said none = asAda({"--json"});
+    EXPECT_EQ(none.code, ExitCode::Unreadable);
+    EXPECT_EQ(none.object()["error"], "access/changed") << none.out;
+}
+
+}  // namespace
+}  // namespace app
