@@ -14,6 +14,7 @@
 #include "main/entrance.h"
 #include "main/mainwindow.h"
 #include "main/refusedwindow.h"
+#include "parts/parts.h"
 #include "render/language.h"
 #include "seal/guarding.h"
 #include "settings/settings.h"
@@ -28,15 +29,15 @@ QString settingsFile() {
            QStringLiteral("/ninebark/settings.ini");
 }
 
-/// What `compose` gives; while it refuses, a window says why and what to do, and tries again when
-/// it is asked to. Nothing: the person gave it up.
+/// What `compose` gives; while it refuses, a window, under the notice, says why and what to do, and
+/// tries again when it is asked to. Nothing: the person gave it up.
 template <class Made>
-std::optional<Made> opened(const QString& folder,
+std::optional<Made> opened(const QString& folder, const QString& notice,
                            const std::function<base::Result<Made>()>& compose) {
     auto ward = compose();
     if (ward) return std::move(*ward);
     std::fprintf(stderr, "ninebark: %s\n", base::english(ward.error()).c_str());
-    ui::RefusedWindow window(ward.error(), folder);
+    ui::RefusedWindow window(ward.error(), folder, notice);
     QEventLoop untilDecided;
     QObject::connect(&window, &ui::RefusedWindow::again, &untilDecided, [&] {
         ward = compose();
@@ -62,7 +63,7 @@ int openDemonstration(const QString& folder, const base::Clock& clock) {
 int openReal(const QString& folder, const base::Clock& clock) {
     if (!seal::forbidCoreDumps())
         std::fprintf(stderr, "ninebark: this system may write a core dump of the program\n");
-    auto ward = opened<Sealed>(folder, [&] { return composeSealed(folder, clock); });
+    auto ward = opened<Sealed>(folder, {}, [&] { return composeSealed(folder, clock); });
     if (!ward) return static_cast<int>(ExitCode::Unreadable);
     ui::Settings settings(settingsFile());
     ui::GateDoor door(*ward->gate);
@@ -95,7 +96,8 @@ std::optional<Asked> asked(QStringList words) {
 }  // namespace
 
 std::optional<Composed> openWard(const QString& folder, const base::Clock& clock) {
-    return opened<Composed>(folder, [&] { return composeWard(folder, clock); });
+    return opened<Composed>(folder, ui::inventedWords(),
+                            [&] { return composeWard(folder, clock); });
 }
 
 int openWindows(int argc, char** argv) {

@@ -10,6 +10,7 @@
 #include <QWindow>
 
 #include "learnerwindow/voice.h"
+#include "parts/parts.h"
 #include "pieces/inuse.h"
 #include "pieces/pictureview.h"
 #include "pieces/pressbutton.h"
@@ -52,7 +53,13 @@ void LearnerWindow::build() {
     m_listen->setObjectName(QStringLiteral("readAloud"));
     m_listen->setAccessibleName(tr("Read aloud"));
     connect(m_listen, &PressButton::clicked, this, &LearnerWindow::readAloud);
-    auto* column = new QVBoxLayout(this);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    if (const QString notice = m_source.sees().notice; !notice.isEmpty())
+        whole->addWidget(noticeBand(notice));
+    auto* column = new QVBoxLayout;
+    whole->addLayout(column, 1);
     const int side = Theme::gap(Gap::Vast);
     column->setContentsMargins(side, side, side, side);
     column->setSpacing(Theme::gap(Gap::Broad));

@@ -14,12 +14,18 @@
 
 namespace ui {
 
-RefusedWindow::RefusedWindow(const base::Error& error, const QString& folder, QWidget* parent)
+RefusedWindow::RefusedWindow(const base::Error& error, const QString& folder, const QString& notice,
+                             QWidget* parent)
     : QWidget(parent), m_words(text({}, Size::Lead)) {
     setObjectName(QStringLiteral("refusedWindow"));
     setProperty("part", QStringLiteral("page"));
     setWindowTitle(tr("Ninebark"));
-    auto* column = new QVBoxLayout(this);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(0);
+    if (!notice.isEmpty()) whole->addWidget(noticeBand(notice));
+    auto* column = new QVBoxLayout;
+    whole->addLayout(column, 1);
     column->setContentsMargins(48, 48, 48, 32);
     column->setSpacing(16);
     column->addWidget(

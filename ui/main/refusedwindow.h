@@ -15,7 +15,9 @@ namespace ui {
 class RefusedWindow : public QWidget {
     Q_OBJECT
   public:
-    RefusedWindow(const base::Error& error, const QString& folder, QWidget* parent = nullptr);
+    /// `notice` stands above all of it, such as that nobody here is real; "" for none.
+    RefusedWindow(const base::Error& error, const QString& folder, const QString& notice,
+                  QWidget* parent = nullptr);
     /// Says it once more, or another thing, after a try that failed.
     void say(const base::Error& error);
 

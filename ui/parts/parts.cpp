@@ -137,18 +137,28 @@ void empty(QLayout* layout) {
     }
 }
 
-QWidget* wardBand(const desk::RecordView& view) {
+QString inventedWords() {
+    return QCoreApplication::translate("Parts", "Invented people, not a chart");
+}
+
+QString wardWords(const desk::RecordView& view) {
     QStringList owned;
-    if (view.ward == desk::Ward::Demonstration)
-        owned << QCoreApplication::translate("Parts", "Invented people, not a chart");
+    if (view.ward == desk::Ward::Demonstration) owned << inventedWords();
     if (view.simulatedClock) owned << QCoreApplication::translate("Parts", "Simulated clock");
-    if (owned.isEmpty()) return nullptr;
+    return owned.join(QStringLiteral("  ·  "));
+}
+
+QWidget* wardBand(const desk::RecordView& view) {
+    const QString owned = wardWords(view);
+    return owned.isEmpty() ? nullptr : noticeBand(owned);
+}
+
+QWidget* noticeBand(const QString& said) {
     QFrame* band = frame("ward");
     band->setObjectName(QStringLiteral("wardBand"));
     auto* row = new QHBoxLayout(band);
     row->setContentsMargins(16, 4, 16, 4);
-    auto* words =
-        text(owned.join(QStringLiteral("  ·  ")), Size::Note, Tone::Amber, Weight::Strong);
+    auto* words = text(said, Size::Note, Tone::Amber, Weight::Strong);
     words->setAlignment(Qt::AlignCenter);
     row->addWidget(words);
     return band;

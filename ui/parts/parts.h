@@ -49,6 +49,12 @@ void empty(QLayout* layout);
 /// What every window has to own up to: "Invented people, not a chart" in the demonstration ward,
 /// "Simulated clock" where the time is made up. Null where there is nothing to own up to.
 QWidget* wardBand(const desk::RecordView& view);
+/// What it says; empty where there is nothing to say.
+QString wardWords(const desk::RecordView& view);
+/// That nobody here is real.
+QString inventedWords();
+/// The band of these words.
+QWidget* noticeBand(const QString& words);
 
 /// An empty list says what will be there and offers the one action that fills it.
 class EmptyState : public QFrame {

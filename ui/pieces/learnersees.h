@@ -17,6 +17,7 @@ namespace ui {
 struct LearnerSees {
     enum class Say { Nothing, ClockAlone, Step };
     bool isVisitOpen = false;
+    QString notice;  ///< that nobody here is real, where that is so
     Say say = Say::Nothing;
     QString sentence;  ///< what to do now; empty unless Say::Step
     QString language;  ///< BCP 47, of the sentence as it is written

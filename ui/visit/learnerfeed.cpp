@@ -4,6 +4,7 @@
 
 #include <QLocale>
 
+#include "parts/parts.h"
 #include "pieces/stepview.h"
 #include "pieces/visitwords.h"
 
@@ -46,6 +47,7 @@ LearnerSees::Say LearnerFeed::sayNow(const Moment& moment) const {
 
 LearnerSees LearnerFeed::sees() const {
     LearnerSees sees;
+    sees.notice = wardWords(m_desk.view());
     const auto moment = Moment::of(m_desk);
     if (!moment) return sees;
     sees.isVisitOpen = true;

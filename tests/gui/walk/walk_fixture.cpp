@@ -10,6 +10,7 @@
 #include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "main/refusedwindow.h"
+#include "parts/parts.h"
 #include "parts/taborder.h"
 #include "signin/accountpage.h"
 #include "signin/colleaguequestion.h"
@@ -315,7 +316,8 @@ void Walk::papers() {
 }
 void Walk::refused() {
     m_shown = std::make_unique<ui::RefusedWindow>(base::Error{base::Code::StoreReadOnly},
-                                                  QStringLiteral("/home/ward/records"));
+                                                  QStringLiteral("/home/ward/records"),
+                                                  ui::inventedWords());
 }
 void Walk::signIn() {
     m_door.founded = true;

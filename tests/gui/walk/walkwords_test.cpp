@@ -14,6 +14,7 @@
 
 #include "gui/walk/walk_fixture.h"
 #include "look.h"
+#include "parts/parts.h"
 #include "settings/settings.h"
 #include "support/paths.h"
 #include "support/pseudolanguage.h"
@@ -160,4 +161,20 @@ TEST_F(WalkWords, AllButDataWentThroughTr) {
         }
         if (HasFatalFailure()) return;
     }
+}
+
+// A screenshot of any of them may lie about alone: each says itself that nobody in it is real.
+TEST_F(WalkWords, EveryWindowOfTheDemonstrationSaysThatNobodyIsReal) {
+    int seen = 0;
+    for (const Place& place : places()) {
+        if (place.needs == Needs::Door) continue;  // nobody signs in there
+        goTo(place);
+        const auto* band = shown()->findChild<QWidget*>(QStringLiteral("wardBand"));
+        ASSERT_NE(band, nullptr) << place.name;
+        EXPECT_TRUE(band->isVisible()) << place.name;
+        EXPECT_TRUE(band->findChild<QLabel*>()->text().contains(ui::inventedWords()));
+        EXPECT_EQ(band->visibleRegion().boundingRect().size(), band->size()) << place.name;
+        ++seen;
+    }
+    EXPECT_GE(seen, 35);
 }
