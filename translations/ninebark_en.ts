@@ -728,6 +728,20 @@
         <source>Lapse %1 at %2.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1, from %2 to %3</source>
+        <comment>what held</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open from %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open: %1, from %2 to %3</source>
+        <comment>what held</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>LapseWords</name>
@@ -1310,10 +1324,6 @@ Reason for being late: %2</source>
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Solid: the condition held. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1994,10 +2004,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>stopped: %1; %2, %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1. %2</source>
         <comment>why, and a note</comment>
         <translation type="unfinished"></translation>
@@ -2202,6 +2208,27 @@ Taught by %2</source>
     </message>
     <message>
         <source>the visit was left for a while, or the machine slept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked whether one is needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said whether the site is covered and the line held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>why, and what is safe</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid: what is named protected. Outline: it stood open. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3407,6 +3434,10 @@ Taught by %2</source>
         <source>The arm is not chosen. Nothing was saved. Look at the patient and press left or right.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>What nobody told you stays open.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LockPage</name>
@@ -3599,11 +3630,18 @@ Taught by %2</source>
     </message>
 </context>
 <context>
-    <name>ui::PapersPage</name>
+    <name>ui::Page</name>
     <message>
-        <source>Copy the chart note (F9)</source>
+        <source>Still to be answered: %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>; </source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::PapersPage</name>
     <message>
         <source>Print</source>
         <translation type="unfinished"></translation>
@@ -3678,6 +3716,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>Recorded as issued, but not saved. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the chart note (F7)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4323,6 +4365,26 @@ Taught by %2</source>
     </message>
     <message>
         <source>The marks say %1 mm. Measure and count again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The site is not covered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line is not held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you don&apos;t answer here is recorded as not said, never as no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose why; then you can take over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose what lies on it now.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5245,6 +5307,23 @@ Taught by %2</source>
     </message>
     <message>
         <source>No pack is chosen that fits. Nothing has begun. See the reasons below, or choose the other kit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As last time: %1; %2</source>
+        <comment>on whom, and with which kit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same kit as at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another kit than at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another kit than at home</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -42,6 +42,8 @@ bool startVisit(WindowPlayer& nurse) {
     if (!nurse.press(QStringLiteral("identifiers.name"))) return false;
     if (!nurse.press(QStringLiteral("identifiers.born"))) return false;
     if (!nurse.press(QStringLiteral("checked.yes"))) return false;
+    if (!nurse.press(QStringLiteral("on.patient"))) return false;
+    if (!nurse.press(QStringLiteral("homeKit.yes"))) return false;
     nurse.picture(QStringLiteral("start"));
     return nurse.press(QStringLiteral("start.primary"));
 }

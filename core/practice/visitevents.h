@@ -80,10 +80,11 @@ struct HandOver {
 /// The visit ends before its time; what was recorded stays.
 struct StopVisit {
     static constexpr const char* type = "visit-stopped";
+    static constexpr int version = 2;
     StopReason why = StopReason::Other;
     std::string note;
-    bool siteCovered = false;
-    bool lineHeld = false;
+    std::optional<bool> siteCovered;  ///< none: not asked, or not answered
+    std::optional<bool> lineHeld;
     bool operator==(const StopVisit&) const = default;
     template <class V>
     void fields(V& v) {

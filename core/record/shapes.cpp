@@ -33,11 +33,20 @@ base::Result<nlohmann::json> withoutBoxes(nlohmann::json data) {
     return data;
 }
 
+/// Before version 2 "no" was also written where nobody was asked, so it tells nothing.
+base::Result<nlohmann::json> withoutUnaskedNo(nlohmann::json data) {
+    for (const char* key : {"site_covered", "line_held"})
+        if (const auto said = data.find(key); said != data.end() && *said == false)
+            data.erase(said);
+    return data;
+}
+
 ledger::Shapes makeShapes() {
     ledger::Shapes made;
     knowAll(made);
     made.add(ChangeAccess::type, 1, withoutRecovery);
     made.add(ChangeAccess::type, 2, withoutBoxes);
+    made.add(practice::StopVisit::type, 1, withoutUnaskedNo);
     return made;
 }
 

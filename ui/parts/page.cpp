@@ -3,6 +3,7 @@
 #include "parts/page.h"
 
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QShortcut>
@@ -18,7 +19,8 @@ Page::Page(const QString& objectName, QWidget* parent)
       m_column(nullptr),
       m_foot(frame("foot")),
       m_buttons(new QHBoxLayout),
-      m_errors(new ErrorStrip) {
+      m_errors(new ErrorStrip),
+      m_missing(text({}, Size::Body, Tone::Quiet)) {
     setObjectName(objectName);
     setProperty("part", QStringLiteral("page"));
     auto* outer = new QVBoxLayout(this);
@@ -43,8 +45,11 @@ Page::Page(const QString& objectName, QWidget* parent)
     auto* foot = new QVBoxLayout(m_foot);
     foot->setContentsMargins(24, 12, 24, 12);
     foot->addWidget(m_errors);
+    m_missing->setObjectName(QStringLiteral("missing"));
+    m_missing->hide();
     m_buttons->setSpacing(12);
-    m_buttons->addStretch(1);
+    m_buttons->addWidget(m_missing, 1);
+    m_buttons->addStretch(0);
     foot->addLayout(m_buttons);
     outer->addWidget(m_foot);
     m_foot->hide();
@@ -70,6 +75,13 @@ QPushButton* Page::addSecondary(const QString& words, const QString& objectName)
     QPushButton* made = plainButton(words, objectName);
     m_buttons->insertWidget(m_primary ? m_buttons->count() - 1 : m_buttons->count(), made);
     return made;
+}
+
+void Page::setMissing(const QStringList& names) {
+    m_missing->setText(tr("Still to be answered: %1.").arg(names.join(tr("; "))));
+    m_missing->setVisible(!names.isEmpty());
+    m_primary->setEnabled(names.isEmpty());
+    m_primary->setAccessibleDescription(names.isEmpty() ? QString() : m_missing->text());
 }
 
 void Page::scrollTo(QWidget* widget) { m_scroll->ensureWidgetVisible(widget, 0, 80); }

@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QStringList>
 #include <QWidget>
 
 #include "parts/errorstrip.h"
 
 class QHBoxLayout;
+class QLabel;
 class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
@@ -26,6 +28,8 @@ class Page : public QWidget {
     QPushButton* setPrimary(const QString& words);
     QPushButton* addSecondary(const QString& words, const QString& objectName);
     QPushButton* primary() const { return m_primary; }
+    /// What has to be answered before the one thing can be pressed; it is said beside it.
+    void setMissing(const QStringList& names);
     void scrollTo(QWidget* widget);
     void scrollToTop();
     /// Empties the column and starts again.
@@ -40,6 +44,7 @@ class Page : public QWidget {
     QWidget* m_foot;
     QHBoxLayout* m_buttons;
     ErrorStrip* m_errors;
+    QLabel* m_missing;
     QPushButton* m_primary = nullptr;
 };
 

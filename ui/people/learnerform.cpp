@@ -16,6 +16,7 @@ const auto asPatient = QStringLiteral("patient");
 const auto toTeach = QStringLiteral("teach");
 const auto toTell = QStringLiteral("tell");
 const auto isNeeded = QStringLiteral("needed");
+const auto notNeeded = QStringLiteral("no");
 const auto noneFound = QStringLiteral("none-found");  // in the code list of barriers
 const auto notAgreed = QStringLiteral("declined");
 
@@ -51,10 +52,14 @@ void LearnerForm::begin() {
             ? pageHeader(tr("Asked again"), tr("The earlier answers stay in the record."))
             : pageHeader(tr("Who is taught"),
                          tr("The person who will do it at home: a caregiver, or the patient.")));
+    m_who = m_relationship = nullptr;
     if (!m_isKnown) addWho(cardIn(column(), tr("Who")));
     addConsent(cardIn(column(), tr("Consent"), tr("Nothing ticked means: not asked yet.")));
     addNeeds(
         cardIn(column(), tr("Needs and barriers"), tr("Nothing ticked means: not asked yet.")));
+    for (Choice* one : {m_who, m_relationship, m_barriers, m_interpreter})
+        if (one) connect(one, &Choice::changed, this, &LearnerForm::sayMissing);
+    sayMissing();
     scrollToTop();
 }
 
@@ -85,6 +90,16 @@ void LearnerForm::followPatient() {
     m_relationship->parentWidget()->setVisible(!isPatient);
 }
 
+/// What was asked of the needs is whole only with the interpreter: neither answer is the usual one.
+void LearnerForm::sayMissing() {
+    QStringList names;
+    if (m_who && m_who->word() != asPatient && m_relationship->word().isEmpty())
+        names << m_relationship->accessibleName();
+    if (!m_barriers->words().isEmpty() && m_interpreter->word().isEmpty())
+        names << m_interpreter->accessibleName();
+    setMissing(names);
+}
+
 void LearnerForm::addConsent(QVBoxLayout* card) {
     m_consent = new Choice(QStringLiteral("consent"), Pick::Any,
                            {{toTeach, tr("May be taught")},
@@ -92,7 +107,6 @@ void LearnerForm::addConsent(QVBoxLayout* card) {
                             {notAgreed, tr("Asked, not agreed")}});
     m_givenBy = new WordsField(tr("Given by"), QStringLiteral("givenBy"), Must::Fill,
                                tr("The patient, or who decides for the patient."));
-    m_givenBy->setWords(tr("The patient"));
     m_agreed = new Field(tr("Agreed"), m_consent);
     card->addWidget(m_agreed);
     card->addWidget(m_givenBy);
@@ -105,10 +119,9 @@ void LearnerForm::addNeeds(QVBoxLayout* card) {
     m_home = new WordsField(tr("Who else is at home"), QStringLiteral("home"), Must::MayStayEmpty);
     m_fears = new WordsField(tr("What the learner is afraid of"), QStringLiteral("fears"),
                              Must::MayStayEmpty, tr("In the learner's own words."));
-    m_interpreter = new Choice(
-        QStringLiteral("interpreterNeeded"), Pick::One,
-        {{QStringLiteral("no"), tr("Not needed")}, {isNeeded, tr("Needed, a qualified one")}});
-    m_interpreter->choose(QStringLiteral("no"));
+    m_interpreter =
+        new Choice(QStringLiteral("interpreterNeeded"), Pick::One,
+                   {{notNeeded, tr("Not needed")}, {isNeeded, tr("Needed, a qualified one")}});
     m_harder = new Field(tr("What makes learning harder"), m_barriers);
     card->addWidget(m_harder);
     card->addWidget(m_help);
@@ -134,7 +147,7 @@ void LearnerForm::showKnown(const record::Learner& learner) {
     }
     m_home->setWords(shown(known.home));
     m_fears->setWords(shown(known.fears));
-    if (known.interpreterNeeded) m_interpreter->choose(isNeeded);
+    m_interpreter->choose(known.interpreterNeeded ? isNeeded : notNeeded);
 }
 
 record::AskConsent LearnerForm::consent() const {
@@ -164,7 +177,7 @@ bool LearnerForm::checkAnswers() {
                              ? tr("Either it was agreed to, or it was not: not both.")
                              : QString());
     const bool isBoth = harder.contains(noneFound) && harder.size() > 1;
-    bool isTold = m_interpreter->word() == isNeeded;
+    bool isTold = !m_interpreter->word().isEmpty();
     for (const WordsField* field : {m_help, m_home, m_fears})
         isTold = isTold || !field->typed().isEmpty();
     m_harder->setProblem(
@@ -177,7 +190,10 @@ bool LearnerForm::checkAnswers() {
 
 bool LearnerForm::check() {
     bool isRight = checkAnswers();
-    for (WordsField* field : {m_isKnown ? nullptr : m_name, m_givenBy, m_help, m_home, m_fears})
+    // Who gave a consent is asked where one was given or refused.
+    WordsField* const givenBy = m_consent->words().isEmpty() ? nullptr : m_givenBy;
+    if (!givenBy) m_givenBy->setProblem({});
+    for (WordsField* field : {m_isKnown ? nullptr : m_name, givenBy, m_help, m_home, m_fears})
         if (field && !field->isHidden()) isRight = field->check() && isRight;
     if (isRight) return true;
     for (Field* field : findChildren<Field*>())
@@ -193,14 +209,14 @@ bool LearnerForm::saysLearner() {
     if (m_isKnown) return true;
     const bool isPatient = m_who->word() == asPatient;
     const record::AddPatient& patient = m_desk.view().record->patient;
-    const QString relation = isPatient ? QStringLiteral("self") : m_relationship->word();
-    return errors()->took(m_desk.say(
-        record::AddLearner{.learner = m_learner,
-                           .isPatient = isPatient,
-                           .name = isPatient ? patient.name : m_name->words(),
-                           .relationship = relation.isEmpty() ? "other" : relation.toStdString(),
-                           .language = m_language->word().toStdString(),
-                           .phone = m_phone->words()}));
+    const std::string relation = isPatient ? "self" : m_relationship->word().toStdString();
+    return errors()->took(
+        m_desk.say(record::AddLearner{.learner = m_learner,
+                                      .isPatient = isPatient,
+                                      .name = isPatient ? patient.name : m_name->words(),
+                                      .relationship = relation,
+                                      .language = m_language->word().toStdString(),
+                                      .phone = m_phone->words()}));
 }
 
 void LearnerForm::save() {

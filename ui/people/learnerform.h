@@ -29,6 +29,7 @@ class LearnerForm : public Page {
     void addNeeds(QVBoxLayout* card);
     void showKnown(const record::Learner& learner);
     void followPatient();
+    void sayMissing();
     bool check();
     bool checkAnswers();
     void save();

@@ -31,7 +31,7 @@ void LineForm::build() {
                    tr("What it measured at insertion is what later readings are held against.")));
     QVBoxLayout* which = cardIn(column(), tr("Which line"));
     m_kind = new Choice(QStringLiteral("lineKind"), Pick::One, optionsOf(CodeList::Line));
-    m_kind->choose(QStringLiteral("picc"));
+    connect(m_kind, &Choice::changed, this, [this] { setMissing({}); });
     m_arm = new Choice(
         QStringLiteral("arm"), Pick::One,
         {{QStringLiteral("left"), tr("Left arm")}, {QStringLiteral("right"), tr("Right arm")}});
@@ -41,7 +41,8 @@ void LineForm::build() {
     which->addWidget(new Field(tr("Arm"), m_arm, tr("The patient's own left or right.")));
     which->addWidget(m_inserted);
     addBaseline(cardIn(column(), tr("At insertion")));
-    addKit(cardIn(column(), tr("What lies on it now")));
+    addKit(cardIn(column(), tr("What lies on it now"), tr("What nobody told you stays open.")));
+    setMissing({m_kind->accessibleName()});
 }
 
 void LineForm::addBaseline(QVBoxLayout* card) {
@@ -64,9 +65,6 @@ void LineForm::addKit(QVBoxLayout* card) {
         new Choice(QStringLiteral("securement"), Pick::One, optionsOf(CodeList::Securement));
     m_antiseptic =
         new Choice(QStringLiteral("antiseptic"), Pick::One, optionsOf(CodeList::Antiseptic));
-    m_dressing->choose(QStringLiteral("transparent"));
-    m_securement->choose(QStringLiteral("adhesive-device"));
-    m_antiseptic->choose(QStringLiteral("chlorhexidine-alcohol"));
     m_lastChange = new DateField(tr("Dressing last changed on"), QStringLiteral("lastChange"),
                                  Must::MayStayEmpty, todayOf(m_desk));
     card->addWidget(new Field(tr("Dressing"), m_dressing));

@@ -17,6 +17,7 @@ namespace ui {
 namespace {
 
 const auto yes = QStringLiteral("yes");
+const auto no = QStringLiteral("no");
 
 Choice* tick(const QString& name, const QString& words) {
     return new Choice(name, Pick::Any, {{yes, words}});
@@ -44,7 +45,10 @@ void StartPage::begin() {
     addKit(cardIn(column(), tr("Kit")));
     addPack(cardIn(column(), tr("Teaching pack")));
     addAround(cardIn(column(), tr("Around it")));
-    chooseUsual();
+    chooseKnown();
+    for (Choice* one : {m_line, m_way, m_on, m_dressing, m_securement, m_antiseptic, m_home})
+        connect(one, &Choice::changed, this, &StartPage::sayMissing);
+    sayMissing();
     weighPacks();
     scrollToTop();
     m_identifiers->button(QStringLiteral("name"))->setFocus();
@@ -86,6 +90,35 @@ void StartPage::addWay(QVBoxLayout* card) {
                        {QStringLiteral("talked-through"), tr("Talked through")}});
     card->addWidget(new Field(tr("Way"), m_way));
     card->addWidget(new Field(tr("On whom"), m_on));
+    offerLastTime(card);
+}
+
+/// What was answered at the last visit is never ticked by itself.
+void StartPage::offerLastTime(QVBoxLayout* card) {
+    const auto visits = m_desk.view().record->visitsOf(*m_desk.view().learner);
+    if (visits.empty()) return;
+    const practice::OpenVisit last = visits.back()->opened;
+    const QString on = shown(base::nameOf(last.on)), home = last.kit.homeKit ? yes : no;
+    QPushButton* same = quietButton(
+        tr("As last time: %1; %2", "on whom, and with which kit")
+            .arg(m_on->button(on)->text(),
+                 last.kit.homeKit ? tr("the same kit as at home") : tr("another kit than at home")),
+        QStringLiteral("start.asLastTime"));
+    card->addWidget(same, 0, Qt::AlignLeading);
+    connect(same, &QPushButton::clicked, this, [this, on, home, kit = last.kit] {
+        m_on->choose(on);
+        m_home->choose(home);
+        m_dressing->choose(shown(kit.dressing));
+        m_securement->choose(shown(kit.securement));
+        m_antiseptic->choose(shown(kit.antiseptic));
+    });
+}
+
+void StartPage::sayMissing() {
+    QStringList names;
+    for (const Choice* one : {m_line, m_way, m_on, m_dressing, m_securement, m_antiseptic, m_home})
+        if (one->word().isEmpty()) names << one->accessibleName();
+    setMissing(names);
 }
 
 void StartPage::addKit(QVBoxLayout* card) {
@@ -95,7 +128,9 @@ void StartPage::addKit(QVBoxLayout* card) {
         new Choice(QStringLiteral("kitSecurement"), Pick::One, optionsOf(CodeList::Securement));
     m_antiseptic =
         new Choice(QStringLiteral("kitAntiseptic"), Pick::One, optionsOf(CodeList::Antiseptic));
-    m_home = tick(QStringLiteral("homeKit"), tr("The same kit that will be used at home"));
+    m_home = new Choice(QStringLiteral("homeKit"), Pick::One,
+                        {{yes, tr("The same kit that will be used at home")},
+                         {no, tr("Another kit than at home")}});
     card->addWidget(new Field(tr("Dressing"), m_dressing));
     card->addWidget(new Field(tr("What holds the line"), m_securement));
     card->addWidget(new Field(tr("Skin antiseptic"), m_antiseptic));
@@ -146,14 +181,14 @@ void StartPage::addAround(QVBoxLayout* card) {
     card->addWidget(m_minutes);
 }
 
-void StartPage::chooseUsual() {
+/// What is in the record already, and is checked with the patient; and the next way of teaching.
+void StartPage::chooseKnown() {
     const record::Record& record = *m_desk.view().record;
     const record::AddLine& line = record.lines.back().said;
-    m_line->choose(shown(line.line.text()));
+    if (record.lines.size() == 1) m_line->choose(shown(line.line.text()));
     m_dressing->choose(shown(line.dressing));
     m_securement->choose(shown(line.securement));
     m_antiseptic->choose(shown(line.antiseptic));
-    m_home->choose(yes);
     const auto visits = record.visitsOf(*m_desk.view().learner);
     // Show first, then guided, then from memory: one step on from the last way.
     QString way = QStringLiteral("show");
@@ -162,7 +197,6 @@ void StartPage::chooseUsual() {
                   ? QStringLiteral("guided")
                   : QStringLiteral("return-demonstration");
     m_way->choose(way);
-    m_on->choose(QStringLiteral("patient"));
 }
 
 procedure::TaughtPtr StartPage::chosenPack() const {
@@ -211,7 +245,7 @@ practice::OpenVisit StartPage::said() const {
     visit.kit = {.dressing = m_dressing->word().toStdString(),
                  .securement = m_securement->word().toStdString(),
                  .antiseptic = m_antiseptic->word().toStdString(),
-                 .homeKit = !m_home->word().isEmpty()};
+                 .homeKit = m_home->word() == yes};
     const std::string how = m_interpreter->word().toStdString();
     const auto mode = base::valueOf<practice::InterpreterMode>(how);
     if (mode || how == "relative")

@@ -9,8 +9,9 @@
 
 namespace ui {
 
-/// The start of a visit. What is known already is chosen, so that a nurse ticks two identifiers,
-/// checks arm, line and kit with the patient, and begins.
+/// The start of a visit. What the record says of the line is chosen, what is to be answered is
+/// not: a nurse ticks two identifiers, checks arm, line and kit with the patient, says on whom and
+/// with which kit, and begins. What was so last time takes one press.
 class StartPage : public Page {
     Q_OBJECT
   public:
@@ -27,7 +28,9 @@ class StartPage : public Page {
     void addKit(QVBoxLayout* card);
     void addPack(QVBoxLayout* card);
     void addAround(QVBoxLayout* card);
-    void chooseUsual();
+    void chooseKnown();
+    void offerLastTime(QVBoxLayout* card);
+    void sayMissing();
     /// Says of each pack whether it fits, and chooses the one that asks for most.
     void weighPacks();
     bool check();

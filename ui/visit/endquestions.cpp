@@ -15,6 +15,14 @@ using render::Role;
 
 namespace {
 
+const auto isCovered = QStringLiteral("covered");
+const auto isHeld = QStringLiteral("held");
+
+std::optional<bool> saidIn(const PickList* list, const QString& yes) {
+    const QString chosen = list->one();
+    return chosen.isEmpty() ? std::nullopt : std::optional(chosen == yes);
+}
+
 QString whyStopped(practice::StopReason why) {
     switch (why) {
         case practice::StopReason::PatientUnwell:
@@ -40,23 +48,30 @@ Question* askStop(const Moment& moment, QWidget* parent) {
         reasons.push_back({QLatin1String(word), whyStopped(reason)});
     why->setEntries(reasons);
     question->room()->addWidget(why);
-    auto* safe = new PickList(PickList::Many::Any, QStringLiteral("stopSafe"), question);
+    auto* cover = new PickList(PickList::Many::One, QStringLiteral("stopSafe"), question);
+    auto* line = new PickList(PickList::Many::One, QStringLiteral("stopSafe"), question);
     if (moment.opened().on == practice::On::Patient) {
         question->addWords(Question::tr("Before you leave the patient:"), Role::Ink);
-        safe->setEntries({{QStringLiteral("covered"), Question::tr("The site is covered")},
-                          {QStringLiteral("held"), Question::tr("The line is held")}});
+        cover->setEntries({{isCovered, Question::tr("The site is covered")},
+                           {QStringLiteral("bare"), Question::tr("The site is not covered")}});
+        line->setEntries({{isHeld, Question::tr("The line is held")},
+                          {QStringLiteral("loose"), Question::tr("The line is not held")}});
+        question->room()->addWidget(cover);
+        question->room()->addSpacing(render::Theme::gap(render::Gap::Tight));
+        question->room()->addWidget(line);
+        question->addWords(
+            Question::tr("What you don't answer here is recorded as not said, never as no."),
+            Role::QuietInk);
     }
-    question->room()->addWidget(safe);
     QLineEdit* note = question->addLine(Question::tr("What happened"), QStringLiteral("stopNote"));
     auto* problem = question->addWords({}, Role::Brick);
     question->onAccept = [=] {
         const auto reason = base::valueOf<practice::StopReason>(why->one().toStdString());
         if (!reason) return problem->say(Question::tr("Choose why the visit stops."));
-        question->say(
-            practice::StopVisit{.why = *reason,
-                                .note = note->text().trimmed().toStdString(),
-                                .siteCovered = safe->chosen().contains(QStringLiteral("covered")),
-                                .lineHeld = safe->chosen().contains(QStringLiteral("held"))});
+        question->say(practice::StopVisit{.why = *reason,
+                                          .note = note->text().trimmed().toStdString(),
+                                          .siteCovered = saidIn(cover, isCovered),
+                                          .lineHeld = saidIn(line, isHeld)});
     };
     return question;
 }
@@ -73,8 +88,8 @@ Question* askTakeOver(QWidget* parent) {
     std::vector<PickList::Entry> entries;
     for (int i = 0; i < reasons.size(); ++i) entries.push_back({QString::number(i), reasons[i]});
     why->setEntries(entries);
-    why->choose(QStringLiteral("0"));
     question->room()->addWidget(why);
+    question->needs(why, Question::tr("Choose why; then you can take over."));
     question->onAccept = [=] {
         question->say(practice::TakeOver{.why = reasons.value(why->one().toInt()).toStdString()});
     };
@@ -118,8 +133,10 @@ Question* askChange(const Moment& moment, QWidget* parent) {
                                            .arg(utf(moment.text(kind.label)))
                                            .arg(kind.days)});
     dressing->setEntries(kinds);
-    if (!kinds.empty()) dressing->choose(kinds.front().id);
+    // What the kit of this visit was said to be; another kind is chosen by hand.
+    dressing->choose(utf(moment.opened().kit.dressing));
     question->room()->addWidget(dressing);
+    if (!kinds.empty()) question->needs(dressing, Question::tr("Choose what lies on it now."));
     QLineEdit* site =
         question->addLine(Question::tr("How the site looked"), QStringLiteral("changeSite"));
     QLineEdit* bore = question->addLine(Question::tr("How the patient bore it"),

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "pieces/inuse.h"
+#include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
 #include "pieces/words.h"
 
@@ -33,9 +34,7 @@ Question::Question(const QString& title, const QString& accept, QWidget* parent)
     m_accept = new PressButton(accept, Dress::Main, this);
     m_accept->setObjectName(QStringLiteral("accept"));
     m_accept->setVisible(!accept.isEmpty());
-    connect(m_accept, &PressButton::clicked, this, [this] {
-        if (onAccept) onAccept();
-    });
+    connect(m_accept, &PressButton::clicked, this, &Question::accept);
     m_leave = new PressButton(tr("Leave it"), Dress::Quiet, this);
     m_leave->setObjectName(QStringLiteral("leaveQuestion"));
     m_leave->setKeyHint(tr("Esc"));
@@ -44,6 +43,21 @@ Question::Question(const QString& title, const QString& accept, QWidget* parent)
     column->addWidget(m_accept);
     column->addWidget(m_leave);
     column->addStretch(1);
+}
+
+void Question::accept() {
+    if (onAccept && m_accept->isEnabled()) onAccept();
+}
+
+void Question::needs(PickList* list, const QString& sentence) {
+    Words* missing = addWords(sentence, Role::QuietInk);
+    missing->setObjectName(QStringLiteral("questionMissing"));
+    const auto follow = [this, list, missing] {
+        m_accept->setEnabled(!list->one().isEmpty());
+        missing->setVisible(!m_accept->isEnabled());
+    };
+    connect(list, &PickList::changed, this, follow);
+    follow();
 }
 
 QLineEdit* Question::addLine(const QString& name, const QString& objectName) {
@@ -55,9 +69,7 @@ QLineEdit* Question::addLine(const QString& name, const QString& objectName) {
     edit->setMinimumHeight(Theme::handTarget);
     label->setBuddy(edit);
     edit->setMaxLength(2000);
-    connect(edit, &QLineEdit::returnPressed, this, [this] {
-        if (onAccept) onAccept();
-    });
+    connect(edit, &QLineEdit::returnPressed, this, &Question::accept);
     m_room->addWidget(label);
     m_room->addWidget(edit);
     return edit;
@@ -97,7 +109,7 @@ void Question::keyPressEvent(QKeyEvent* event) {
         return;
     }
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (isEnter && !event->isAutoRepeat() && onAccept && m_accept->isVisible()) return onAccept();
+    if (isEnter && !event->isAutoRepeat() && onAccept && m_accept->isVisible()) return accept();
     // Letters are not keys of the visit while something is asked; F9 and its like go on to it.
     const bool isLetter = !event->text().isEmpty();
     event->setAccepted(isLetter);

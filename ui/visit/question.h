@@ -14,6 +14,7 @@ class QVBoxLayout;
 
 namespace ui {
 
+class PickList;
 class PressButton;
 class Words;
 
@@ -33,6 +34,8 @@ class Question : public QWidget {
     /// Tab goes as the eye does: what is asked, then the two buttons. To be called again when the
     /// room got other widgets. Returns the first.
     QWidget* orderTabs();
+    /// Until one is chosen there the first button is off, and this is said.
+    void needs(PickList* list, const QString& sentence);
     /// Called by Enter in a line and by the first button.
     std::function<void()> onAccept;
 
@@ -44,6 +47,8 @@ class Question : public QWidget {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    void accept();
+
     QVBoxLayout* m_room;
     PressButton* m_accept;
     PressButton* m_leave;

@@ -167,7 +167,7 @@ TEST_F(Fold, AChangeAndAStopAreToldOfTheirVisit) {
     const auto last = book.entries.back();
     const Visit folded = book.fold().visits.at(0);
     EXPECT_EQ(folded.change->said.due, "2026-12-01");
-    EXPECT_TRUE(folded.stopped->said.siteCovered);
+    EXPECT_EQ(folded.stopped->said.siteCovered, true);
     EXPECT_EQ(folded.stopped->origin.entry, last.body.id);
     EXPECT_EQ(folded.lastSeq, last.seq);
     EXPECT_FALSE(folded.isOpen());

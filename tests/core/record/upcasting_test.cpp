@@ -61,6 +61,24 @@ TEST(Upcasting, WhatCannotBeLiftedOrReadIsKeptAsItIs) {
     EXPECT_EQ(record.entries, 3U);
 }
 
+// The first version said "no" both for a site left bare and where nobody had asked.
+TEST(Upcasting, AnUncoveredSiteOfTheFirstVersionIsNotSaid) {
+    const auto read = [](json data, int version) {
+        ledger::Body body{.id = base::CommandId::random()};
+        body.type = practice::StopVisit::type;
+        body.tv = version;
+        body.data = std::move(data);
+        const Lifted found = lifted(body, shapes());
+        EXPECT_TRUE(found.payload.ok());
+        return std::get<practice::StopVisit>(*found.payload);
+    };
+    const json said{{"why", "other"}, {"note", ""}, {"site_covered", true}, {"line_held", false}};
+    EXPECT_EQ(read(said, 1).siteCovered, true);
+    EXPECT_EQ(read(said, 1).lineHeld, std::nullopt);
+    EXPECT_EQ(read(said, 2).lineHeld, false);
+    EXPECT_EQ(read({{"why", "other"}, {"note", ""}}, 2).siteCovered, std::nullopt);
+}
+
 /// A ward where one competency may be signed, and an entry from the future in its ledger.
 class UnknownEntry : public testing::Test {
   protected:

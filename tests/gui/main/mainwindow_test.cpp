@@ -38,11 +38,15 @@ TEST_F(Shell, FromNothingToALearnerByKeysAlone) {
     type("inserted", fromUtf8("26 February 2026"));
     type("outside", fromUtf8("30"));
     press("arm.right");
+    press("lineKind.picc");
     picture("04-line-form");
     press("lineForm.primary");
     type("learnerName", fromUtf8("Amara Okonjo"));
+    press("relationship.wife");
     press("consent.teach");
+    type("givenBy", fromUtf8("The patient"));
     press("barriers.fear-of-harm");
+    press("interpreterNeeded.no");
     picture("05-learner-form");
     for (QWidget* one : m_window->findChildren<QWidget*>(fromUtf8("relationship")))
         EXPECT_GE(one->height(), one->childrenRect().bottom()) << "no row of choices is cut";
@@ -64,7 +68,7 @@ TEST_F(Shell, ABirthInTheFutureAndALongNameAreSaidInPlaceAndNothingIsWritten) {
     begin(Begin::DemoWard);
     const auto before = m_ledger->head().size;
     press("addPatient");
-    type("patientName", QString(300, u'x'));
+    type("patientName", QString(1001, u'x'));
     type("born", fromUtf8("3 May 2061"));
     type("number", fromUtf8("D-1"));
     press("patientForm.primary");
@@ -73,7 +77,7 @@ TEST_F(Shell, ABirthInTheFutureAndALongNameAreSaidInPlaceAndNothingIsWritten) {
     QStringList said;
     for (QLabel* label : m_window->findChildren<QLabel*>())
         if (label->isVisible()) said << label->text();
-    EXPECT_TRUE(said.join(u' ').contains(fromUtf8("300 letters")));
+    EXPECT_TRUE(said.join(u' ').contains(fromUtf8("1001 letters")));
     EXPECT_TRUE(said.join(u' ').contains(fromUtf8("future")));
 }
 
@@ -99,13 +103,17 @@ TEST_F(Shell, WhatWasNotAskedIsNotWrittenAsAnAnswer) {
     type("inserted", fromUtf8("26 February 2026"));
     type("outside", fromUtf8("30"));
     press("arm.right");
+    press("lineKind.picc");
     press("lineForm.primary");
     type("learnerName", fromUtf8("Ode Abara"));
+    press("relationship.son");
     press("learnerForm.primary");
     EXPECT_EQ(types().last(), fromUtf8("learner-added")) << "neither consent nor needs";
     press("person.next");
     press("consent.declined");
+    type("givenBy", fromUtf8("The patient"));
     press("barriers.none-found");
+    press("interpreterNeeded.no");
     press("learnerForm.primary");
     EXPECT_EQ(types().last(), fromUtf8("needs-asked"));
     const auto consent = entries()[entries().size() - 2].body.data;
@@ -120,6 +128,9 @@ TEST_F(Shell, AnAnswerIsNeverItsOwnOppositeNorLetGo) {
     press(card.c_str());
     press("person.addLearner");
     type("learnerName", fromUtf8("Ode Abara"));
+    press("relationship.son");
+    type("givenBy", fromUtf8("The patient"));
+    press("interpreterNeeded.no");
     const auto before = entries().size();
     press("consent.teach");
     press("consent.declined");
@@ -158,6 +169,7 @@ TEST_F(Shell, AVisitBeginsAfterTwoIdentifiersAndACheck) {
     begin(Begin::DemoWard);
     goToStartOfAVisit();
     picture("10-start");
+    answerOnWhom();
     press("start.primary");
     picture("11-start-refused");
     EXPECT_FALSE(m_desk->view().openVisit);

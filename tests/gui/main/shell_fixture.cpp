@@ -59,9 +59,14 @@ void Shell::goToStartOfAVisit() {
 }
 
 void Shell::beginVisit() {
+    answerOnWhom();
     for (const char* name :
          {"identifiers.name", "identifiers.born", "checked.yes", "start.primary"})
         press(name);
+}
+
+void Shell::answerOnWhom() {
+    for (const char* name : {"on.patient", "homeKit.yes"}) press(name);
 }
 
 QWidget* Shell::find(const char* name) const {

@@ -24,7 +24,9 @@ class Shell : public testing::Test {
     QWidget* find(const char* name) const;
     /// Of the demonstration ward's Lindqvist.
     void goToStartOfAVisit();
-    /// Two identifiers, checked, begun.
+    /// On the patient, with the kit for home: what a start never chooses by itself.
+    void answerOnWhom();
+    /// On the patient, two identifiers, checked, begun.
     void beginVisit();
     /// Saves a picture of the window in the build folder and returns it.
     QImage picture(const char* name);

@@ -30,8 +30,9 @@ class Locking : public Shell {
     void openVisit() {
         type("search", QStringLiteral("lindq"));
         const auto card = "card." + m_desk->view().cards.front().learner.text();
-        for (const char* name : {card.c_str(), "person.start", "identifiers.name",
-                                 "identifiers.born", "checked.yes", "start.primary"})
+        for (const char* name :
+             {card.c_str(), "person.start", "identifiers.name", "identifiers.born", "checked.yes",
+              "on.patient", "homeKit.yes", "start.primary"})
             press(name);
         ASSERT_TRUE(m_desk->view().openVisit);
     }

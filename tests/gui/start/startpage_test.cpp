@@ -17,6 +17,7 @@ class StartPageTest : public Shell {
         type("search", QStringLiteral("lindq"));
         press(("card." + m_desk->view().cards.front().learner.text()).c_str());
         press("person.next");
+        answerOnWhom();
         for (const char* name : {"identifiers.name", "identifiers.born", "checked.yes"})
             press(name);
     }
@@ -35,6 +36,45 @@ class StartPageTest : public Shell {
         return false;
     }
 };
+
+TEST_F(StartPageTest, WhatNobodyAnsweredIsNeitherChosenNorBegun) {
+    begin(Begin::DemoWard);
+    goToStartOfAVisit();
+    const auto isOn = [this](const char* name) {
+        return qobject_cast<QAbstractButton*>(find(name))->isChecked();
+    };
+    for (const char* name :
+         {"on.patient", "on.practice-arm", "on.talked-through", "homeKit.yes", "homeKit.no"})
+        EXPECT_FALSE(isOn(name)) << name;
+    EXPECT_FALSE(find("start.primary")->isEnabled());
+    EXPECT_TRUE(says(QStringLiteral("Still to be answered: On whom; At home.")));
+    press("on.practice-arm");
+    EXPECT_TRUE(says(QStringLiteral("Still to be answered: At home.")));
+    press("homeKit.no");
+    for (const char* name : {"identifiers.name", "identifiers.born", "checked.yes"}) press(name);
+    press("start.primary");
+    ASSERT_TRUE(m_desk->view().openVisit);
+    EXPECT_EQ(entries().back().body.data["on"], "practice-arm");
+    EXPECT_EQ(entries().back().body.data["kit"]["home_kit"], false);
+}
+
+TEST_F(StartPageTest, WhatWasAnsweredLastTimeTakesOnePress) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("okonjo"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    const auto& record = *m_desk->view().record;
+    const practice::OpenVisit last = record.visitsOf(*m_desk->view().learner).back()->opened;
+    press("person.start");
+    EXPECT_FALSE(find("start.primary")->isEnabled());
+    picture("31-start-again");
+    press("start.asLastTime");
+    for (const char* name : {"identifiers.name", "identifiers.born", "checked.yes"}) press(name);
+    press("start.primary");
+    ASSERT_TRUE(m_desk->view().openVisit);
+    const auto said = entries().back().body.data;
+    EXPECT_EQ(said["on"], base::nameOf(last.on));
+    EXPECT_EQ(said["kit"]["home_kit"].get<bool>(), last.kit.homeKit);
+}
 
 TEST_F(StartPageTest, APackThatDoesNotFitTheKitSaysWhyAndBeginsNothing) {
     const struct {

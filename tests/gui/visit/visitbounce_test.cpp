@@ -127,6 +127,7 @@ TEST(VisitBounce, EnterThatAnswersSaysItOnce) {
     VisitDriver visit("clean-hands");
     visit.press(Qt::Key_T);
     ASSERT_NE(visit.page().question(), nullptr);
+    visit.press(Qt::Key_1);
     const std::size_t before = visit.entries();
     expectOnePress(visit, Qt::Key_Return, Qt::NoModifier, "Enter");
     EXPECT_EQ(visit.entries(), before + 1);

@@ -27,6 +27,7 @@ TEST(VisitCards, StopAndCallShowsTheNumberOfTheUnit) {
     EXPECT_EQ(visit.entries(), before) << "no step goes on";
     visit.picture(QStringLiteral("visit-08-call"));
     visit.click(QStringLiteral("takeOver"));
+    visit.click(QStringLiteral("takeOverWhy.0"));
     visit.click(QStringLiteral("accept"));
     EXPECT_TRUE(visit.state().takenOver);
     EXPECT_EQ(shown(visit, "cardCall"), QString());
@@ -73,6 +74,7 @@ TEST(VisitCards, WithoutAPlanOnlyTakingOverAndStoppingAreOffered) {
         EXPECT_EQ(visit.page().question(), nullptr) << key;
     }
     visit.press(Qt::Key_T);
+    visit.press(Qt::Key_1);
     visit.press(Qt::Key_Return);
     EXPECT_TRUE(visit.state().takenOver);
     EXPECT_EQ(shown(visit, "cardTitle"), QString());

@@ -240,15 +240,43 @@ TEST(VisitKeys, StopAsksWhyAndKeepsTheRecord) {
     const auto* stopped = visit.ward().desk().view().record->visit(id);
     ASSERT_TRUE(stopped->stopped.has_value());
     EXPECT_EQ(stopped->stopped->said.why, practice::StopReason::CalledAway);
-    EXPECT_TRUE(stopped->stopped->said.siteCovered);
-    EXPECT_TRUE(stopped->stopped->said.lineHeld);
+    EXPECT_EQ(stopped->stopped->said.siteCovered, true);
+    EXPECT_EQ(stopped->stopped->said.lineHeld, true);
     EXPECT_EQ(stopped->state.steps[0].mark, practice::Mark::Seen);
+}
+
+// Silence is no "no": on the patient it may be answered, elsewhere it is not even asked.
+TEST(VisitKeys, WhatIsNotAnsweredAtAStopIsNotSaid) {
+    for (const On on : {On::Patient, On::TalkedThrough}) {
+        VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, on);
+        visit.press(Qt::Key_X);
+        const auto id = visit.ward().visit().id;
+        EXPECT_EQ(visit.find<QAbstractButton>(QStringLiteral("stopSafe.bare")) != nullptr,
+                  on == On::Patient);
+        visit.click(QStringLiteral("stopWhy.called-away"));
+        if (on == On::Patient) visit.click(QStringLiteral("stopSafe.loose"));
+        visit.click(QStringLiteral("accept"));
+        const auto& said = visit.ward().desk().view().record->visit(id)->stopped->said;
+        EXPECT_EQ(said.siteCovered, std::nullopt);
+        EXPECT_EQ(said.lineHeld, on == On::Patient ? std::optional(false) : std::nullopt);
+    }
+}
+
+TEST(VisitKeys, WhyTheTeacherTookOverIsAnsweredFirst) {
+    VisitDriver visit("clean-hands");
+    visit.press(Qt::Key_T);
+    EXPECT_FALSE(visit.find<QAbstractButton>(QStringLiteral("accept"))->isEnabled());
+    EXPECT_FALSE(visit.state().takenOver);
+    visit.click(QStringLiteral("takeOverWhy.1"));
+    visit.click(QStringLiteral("accept"));
+    EXPECT_TRUE(visit.state().takenOver);
 }
 
 TEST(VisitKeys, TakeOverAndHandOver) {
     VisitDriver visit("clean-hands");
     const auto second = visit.ward().addStaff("Ines Halloran", "IH");
     visit.press(Qt::Key_T);
+    visit.click(QStringLiteral("takeOverWhy.0"));
     visit.click(QStringLiteral("accept"));
     EXPECT_TRUE(visit.state().takenOver);
     visit.press(Qt::Key_T, Qt::ShiftModifier);
@@ -269,6 +297,7 @@ TEST(VisitKeys, AfterATakeOverNobodysNoticingIsAskedFor) {
     ASSERT_EQ(visit.state().lapses[0].caught, practice::Caught::No);
     EXPECT_TRUE(isOffered(visit, ui::Act::CaughtAlone));
     visit.press(Qt::Key_T);
+    visit.click(QStringLiteral("takeOverWhy.0"));
     visit.click(QStringLiteral("accept"));
     ASSERT_TRUE(visit.state().takenOver);
     EXPECT_FALSE(isOffered(visit, ui::Act::CaughtAlone));

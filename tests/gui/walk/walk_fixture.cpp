@@ -161,9 +161,7 @@ void Walk::showPerson() {
 
 void Walk::openVisit() {
     start();
-    for (const char* name :
-         {"identifiers.name", "identifiers.born", "checked.yes", "start.primary"})
-        press(name);
+    beginVisit();
     ASSERT_TRUE(m_desk->view().openVisit);
 }
 
@@ -222,6 +220,7 @@ void Walk::start() {
 }
 void Walk::startRefused() {
     start();
+    answerOnWhom();
     press("start.primary");
 }
 void Walk::visitNone() {

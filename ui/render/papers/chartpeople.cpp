@@ -71,8 +71,9 @@ QString interpretersOf(const PaperData& data) {
         if (!list.contains(words)) list += words;
     }
     if (!list.isEmpty()) return list.join(Papers::tr("; ", "between items"));
-    const bool isNeeded = data.needs && data.needs->interpreterNeeded;
-    return isNeeded ? Papers::tr("needed, none was there") : Papers::tr("not needed");
+    if (!data.needs) return Papers::tr("not asked whether one is needed");
+    return data.needs->interpreterNeeded ? Papers::tr("needed, none was there")
+                                         : Papers::tr("not needed");
 }
 
 }  // namespace

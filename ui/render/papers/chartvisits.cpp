@@ -14,13 +14,19 @@ constexpr size_t mostBeside = 5;
 
 QString stoppedWords(const PaperVisit& visit) {
     if (!visit.stopped) return Papers::tr("stopped");
-    const QString covered =
-        visit.stopped->siteCovered ? Papers::tr("site covered") : Papers::tr("site not covered");
-    const QString held =
-        visit.stopped->lineHeld ? Papers::tr("line held") : Papers::tr("line not held");
+    QStringList safe;
+    if (const auto& covered = visit.stopped->siteCovered)
+        safe += *covered ? Papers::tr("site covered") : Papers::tr("site not covered");
+    if (const auto& held = visit.stopped->lineHeld)
+        safe += *held ? Papers::tr("line held") : Papers::tr("line not held");
+    // Off the patient nothing is to be covered or held, and nobody asks.
+    if (safe.empty() && visit.said.on == practice::On::Patient)
+        safe += Papers::tr("not said whether the site is covered and the line held");
     const QString note = isolated(plain(visit.stopped->note));
-    const QString words =
-        Papers::tr("stopped: %1; %2, %3").arg(stopWords(visit.stopped->why), covered, held);
+    const QString why = Papers::tr("stopped: %1").arg(stopWords(visit.stopped->why));
+    const QString words = safe.empty() ? why
+                                       : Papers::tr("%1; %2", "why, and what is safe")
+                                             .arg(why, safe.join(QStringLiteral(", ")));
     return visit.stopped->note.empty() ? words
                                        : Papers::tr("%1. %2", "why, and a note").arg(words, note);
 }
@@ -182,7 +188,8 @@ void addLanes(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     if (visits.empty()) return;
     blocks.push_back(Heading{Papers::tr("Lanes: what held, and when")});
     blocks.push_back(Paragraph{
-        {Papers::tr("Solid: the condition held. Cross and broken line: a lapse cut it. "
+        {Papers::tr("Solid: what is named protected. Outline: it stood open. Cross and broken "
+                    "line: a lapse cut it. "
                     "Hatched: it was won back. Brackets: timed phases as measured; a filled "
                     "triangle marks one that was stopped short. Letters: lapses, below."),
          TextStyle::Fine},

@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What nobody answered is no answer: the forms choose nothing by themselves, and where an answer is
+// needed they say which and wait.
+#include <QAbstractButton>
+#include <QLabel>
+
+#include "gui/main/shell_fixture.h"
+
+class UnansweredForms : public Shell {
+  protected:
+    void beginAtPerson() {
+        begin(Begin::DemoWard);
+        press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    }
+    QStringList chosen() const {
+        QStringList names;
+        for (const auto* one : m_window->page()->findChildren<QAbstractButton*>())
+            if (one->isVisible() && one->isChecked()) names << one->objectName();
+        return names;
+    }
+    QString missing() const {
+        const auto* label = qobject_cast<QLabel*>(find("missing"));
+        return label ? label->text() : QString();
+    }
+};
+
+TEST_F(UnansweredForms, TheKindOfLineIsAnsweredAndItsKitMayStayOpen) {
+    beginAtPerson();
+    press("person.line");
+    EXPECT_EQ(chosen(), QStringList());
+    EXPECT_FALSE(find("lineForm.primary")->isEnabled());
+    EXPECT_TRUE(missing().contains(QStringLiteral("Kind of line"))) << missing().toStdString();
+    press("lineKind.picc");
+    press("arm.left");
+    type("inserted", QStringLiteral("26 February 2026"));
+    type("outside", QStringLiteral("30"));
+    press("lineForm.primary");
+    ASSERT_EQ(types().last(), QStringLiteral("line-added"));
+    const auto said = entries().back().body.data;
+    for (const char* part : {"dressing", "securement", "antiseptic"})
+        EXPECT_EQ(said.value(part, ""), "") << part;
+}
+
+TEST_F(UnansweredForms, WhoTheLearnerIsToThePatientIsAnswered) {
+    beginAtPerson();
+    press("person.addLearner");
+    EXPECT_EQ(chosen(), QStringList({QStringLiteral("who.carer"), QStringLiteral("language.en")}));
+    EXPECT_TRUE(missing().contains(QStringLiteral("To the patient")));
+    type("learnerName", QStringLiteral("Ode Abara"));
+    EXPECT_FALSE(find("learnerForm.primary")->isEnabled());
+    press("relationship.neighbour");
+    EXPECT_EQ(missing(), QString());
+    press("barriers.sight");
+    EXPECT_TRUE(missing().contains(QStringLiteral("Interpreter")));
+    press("interpreterNeeded.needed");
+    const auto before = entries().size();
+    press("consent.teach");
+    press("learnerForm.primary");
+    EXPECT_EQ(entries().size(), before) << "nobody said who agreed";
+    type("givenBy", QStringLiteral("the patient's daughter"));
+    press("learnerForm.primary");
+    ASSERT_EQ(entries().size(), before + 3);
+    EXPECT_EQ(entries()[before].body.data["relationship"], "neighbour");
+    EXPECT_EQ(entries()[before + 1].body.data["given_by"], "the patient's daughter");
+    EXPECT_EQ(entries()[before + 2].body.data["interpreter_needed"], true);
+}
+
+// The patient is nobody's relative.
+TEST_F(UnansweredForms, OfThePatientNoRelationIsAsked) {
+    beginAtPerson();
+    press("person.addLearner");
+    press("who.patient");
+    EXPECT_EQ(missing(), QString());
+    EXPECT_TRUE(find("learnerForm.primary")->isEnabled());
+}
