@@ -13,6 +13,7 @@ namespace packs {
     }
 
 NINEBARK_NAMES(Lane, "hands", "face", "field", "site", "skin", "line", "cover", "record")
+NINEBARK_NAMES(Shows, "safe", "open")
 NINEBARK_NAMES(PhaseKind, "wash", "rub", "scrub", "wait")
 NINEBARK_NAMES(Motion, "across", "along", "circles", "peel", "press")
 NINEBARK_NAMES(By, "learner", "helper", "either")

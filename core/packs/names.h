@@ -19,6 +19,8 @@ std::span<const std::string_view> names();
 template <>
 std::span<const std::string_view> names<Lane>();
 template <>
+std::span<const std::string_view> names<Shows>();
+template <>
 std::span<const std::string_view> names<PhaseKind>();
 template <>
 std::span<const std::string_view> names<Motion>();

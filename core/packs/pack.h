@@ -26,6 +26,7 @@ struct Pack {
     std::vector<Condition> conditions;
     std::vector<std::string> start, goal;
     std::vector<Guard> guards;
+    std::vector<LaneRule> lanes;
     std::vector<Competency> competencies;
     std::vector<Step> recoveries;
     std::vector<Lapse> lapses;

@@ -68,6 +68,7 @@ void readProcedure(Fields& fields, Pack& pack) {
     fields.list("start", pack.start);
     fields.list("goal", pack.goal);
     fields.items("guards", pack.guards, readGuard);
+    fields.items("lanes", pack.lanes, readLaneRule);
     fields.items("competencies", pack.competencies, readCompetency);
     fields.items("recoveries", pack.recoveries, readStep);
     fields.items("lapses", pack.lapses, readLapse);

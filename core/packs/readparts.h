@@ -15,6 +15,7 @@ void readOperator(Fields& fields, Step& step);
 // One function for each kind of object in a pack.
 void readCondition(Fields& fields, Condition& condition);
 void readGuard(Fields& fields, Guard& guard);
+void readLaneRule(Fields& fields, LaneRule& rule);
 void readStep(Fields& fields, Step& step);
 void readCompetency(Fields& fields, Competency& competency);
 void readLapse(Fields& fields, Lapse& lapse);

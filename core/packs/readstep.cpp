@@ -53,6 +53,14 @@ void readGuard(Fields& fields, Guard& guard) {
     fields.text("why", guard.why);
 }
 
+void readLaneRule(Fields& fields, LaneRule& rule) {
+    fields.choice("lane", rule.lane);
+    fields.choice("shows", rule.shows);
+    fields.list("while", rule.whileAll);
+    if (rule.whileAll.empty())
+        fields.fault("while", "A lane shows something while a condition holds.");
+}
+
 void readOperator(Fields& fields, Step& step) {
     fields.list("needs", step.needs);
     fields.list("forbids", step.forbids);

@@ -185,9 +185,28 @@ void checkProcedureReferences(const Pack& pack, const Node& root, Faults& faults
     });
 }
 
+namespace {
+
+/// A lane speaks of its own conditions only: what else holds is said by the other lanes.
+void checkLanes(Marker& marker, const Pack& pack) {
+    for (std::size_t i = 0; i < pack.lanes.size(); ++i) {
+        const LaneRule& rule = pack.lanes[i];
+        const std::string at = pointerTo("/lanes", i) + "/while";
+        for (std::size_t k = 0; k < rule.whileAll.size(); ++k) {
+            const Condition* known = findCondition(pack, rule.whileAll[k]);
+            if (known == nullptr || known->lane != rule.lane)
+                marker.mark(pointerTo(at, k), "There is no condition " +
+                                                  inQuotes(rule.whileAll[k]) + " in this lane.");
+        }
+    }
+}
+
+}  // namespace
+
 void checkReferences(const Pack& pack, const Node& root, Faults& faults) {
     checkProcedureReferences(pack, root, faults);
     Marker marker(root, faults);
+    checkLanes(marker, pack);
     IdSet sources(marker, "source");
     IdSet supplies(marker, "supply");
     IdSet drills(marker, "drill");

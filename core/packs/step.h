@@ -30,6 +30,19 @@ struct Condition {
     bool operator==(const Condition&) const = default;
 };
 
+/// What a lane is said to be: protected, or standing open.
+enum class Shows { Safe, Open };
+
+/// What a lane shows while all of `whileAll` hold, which are conditions of that lane. The first
+/// rule of a lane that fits decides; a lane without rules is never shown as safe.
+struct LaneRule {
+    Lane lane = Lane::Record;
+    Shows shows = Shows::Open;
+    std::vector<std::string> whileAll;  ///< "while", at least one
+
+    bool operator==(const LaneRule&) const = default;
+};
+
 /// While all of `whileAll` hold, all of `holds` must.
 struct Guard {
     std::string id;

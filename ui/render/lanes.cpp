@@ -43,6 +43,20 @@ void paintWonBack(QPainter& painter, const QRectF& rect, const Theme& theme, dou
     if (rect.width() > 2 * half) painter.drawRect(rect.adjusted(half, half, -half, -half));
 }
 
+// Nothing protects: an outline, as light as what it says.
+void paintOpen(QPainter& painter, const QRectF& rect, const Theme& theme, double unit) {
+    painter.setPen(lanePen(theme.color(Role::QuietInk), unit));
+    const double half = 0.5 * unit;
+    if (rect.width() > 2 * half) painter.drawRect(rect.adjusted(half, half, -half, -half));
+}
+
+void paintName(QPainter& painter, const BarPlace& bar, const Theme& theme) {
+    if (bar.name.isEmpty()) return;
+    painter.setFont(laneBarFont(theme, bar.rect.height()));
+    painter.setPen(bar.kind == BarKind::Held ? theme.on(Role::Leaf) : theme.color(Role::Ink));
+    painter.drawText(bar.rect, int(Qt::AlignCenter) | Qt::TextDontClip, bar.name);
+}
+
 // A cross where the lapse was, then nothing but a broken base line until it was put right.
 void paintCut(QPainter& painter, const QRectF& rect, const Theme& theme, double unit) {
     painter.setPen(lanePen(theme.color(Role::Brick), 1.5 * unit, Qt::DashLine));
@@ -64,6 +78,8 @@ void paintBars(QPainter& painter, const LanePlace& lane, const Theme& theme, dou
     for (const BarPlace& bar : lane.bars) {
         if (bar.kind == BarKind::Held) paintHeld(painter, bar.rect, theme);
         if (bar.kind == BarKind::WonBack) paintWonBack(painter, bar.rect, theme, unit);
+        if (bar.kind == BarKind::Open) paintOpen(painter, bar.rect, theme, unit);
+        paintName(painter, bar, theme);
     }
     // Crosses last: they lie half on the bar that they end.
     for (const BarPlace& bar : lane.bars) {
@@ -154,6 +170,10 @@ void paintLanes(QPainter& painter, const QRectF& area, const LanesData& data, co
         painter.drawText(lane.label.rect,
                          int(start | Qt::AlignVCenter | Qt::AlignAbsolute) | Qt::TextDontClip,
                          lane.label.text);
+        painter.setPen(theme.color(Role::QuietInk));
+        painter.drawText(lane.now.rect,
+                         int(start | Qt::AlignVCenter | Qt::AlignAbsolute) | Qt::TextDontClip,
+                         lane.now.text);
         paintBars(painter, lane, theme, layout.unit);
     }
     painter.setFont(laneNoteFont(theme));

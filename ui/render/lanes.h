@@ -17,11 +17,12 @@ class QPainter;
 namespace render {
 
 /// What a stretch of a lane shows. Shape carries it, so that it survives a black-and-white
-/// printer: solid, crossed and open, hatched.
+/// printer: solid, crossed and broken, hatched, an outline.
 enum class BarKind {
-    Held,    ///< the condition held
-    Cut,     ///< from the lapse on it did not
-    WonBack  ///< on the way back
+    Held,     ///< what protects here held
+    Cut,      ///< from the lapse on it did not
+    WonBack,  ///< on the way back
+    Open      ///< it stood open, as it has to for a time: nothing protected
 };
 
 /// Times are milliseconds on one clock of the caller's choice, the same for all of LanesData.
@@ -29,6 +30,7 @@ struct Bar {
     std::int64_t fromMs = 0;
     std::int64_t toMs = 0;
     BarKind kind = BarKind::Held;
+    QString name = {};  ///< of what held, such as "Old dressing on"; drawn where it has room
 
     bool operator==(const Bar&) const = default;
 };
@@ -62,6 +64,7 @@ struct Lane {
     QString label;
     std::vector<Bar> bars;
     std::vector<MeasuredSpan> spans;
+    QString now = {};  ///< the name of what holds at the end; slim lanes say it beside their own
 
     bool operator==(const Lane&) const = default;
 };

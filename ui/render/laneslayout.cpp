@@ -15,6 +15,12 @@ constexpr double labelShare = 0.32;  // of the width, at most, for the names of 
 constexpr int labelRows = 3;         // of measured spans, before labels are pushed to the right
 
 struct Measures {
+    Measures(const Theme& theme, const QPaintDevice& device, const LanesData& data)
+        : Measures(theme, device, data.density) {
+        isMirrored = data.direction == Qt::RightToLeft;
+        for (const Lane& lane : data.lanes)
+            widestName = std::max(widestName, label.horizontalAdvance(lane.label));
+    }
     Measures(const Theme& theme, const QPaintDevice& device, Density density)
         : unit(device.logicalDpiY() / 96.0),
           isSlim(density == Density::Slim),
@@ -23,8 +29,9 @@ struct Measures {
           note(laneNoteFont(theme), const_cast<QPaintDevice*>(&device)),
           gap(Theme::gap(Gap::Hair) * unit),
           bar(density == Density::Full ? std::max(label.height() * 0.8, 12 * unit)
-                                       : label.ascent() * (isSlim ? 0.6 : 0.8)),
-          row(density == Density::Full ? std::max(label.height(), bar) : label.ascent() * 1.16) {}
+                                       : label.ascent() * (isSlim ? 0.6 : 0.95)),
+          row(density == Density::Full ? std::max(label.height(), bar) : label.ascent() * 1.16),
+          inBar(laneBarFont(theme, bar), const_cast<QPaintDevice*>(&device)) {}
 
     double unit;
     bool isSlim;
@@ -34,6 +41,9 @@ struct Measures {
     double gap;
     double bar;
     double row;
+    QFontMetricsF inBar;
+    double widestName = 0;  ///< of the lanes
+    bool isMirrored = false;
 };
 
 class Axis {
@@ -55,11 +65,22 @@ class Axis {
     QRectF m_plot;
 };
 
+/// Whether what holds now is said beside the names of the lanes: there is no room in slim bars.
+bool saysNow(const LanesData& data) {
+    return data.density == Density::Slim && data.nowMs &&
+           std::ranges::any_of(data.lanes, [](const Lane& lane) {
+               return std::ranges::any_of(lane.bars,
+                                          [](const Bar& bar) { return !bar.name.isEmpty(); });
+           });
+}
+
 double labelWidth(const LanesData& data, const Measures& measures, double width) {
     double widest = 0;
     for (const Lane& lane : data.lanes) {
         widest = std::max(widest, measures.label.horizontalAdvance(lane.label));
     }
+    // What holds now changes, and the picture beside it stays where it is.
+    if (saysNow(data)) return width * labelShare;
     return std::min(std::ceil(widest), width * labelShare);
 }
 
@@ -67,7 +88,10 @@ BarPlace barPlace(const Bar& bar, const Axis& axis, double top, const Measures& 
     const double left = axis.x(bar.fromMs);
     const double wanted = axis.x(bar.toMs) - left;
     const double least = std::min(leastBar * measures.unit, axis.right() - left);
-    return {QRectF(left, top, std::max(wanted, least), measures.bar), bar.kind};
+    BarPlace place{QRectF(left, top, std::max(wanted, least), measures.bar), bar.kind, {}};
+    const double needed = measures.inBar.horizontalAdvance(bar.name) + 2 * measures.gap;
+    if (!measures.isSlim && needed <= place.rect.width()) place.name = bar.name;
+    return place;
 }
 
 // Puts each label under its bracket in the first row that has room, else after its neighbours.
@@ -124,12 +148,21 @@ double placeSpans(const Lane& lane, const Axis& axis, double top, const Measures
     return measures.isSlim ? top + depth : rows.bottom();
 }
 
+/// Behind the widest of all names of lanes, so that what holds stands in one column.
+TextPlace nowPlace(const Lane& lane, const TextPlace& label, const Measures& measures) {
+    const double left = measures.widestName + 3 * measures.gap;
+    const QRectF rest = measures.isMirrored ? label.rect.adjusted(0, 0, -left, 0)
+                                            : label.rect.adjusted(left, 0, 0, 0);
+    return {rest, measures.label.elidedText(lane.now, Qt::ElideRight, rest.width())};
+}
+
 double placeLane(const Lane& lane, const Axis& axis, const QRectF& labels, double top,
                  const Measures& measures, LanesLayout& layout) {
     LanePlace place;
     const double row = measures.row;
     place.label = {QRectF(labels.left(), top, labels.width(), row),
                    measures.label.elidedText(lane.label, Qt::ElideRight, labels.width())};
+    if (!lane.now.isEmpty() && measures.isSlim) place.now = nowPlace(lane, place.label, measures);
     const double barTop = top + (row - measures.bar) / 2;
     place.base = QLineF(axis.left(), barTop + measures.bar, axis.right(), barTop + measures.bar);
     for (const Bar& bar : lane.bars) {
@@ -201,9 +234,15 @@ QFont laneLabelFont(const Theme& theme, Density density) {
 
 QFont laneNoteFont(const Theme& theme) { return theme.font(TextSize::Note); }
 
+QFont laneBarFont(const Theme& theme, double barHeight) {
+    QFont font = laneNoteFont(theme);
+    font.setPixelSize(std::max(1, int(barHeight * 0.78)));
+    return font;
+}
+
 LanesLayout layOutLanes(const LanesData& data, const Theme& theme, const QRectF& area,
                         const QPaintDevice& device) {
-    const Measures measures(theme, device, data.density);
+    const Measures measures(theme, device, data);
     const double names = labelWidth(data, measures, area.width());
     const double between = names > 0 ? Theme::gap(Gap::Snug) * measures.unit : 0;
     const bool namesLeft = data.direction != Qt::RightToLeft;

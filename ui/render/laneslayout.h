@@ -13,6 +13,7 @@ namespace render {
 struct BarPlace {
     QRectF rect;
     BarKind kind = BarKind::Held;
+    QString name;  ///< none where it has no room
 };
 
 struct SpanPlace {
@@ -36,6 +37,7 @@ struct NotchPlace {
 
 struct LanePlace {
     TextPlace label;
+    TextPlace now;  ///< beside the label, in slim lanes
     QLineF base;
     std::vector<BarPlace> bars;
     std::vector<SpanPlace> spans;
@@ -58,5 +60,7 @@ LanesLayout layOutLanes(const LanesData& data, const Theme& theme, const QRectF&
 
 QFont laneLabelFont(const Theme& theme, Density density);
 QFont laneNoteFont(const Theme& theme);
+/// For the names in bars of this height.
+QFont laneBarFont(const Theme& theme, double barHeight);
 
 }  // namespace render

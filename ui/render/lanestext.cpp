@@ -21,7 +21,13 @@ QString barText(const Bar& bar, std::int64_t origin) {
     const QString to = clockText(bar.toMs - origin);
     switch (bar.kind) {
         case BarKind::Held:
+            if (!bar.name.isEmpty())
+                return LanesTalk::tr("%1, from %2 to %3", "what held").arg(bar.name, from, to);
             return LanesTalk::tr("held from %1 to %2").arg(from, to);
+        case BarKind::Open:
+            return bar.name.isEmpty() ? LanesTalk::tr("open from %1 to %2").arg(from, to)
+                                      : LanesTalk::tr("open: %1, from %2 to %3", "what held")
+                                            .arg(bar.name, from, to);
         case BarKind::Cut:
             return LanesTalk::tr("lost at %1 until %2").arg(from, to);
         case BarKind::WonBack:

@@ -21,10 +21,39 @@ std::map<packs::Lane, Conditions> laneMasks(const packs::Pack& pack) {
     return masks;
 }
 
+struct ShownRule {
+    Conditions whileAll;
+    BarKind kind = BarKind::Open;
+    QString name;
+};
+
+QString nameOf(const packs::LaneRule& rule, const packs::Pack& pack, const LaneWords& words) {
+    QStringList parts;
+    if (words.label)
+        for (const std::string& id : rule.whileAll)
+            if (const auto* one = packs::findCondition(pack, id)) parts << words.label(one->label);
+    return parts.join(QStringLiteral(", "));
+}
+
+std::vector<ShownRule> rulesOf(const packs::Pack& pack, packs::Lane lane, const LaneWords& words) {
+    std::vector<ShownRule> rules;
+    for (const packs::LaneRule& rule : pack.lanes) {
+        if (rule.lane != lane) continue;
+        Conditions all;
+        for (std::size_t i = 0; i < pack.conditions.size(); ++i)
+            if (std::ranges::count(rule.whileAll, pack.conditions[i].id) > 0)
+                all = all.with(Conditions::single(static_cast<int>(i)));
+        const auto kind = rule.shows == packs::Shows::Safe ? BarKind::Held : BarKind::Open;
+        rules.push_back({all, kind, nameOf(rule, pack, words)});
+    }
+    return rules;
+}
+
 /// Walks the changes of one lane and lays its bars end to end.
 class LaneWalk {
   public:
-    LaneWalk(Conditions mask, std::int64_t fromMs) : m_mask(mask), m_fromMs(fromMs) {}
+    LaneWalk(Conditions mask, std::vector<ShownRule> rules, std::int64_t fromMs)
+        : m_mask(mask), m_rules(std::move(rules)), m_fromMs(fromMs) {}
 
     void pass(const Change& change) {
         const Conditions after = change.holds.within(m_mask);
@@ -34,11 +63,13 @@ class LaneWalk {
             m_lost = m_lost.without(after);
         }
         const bool isCut = !m_lost.isEmpty();
+        const ShownRule* shown = fitting(after);
         if (m_isCut && !isCut)
             close(change.atMs, BarKind::WonBack);
-        else if (isCut != m_isCut || after.isEmpty() != m_before.isEmpty())
+        else if (isCut != m_isCut || (!isCut && shown != m_shown))
             close(change.atMs, m_isCut ? BarKind::Cut : BarKind::Held);
         m_isCut = isCut;
+        m_shown = shown;
         m_before = after;
     }
 
@@ -46,15 +77,26 @@ class LaneWalk {
         close(toMs, m_isCut ? BarKind::Cut : BarKind::Held);
         return std::move(m_bars);
     }
+    QString nameNow() const { return m_isCut || !m_shown ? QString() : m_shown->name; }
 
   private:
+    /// The first that fits; what a pack says nothing of is never solid.
+    const ShownRule* fitting(Conditions holds) const {
+        for (const ShownRule& rule : m_rules)
+            if (holds.contains(rule.whileAll)) return &rule;
+        return m_rules.empty() && !holds.isEmpty() ? &m_unsaid : nullptr;
+    }
     void close(std::int64_t atMs, BarKind kind) {
-        const bool isSomething = m_isCut || !m_before.isEmpty();
-        if (isSomething && atMs > m_fromMs) m_bars.push_back({m_fromMs, atMs, kind});
+        if (atMs > m_fromMs && m_isCut) m_bars.push_back({m_fromMs, atMs, kind});
+        if (atMs > m_fromMs && !m_isCut && m_shown)
+            m_bars.push_back({m_fromMs, atMs, m_shown->kind, m_shown->name});
         m_fromMs = atMs;
     }
 
     Conditions m_mask, m_before, m_lost;
+    std::vector<ShownRule> m_rules;
+    ShownRule m_unsaid;
+    const ShownRule* m_shown = nullptr;
     bool m_isCut = false;
     std::int64_t m_fromMs;
     std::vector<Bar> m_bars;
@@ -131,9 +173,10 @@ LanesData lanesOf(const procedure::Taught& taught, const practice::State& state,
     if (state.wayBack) spans.add(state.wayBack->steps);
     for (const auto& [lane, mask] : laneMasks(taught.pack)) {
         if (lane == packs::Lane::Record) continue;  // paper work is no part of asepsis
-        LaneWalk walk(mask, data.fromMs);
+        LaneWalk walk(mask, rulesOf(taught.pack, lane, words), data.fromMs);
         for (const Change& change : state.trail) walk.pass(change);
-        data.lanes.push_back({words.lane(lane), walk.finish(data.toMs), spans.of(lane)});
+        const QString now = walk.nameNow();
+        data.lanes.push_back({words.lane(lane), walk.finish(data.toMs), spans.of(lane), now});
     }
     for (std::size_t i = 0; i < state.lapses.size(); ++i)
         if (!state.lapses[i].withdrawn)

@@ -15,13 +15,16 @@ struct LaneWords {
     std::function<QString(packs::Lane)> lane;
     std::function<QString(std::int64_t wallMs)> time;     ///< "14:32"
     std::function<QString(std::int64_t seconds)> length;  ///< "31 s"
+    /// In the reader's language; none: bars have no names.
+    std::function<QString(const packs::Text&)> label = {};
 };
 
 /// Letter of a lapse of the visit: A, B … Z, AA.
 QString lapseLetter(std::size_t index);
 
-/// The lanes of one visit: a bar while a lane holds as the procedure has brought it, cut from a
-/// lapse on, hatched where it was won back; a measured span for every timed phase. Times are
+/// The lanes of one visit: solid while what the pack calls safe for the lane holds, an outline
+/// while it stands open, cut from a lapse on, hatched where it was won back; a measured span for
+/// every timed phase. Times are
 /// milliseconds since 1970. `nowMs`: the visit is open and runs until then.
 LanesData lanesOf(const procedure::Taught& taught, const practice::State& state,
                   const LaneWords& words, std::optional<std::int64_t> nowMs);

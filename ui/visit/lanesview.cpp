@@ -27,7 +27,8 @@ void LanesView::show(const Moment& moment, const base::Instant& now) {
     const int offset = moment.visit().origin.offsetMinutes;
     const render::LaneWords words{
         render::laneWords, [offset](std::int64_t wallMs) { return timeWords(wallMs, offset); },
-        [](std::int64_t seconds) { return tr("%1 s").arg(seconds); }};
+        [](std::int64_t seconds) { return tr("%1 s").arg(seconds); },
+        [&moment](const packs::Text& label) { return utf(moment.text(label)); }};
     const std::size_t lanesBefore = m_data.lanes.size();
     m_data = render::lanesOf(moment.taught(), moment.state(), words, now.wallMs);
     m_data.density = render::Density::Slim;

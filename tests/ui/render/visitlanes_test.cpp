@@ -16,6 +16,8 @@ procedure::Taught twoLanes() {
     procedure::Taught taught;
     taught.pack.conditions = {{.id = "washed", .lane = Lane::Hands, .clean = true},
                               {.id = "masked", .lane = Lane::Face}};
+    taught.pack.lanes = {{Lane::Hands, packs::Shows::Safe, {"washed"}},
+                         {Lane::Face, packs::Shows::Safe, {"masked"}}};
     packs::Step wash;
     wash.id = "wash";
     wash.gives = {"washed"};

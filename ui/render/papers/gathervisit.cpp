@@ -124,7 +124,10 @@ LanesData lanesOfVisit(const procedure::Taught& taught, const record::Visit& vis
     const int offset = visit.origin.offsetMinutes;
     const LaneWords words{
         laneWords, [offset](std::int64_t ms) { return clockWords(ms, offset); },
-        [](std::int64_t seconds) { return Papers::tr("%1 s", "seconds, short").arg(seconds); }};
+        [](std::int64_t seconds) { return Papers::tr("%1 s", "seconds, short").arg(seconds); },
+        [&](const packs::Text& label) {
+            return QString::fromStdString(packs::text(taught.pack, label, context.language));
+        }};
     const auto now = visit.isOpen() ? std::optional(context.now.wallMs) : std::nullopt;
     LanesData lanes = lanesOf(taught, visit.state, words, now);
     lanes.nowMs.reset();  // on paper nothing runs

@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A lane is solid only while what protects there holds: old dressing off and skin being scrubbed is
+// an open site, whatever else of the lane was done. Common practice, no source.
+#include "visit/lanesview.h"
+
+#include <gtest/gtest.h>
+
+#include "gui/visit/visitdriver.h"
+#include "packs/names.h"
+#include "render/visitlanes.h"
+
+namespace {
+
+using gui::VisitDriver;
+using practice::On;
+using practice::Way;
+
+using packs::Lane;
+using render::BarKind;
+
+/// What a lane of the open visit shows now; none: nothing at all.
+std::optional<BarKind> laneNow(VisitDriver& visit, Lane wanted) {
+    const render::LaneWords words{
+        [](Lane lane) { return QString::fromStdString(packs::name(lane)); },
+        [](std::int64_t) { return QString(); }, [](std::int64_t) { return QString(); }};
+    const std::int64_t now = visit.ward().clock().now().wallMs + 1;
+    const auto data = render::lanesOf(visit.ward().taught(), visit.state(), words, now);
+    for (const render::Lane& lane : data.lanes)
+        if (lane.label == QString::fromStdString(packs::name(wanted)) && !lane.bars.empty() &&
+            lane.bars.back().toMs == now)
+            return lane.bars.back().kind;
+    return std::nullopt;
+}
+
+TEST(LanesView, WhileTheBareSkinIsScrubbedNeitherCoverNorSiteIsSolid) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    EXPECT_EQ(laneNow(visit, Lane::Cover), BarKind::Held) << "the old dressing is on";
+    EXPECT_EQ(laneNow(visit, Lane::Line), BarKind::Held);
+    EXPECT_EQ(laneNow(visit, Lane::Field), std::nullopt);
+    visit.seeUntil("scrub-skin");
+    EXPECT_EQ(laneNow(visit, Lane::Cover), std::nullopt);
+    EXPECT_EQ(laneNow(visit, Lane::Site), BarKind::Open);
+    EXPECT_EQ(laneNow(visit, Lane::Skin), std::nullopt) << "only the pad is off";
+    EXPECT_EQ(laneNow(visit, Lane::Field), BarKind::Held);
+    EXPECT_EQ(laneNow(visit, Lane::Face), BarKind::Held);
+    EXPECT_EQ(laneNow(visit, Lane::Line), BarKind::Held) << "a strip or a hand";
+    const auto* lanes = visit.find<ui::LanesView>(QStringLiteral("lanes"));
+    EXPECT_TRUE(lanes->accessibleDescription().contains(QStringLiteral("open: Site uncovered")));
+    EXPECT_TRUE(lanes->accessibleDescription().contains(QStringLiteral("Old dressing on, from")));
+    visit.picture(QStringLiteral("visit-20-lanes-open"));
+    visit.seeUntil("press-edges");
+    EXPECT_EQ(laneNow(visit, Lane::Cover), BarKind::Held);
+    EXPECT_EQ(laneNow(visit, Lane::Site), std::nullopt);
+    EXPECT_EQ(laneNow(visit, Lane::Skin), BarKind::Held);
+    EXPECT_EQ(laneNow(visit, Lane::Line), BarKind::Held);
+}
+
+TEST(LanesView, TheFieldIsNotSolidBeforeItIsOpen) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.seeUntil("open-field");
+    EXPECT_EQ(laneNow(visit, Lane::Field), std::nullopt);
+    EXPECT_EQ(laneNow(visit, Lane::Cover), std::nullopt) << "the old dressing is in the waste";
+    visit.seeUntil("set-out");
+    EXPECT_EQ(laneNow(visit, Lane::Field), BarKind::Held);
+}
+
+}  // namespace
