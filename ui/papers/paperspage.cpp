@@ -23,10 +23,10 @@ namespace ui {
 
 PapersPage::PapersPage(desk::Desk& desk, Settings& settings, QWidget* parent)
     : Page(QStringLiteral("papers"), parent), m_desk(desk), m_settings(settings) {
-    m_copy = addSecondary(tr("Copy the chart note (F9)"), QStringLiteral("papers.copy"));
+    m_copy = addSecondary(tr("Copy the chart note (F7)"), QStringLiteral("papers.copy"));
     m_print = addSecondary(tr("Print"), QStringLiteral("papers.print"));
     setPrimary(tr("Save as PDF"));
-    auto* key = new QShortcut(QKeySequence(Qt::Key_F9), this);
+    auto* key = new QShortcut(QKeySequence(Qt::Key_F7), this);
     key->setContext(Qt::WidgetWithChildrenShortcut);
     connect(key, &QShortcut::activated, this, &PapersPage::copyNote);
     connect(m_copy, &QPushButton::clicked, this, &PapersPage::copyNote);

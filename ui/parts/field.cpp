@@ -92,7 +92,7 @@ QString WordsField::typed() const { return harmless(m_edit->text()); }
 void WordsField::setWords(const QString& words) { m_edit->setText(words); }
 
 bool WordsField::check() {
-    const qsizetype letters = typed().size();
+    const qsizetype letters = typed().toUcs4().size();
     if (letters > mostLetters)
         setProblem(tr("This is %1 letters long; up to %2 fit. Nothing was saved. Write it shorter.")
                        .arg(letters)

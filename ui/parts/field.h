@@ -105,6 +105,7 @@ class DateField : public Field {
 std::optional<QDate> dateFrom(const QString& typed);
 /// Text without control signs and marks that turn the writing direction, spaces made single.
 QString harmless(const QString& typed);
-constexpr int mostLetters = 120;  ///< of a name or a line; longer is a mistake
+/// Letters of a name or a line: of any script, they are within what a record takes of one.
+constexpr int mostLetters = 1000;
 
 }  // namespace ui

@@ -84,9 +84,21 @@ void CardView::fit() {
             if (!words->text().isEmpty()) height += words->heightForWidth(width);
         if (height <= room * 2 / 3) break;
     }
+    fitRest(room, width);
     // What can be done stands right below what is said.
     m_area->setMaximumHeight(m_area->widget()->heightForWidth(width));
     m_area->verticalScrollBar()->setValue(0);
+}
+
+/// What else is said becomes smaller before any of it is cut by what can be done.
+void CardView::fitRest(int room, int width) {
+    for (const auto& [sentence, steps] :
+         {std::pair(TextSize::Lead, TextSize::Title), std::pair(TextSize::Lead, TextSize::Lead),
+          std::pair(TextSize::Body, TextSize::Body)}) {
+        m_sentence->setSize(sentence);
+        m_steps->setSize(steps);
+        if (m_area->widget()->heightForWidth(width) <= room) break;
+    }
 }
 
 void CardView::resizeEvent(QResizeEvent* event) {

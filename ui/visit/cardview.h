@@ -53,6 +53,7 @@ class CardView : public QFrame {
   private:
     void showOffers();
     void fit();
+    void fitRest(int room, int width);
 
     Card m_card;
     Words* m_title;
