@@ -29,6 +29,7 @@
 #include "sign/helpform.h"
 #include "sign/signpage.h"
 #include "start/startpage.h"
+#include "text/labels.h"
 #include "visit/visitpage.h"
 
 namespace ui {
@@ -74,8 +75,7 @@ MainWindow::MainWindow(desk::Desk& desk, Settings& settings, QWidget* parent)
     makeLearners();
     connect(&m_desk, &desk::Desk::changed, this, &MainWindow::refreshTeacher);
     refreshTeacher();
-    const bool wasInVisit = m_settings.words(Setting::LastPlace) == placeWord(Place::Visit);
-    go(wasInVisit && m_desk.view().openVisit ? Place::Visit : Place::Learners);
+    go(placeBefore());
     if (!m_desk.view().teacher) showStaff();
 }
 
@@ -209,7 +209,9 @@ void MainWindow::go(Place place) {
         case Place::Learners:
             m_learners->refresh();
             showPage(m_learners);
+            // What was looked for stays in view, and the next letter begins anew.
             m_learners->search()->setFocus();
+            m_learners->search()->selectAll();
             break;
         case Place::Visit:
             showVisit();
@@ -257,7 +259,7 @@ void MainWindow::showPage(QWidget* page) {
         place = Place::Sign;
     if (page == m_papers) place = Place::Papers;
     m_tabs[place]->setChecked(true);
-    m_settings.set(Setting::LastPlace, placeWord(place));
+    rememberPlace(place);
     // What had it when the page was left may have been made anew since.
     const QWidget* now = focusWidget();
     const bool isIn = hasChosen && page->isAncestorOf(now) && !isGone(now, page);
@@ -321,6 +323,36 @@ void MainWindow::restore() {
     if (!geometry.isEmpty()) restoreGeometry(geometry);
     const auto last = base::StaffId::parse(m_settings.words(Setting::LastTeacher).toStdString());
     if (last && m_desk.view().house.person(*last)) m_desk.workAs(*last);
+}
+
+void MainWindow::rememberPlace(Place place) {
+    m_settings.set(Setting::LastPlace, placeWord(place));
+    const desk::RecordView& view = m_desk.view();
+    // Whose chart was open last is nothing to be left in the settings of a real ward.
+    if (view.ward != desk::Ward::Demonstration) return;
+    const auto word = [](const auto& id) { return id ? shown(id->text()) : QString(); };
+    m_settings.set(Setting::LastPatient,
+                   view.record ? word(std::optional(view.record->id)) : QString());
+    m_settings.set(Setting::LastLearner, word(view.learner));
+}
+
+/// Where one was when the window was closed, with the same learner; the learners where that is no
+/// longer so. A real record is never opened by itself: opening one is noted.
+Place MainWindow::placeBefore() {
+    const QString word = m_settings.words(Setting::LastPlace);
+    if (word == placeWord(Place::Visit))
+        return m_desk.view().openVisit ? Place::Visit : Place::Learners;
+    if (m_desk.view().ward != desk::Ward::Demonstration) return Place::Learners;
+    for (const Place place : {Place::AskBack, Place::Sign, Place::Papers}) {
+        if (word != placeWord(place)) continue;
+        const auto patient =
+            base::PatientId::parse(m_settings.words(Setting::LastPatient).toStdString());
+        const auto learner =
+            base::LearnerId::parse(m_settings.words(Setting::LastLearner).toStdString());
+        const bool isThere = patient && learner && m_desk.openRecord(*patient, *learner).ok();
+        return isThere ? place : Place::Learners;
+    }
+    return Place::Learners;
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -103,6 +103,8 @@ class MainWindow : public QMainWindow {
     void nextScheme();
     void restoreLook();
     void restore();
+    Place placeBefore();
+    void rememberPlace(Place place);
 
     std::function<Question*(QWidget*)> m_unlock;  ///< set: veiled
     std::function<Question*(QWidget*)> m_colleague;

@@ -108,6 +108,7 @@ void Walk::goTo(const Place& place) {
     m_shown.reset();
     m_window.reset();
     m_desk.reset();
+    if (m_settings) m_settings->set(ui::Setting::LastPlace, QString());  // each begins anew
     (this->*place.reach)();
     shown()->resize(1280, 800);
     if (m_shown) {
