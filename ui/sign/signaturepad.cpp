@@ -35,7 +35,7 @@ std::string SignaturePad::svg() const {
     for (int i = 0; i < m_lines.elementCount(); ++i) {
         const auto point = m_lines.elementAt(i);
         path += QStringLiteral("%1%2 %3")
-                    .arg(point.isMoveTo() ? u'M' : u'L')
+                    .arg(QChar(point.isMoveTo() ? u'M' : u'L'))
                     .arg(int(point.x))
                     .arg(int(point.y));
     }
