@@ -3,8 +3,11 @@
 // What leaves as paper or file is in the record as issued, and nothing else is.
 #include "papers/paperspage.h"
 
+#include <QAbstractButton>
+#include <QFile>
 #include <QFileInfo>
 #include <QLabel>
+#include <QRegularExpression>
 #include <QtTest/QTest>
 
 #include "dialogs/ask.h"
@@ -74,4 +77,28 @@ TEST_F(PapersPageTest, WhatDoesNotComeOutIsSaidBesideWhatWasRecorded) {
     EXPECT_TRUE(says(QStringLiteral("Recorded as issued, but not saved")));
     EXPECT_FALSE(says(QStringLiteral("Saved as")));
     picture("30-issued-not-saved");
+}
+
+// US Letter is 8.5 by 11 inches (ANSI/ASME Y14.1, size A), A4 210 by 297 mm (ISO 216), in points.
+TEST_F(PapersPageTest, TheSizeThatIsChosenIsTheSizeOfThePages) {
+    beginAtPapers();
+    const std::tuple<const char*, double, double> sizes[] = {{"paperSize.Letter", 612, 792},
+                                                             {"paperSize.A4", 595.3, 841.9}};
+    for (const auto& [button, width, height] : sizes) {
+        press(button);
+        ui::ask::answerNext(file(button));
+        press("papers.primary");
+        QFile pdf(file(button));
+        ASSERT_TRUE(pdf.open(QIODevice::ReadOnly)) << button;
+        static const QRegularExpression box(
+            QStringLiteral("/MediaBox \\[\\s*0 0 ([0-9.]+) ([0-9.]+)"));
+        const auto found = box.match(QString::fromLatin1(pdf.readAll()));
+        ASSERT_TRUE(found.hasMatch()) << button;
+        EXPECT_NEAR(found.captured(1).toDouble(), width, 1) << button;
+        EXPECT_NEAR(found.captured(2).toDouble(), height, 1) << button;
+    }
+    press("paperSize.Letter");
+    m_window->go(ui::Place::Learners);
+    m_window->go(ui::Place::Papers);
+    EXPECT_TRUE(qobject_cast<QAbstractButton*>(find("paperSize.Letter"))->isChecked());
 }

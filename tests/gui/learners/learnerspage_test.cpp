@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From the list of learners to a person and back to the ledger.
+#include <QAbstractButton>
+#include <QLineEdit>
+#include <QtTest/QTest>
+
+#include "gui/main/shell_fixture.h"
+
+class LearnersPageTest : public Shell {
+  protected:
+    QString page() const { return m_window->page()->objectName(); }
+};
+
+TEST_F(LearnersPageTest, EnterOpensTheOnlyOneWhoIsFound) {
+    begin(Begin::DemoWard);
+    QTest::keyClick(find("search"), Qt::Key_Return);
+    EXPECT_EQ(page(), QStringLiteral("learners")) << "of several none is meant";
+    type("search", QStringLiteral("lindq"));
+    const auto card = m_desk->view().cards.front();
+    QTest::keyClick(find("search"), Qt::Key_Return);
+    EXPECT_EQ(page(), QStringLiteral("person"));
+    EXPECT_EQ(m_desk->view().record->id, card.patient);
+    EXPECT_EQ(m_desk->view().learner, card.learner);
+}
+
+TEST_F(LearnersPageTest, LookingIsNoEntry) {
+    begin(Begin::DemoWard);
+    const auto before = entries().size();
+    type("search", QStringLiteral("lindq"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    press("person.back");
+    EXPECT_EQ(page(), QStringLiteral("learners"));
+    EXPECT_EQ(entries().size(), before);
+}
+
+// Needs are asked again as they change; the earlier answer stays in the ledger.
+TEST_F(LearnersPageTest, NeedsAskedAgainStandBesideTheEarlierOnes) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("okonjo"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    const auto before = types().count(QStringLiteral("needs-asked"));
+    press("person.again");
+    type("home", QStringLiteral("her brother, in the evening"));
+    auto* none = qobject_cast<QAbstractButton*>(find("barriers.none-found"));
+    if (none->isChecked()) press("barriers.none-found");
+    if (auto* hands = qobject_cast<QAbstractButton*>(find("barriers.sight")); !hands->isChecked())
+        press("barriers.sight");
+    press("interpreterNeeded.needed");
+    press("learnerForm.primary");
+    ASSERT_EQ(types().last(), QStringLiteral("needs-asked"));
+    EXPECT_EQ(types().count(QStringLiteral("needs-asked")), before + 1);
+    EXPECT_EQ(entries().back().body.data["home"], "her brother, in the evening");
+    EXPECT_EQ(entries().back().body.data["interpreter_needed"], true);
+}

@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Going home with help, and what is added to a record afterwards, from the keys to the ledger.
+#include <QLabel>
+
+#include "gui/main/shell_fixture.h"
+
+class HelpAndCorrection : public Shell {
+  protected:
+    void openRecordOf(const char* name) {
+        begin(Begin::DemoWard);
+        type("search", QString::fromLatin1(name));
+        press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    }
+    QString page() const { return m_window->page()->objectName(); }
+};
+
+TEST_F(HelpAndCorrection, WhoHelpsUntilThenIsDecidedInWords) {
+    openRecordOf("okonjo");
+    m_window->go(ui::Place::Sign);
+    press("sign.help");
+    const auto before = entries().size();
+    press("helpForm.primary");
+    EXPECT_EQ(entries().size(), before) << "nothing is decided by an empty form";
+    const std::pair<const char*, const char*> words[] = {
+        {"helpWhy", "the line is needed at home today"},
+        {"helpDecidedBy", "Dr Ruiz, the ward"},
+        {"helpTold", "the patient and Amara"},
+        {"helpNextBy", "the home nurse"},
+        {"helpNextOn", "9 March 2026"},
+        {"helpCall", "the ward, 555 0100"}};
+    for (const auto& [name, said] : words) type(name, QString::fromUtf8(said));
+    picture("33-help-form");
+    press("helpForm.primary");
+    ASSERT_EQ(types().last(), QStringLiteral("help-decided"));
+    const auto said = entries().back().body.data;
+    EXPECT_EQ(said["why"], "the line is needed at home today");
+    EXPECT_EQ(said["decided_by"], "Dr Ruiz, the ward");
+    EXPECT_EQ(said["next_change_on"], "2026-03-09");
+    EXPECT_EQ(said["next_change_by"], "the home nurse");
+    EXPECT_EQ(said["call"], "the ward, 555 0100");
+    EXPECT_EQ(page(), QStringLiteral("papers"));
+}
+
+TEST_F(HelpAndCorrection, AnAddendumBelongsToTheEntryThatWasChosen) {
+    openRecordOf("okonjo");
+    press("person.correct");
+    const auto before = entries().size();
+    type("correctionText", QStringLiteral("It was the left hand."));
+    press("correction.primary");
+    EXPECT_EQ(entries().size(), before) << "to nothing";
+    const auto visit = m_desk->view().record->visits.back().origin.entry.text();
+    press(("correctionTo." + visit).c_str());
+    press("correction.primary");
+    ASSERT_EQ(types().last(), QStringLiteral("addendum-added"));
+    EXPECT_EQ(entries().back().body.data["to"], visit);
+    EXPECT_EQ(entries().back().body.data["text"], "It was the left hand.");
+}
+
+TEST_F(HelpAndCorrection, ALateEntrySaysWhenItHappenedAndWhyItIsLate) {
+    openRecordOf("okonjo");
+    press("person.correct");
+    press("correctionKind.late");
+    type("lateDay", QStringLiteral("1 March 2026"));
+    type("lateTime", QStringLiteral("25:10"));
+    type("correctionText", QStringLiteral("Amara telephoned about the cap."));
+    type("lateReason", QStringLiteral("no computer at hand"));
+    const auto before = entries().size();
+    press("correction.primary");
+    EXPECT_EQ(entries().size(), before) << "no such time";
+    type("lateTime", QStringLiteral("14:30"));
+    press("correction.primary");
+    ASSERT_EQ(types().last(), QStringLiteral("late-entry-added"));
+    const ledger::Body body = entries().back().body;
+    EXPECT_EQ(body.data["reason"], "no computer at hand");
+    // 1 March 2026, 14:30 UTC, as `date -u -d '2026-03-01 14:30' +%s` has it.
+    EXPECT_EQ(body.atMs, 1'772'375'400'000);
+}

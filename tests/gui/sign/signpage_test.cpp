@@ -1,0 +1,135 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One signing act, and the learner's side of it in each of its five ways, down to the ledger.
+#include "sign/signpage.h"
+
+#include <QAbstractButton>
+#include <QLabel>
+#include <QLineEdit>
+#include <QtTest/QTest>
+
+#include "look.h"
+#include "sign/signaturepad.h"
+#include "support/ward.h"
+
+/// The page over a learner who has shown all and answered all.
+class SignPageTest : public testing::Test {
+  protected:
+    SignPageTest() : m_ward("clean-hands") {
+        ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+        m_ward.demonstrateAsAsked();
+        m_ward.answerAllPrompts();
+        const auto patient = m_ward.desk().view().record->id;
+        EXPECT_TRUE(m_ward.desk().openRecord(patient, m_ward.learner()).ok());
+        m_page = std::make_unique<ui::SignPage>(m_ward.desk());
+        m_page->resize(1280, 800);
+        m_page->refresh();
+        m_page->show();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(m_page.get()));
+        settle();
+    }
+    static void settle() {
+        QCoreApplication::sendPostedEvents();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+    }
+    template <class T>
+    T* shown(const char* name) {
+        for (T* one : m_page->findChildren<T*>(QString::fromLatin1(name)))
+            if (one->isVisible()) return one;
+        return nullptr;
+    }
+    void press(const char* name) {
+        auto* button = shown<QAbstractButton>(name);
+        ASSERT_NE(button, nullptr) << name;
+        ASSERT_TRUE(button->isEnabled()) << name;
+        button->setFocus();
+        QTest::keyClick(button, Qt::Key_Space);
+        settle();
+    }
+    void type(const char* name, const char* words) {
+        auto* edit = shown<QLineEdit>(name);
+        ASSERT_NE(edit, nullptr) << name;
+        QTest::keyClicks(edit, QString::fromUtf8(words));
+    }
+    QString refused() {
+        const auto* strip = shown<QWidget>("errorStrip");
+        return strip ? strip->accessibleName() : QString();
+    }
+    const std::vector<record::Stated<record::SignOff>>& signOffs() {
+        return m_ward.desk().view().record->learner(m_ward.learner())->signOffs;
+    }
+
+    support::Ward m_ward;
+    std::unique_ptr<ui::SignPage> m_page;
+};
+
+TEST_F(SignPageTest, AgreedByVoiceIsWrittenAsSuch) {
+    press("how.voice");
+    EXPECT_EQ(shown<QWidget>("typedName"), nullptr) << "nothing is drawn";
+    EXPECT_EQ(shown<QWidget>("ackNote"), nullptr);
+    press("sign.primary");
+    ASSERT_EQ(signOffs().size(), 1U);
+    const record::SignOff& said = signOffs()[0].said;
+    EXPECT_EQ(said.acknowledgement.how, record::AcknowledgedBy::Voice);
+    EXPECT_EQ(said.competencies.size(), m_ward.taught().pack.competencies.size());
+    EXPECT_NE(said.statement.find("I sign for it"), std::string::npos);
+    EXPECT_EQ(signOffs()[0].origin.by, m_ward.teacher());
+}
+
+class SignPageWithout : public SignPageTest,
+                        public testing::WithParamInterface<record::AcknowledgedBy> {};
+
+TEST_P(SignPageWithout, ASignatureOfTheLearnerTheReasonIsSaid) {
+    press(("how." + std::string(base::nameOf(GetParam()))).c_str());
+    press("sign.primary");
+    EXPECT_TRUE(signOffs().empty()) << "not without a reason";
+    EXPECT_TRUE(refused().contains(QStringLiteral("not said why")));
+    type("ackNote", "said so at the bedside");
+    press("sign.primary");
+    ASSERT_EQ(signOffs().size(), 1U);
+    const record::Acknowledgement& side = signOffs()[0].said.acknowledgement;
+    EXPECT_EQ(side.how, GetParam());
+    EXPECT_EQ(side.note, "said so at the bedside");
+    EXPECT_FALSE(side.drawing.has_value());
+}
+
+INSTANTIATE_TEST_SUITE_P(SignPage, SignPageWithout,
+                         testing::Values(record::AcknowledgedBy::Declined,
+                                         record::AcknowledgedBy::NotPermitted,
+                                         record::AcknowledgedBy::NotAble));
+
+TEST_F(SignPageTest, TheDrawingOnThePadIsKeptAsLines) {
+    press("how.signed");
+    press("sign.primary");
+    EXPECT_TRUE(signOffs().empty()) << "nothing was drawn";
+    EXPECT_TRUE(refused().contains(QStringLiteral("has not signed yet")));
+    auto* pad = m_page->findChild<ui::SignaturePad*>();
+    ASSERT_NE(pad, nullptr);
+    QTest::mousePress(pad, Qt::LeftButton, {}, {40, 60});
+    for (const QPoint at : {QPoint(90, 20), QPoint(140, 90), QPoint(200, 40)})
+        QTest::mouseMove(pad, at);
+    QTest::mouseRelease(pad, Qt::LeftButton, {}, {200, 40});
+    ASSERT_FALSE(pad->isEmpty());
+    press("sign.clear");
+    EXPECT_TRUE(pad->isEmpty());
+    QTest::mousePress(pad, Qt::LeftButton, {}, {140, 60});
+    QTest::mouseMove(pad, {190, 20});
+    QTest::mouseRelease(pad, Qt::LeftButton, {}, {190, 20});
+    press("sign.primary");
+    ASSERT_EQ(signOffs().size(), 1U) << refused().toStdString();
+    const auto& side = signOffs()[0].said.acknowledgement;
+    EXPECT_EQ(side.how, record::AcknowledgedBy::Signed);
+    const auto drawing = m_ward.desk().drawing(side.drawing.value_or(""));
+    EXPECT_NE(drawing.find("<path"), std::string::npos) << drawing;
+}
+
+TEST_F(SignPageTest, ANameThatIsTypedStandsForTheDrawing) {
+    press("how.signed");
+    type("typedName", "Amara Okonjo");
+    press("sign.primary");
+    ASSERT_EQ(signOffs().size(), 1U);
+    const auto drawing =
+        m_ward.desk().drawing(signOffs()[0].said.acknowledgement.drawing.value_or(""));
+    EXPECT_NE(drawing.find("Amara Okonjo"), std::string::npos) << drawing;
+}

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Who is there beside the learner: an interpreter, and others who watch.
+#include "gui/main/shell_fixture.h"
+
+class AroundStart : public Shell {
+  protected:
+    nlohmann::json begun() {
+        beginVisit();
+        EXPECT_EQ(types().last(), QStringLiteral("visit-opened"));
+        return entries().back().body.data;
+    }
+};
+
+TEST_F(AroundStart, TheInterpreterIsThereWithWayAndName) {
+    begin(Begin::DemoWard);
+    goToStartOfAVisit();
+    press("interpreter.phone");
+    type("interpreterName", QStringLiteral("service, number 4711"));
+    const auto said = begun();
+    EXPECT_EQ(said["interpreter"]["mode"], "phone");
+    EXPECT_EQ(said["interpreter"]["qualified"], true);
+    EXPECT_EQ(said["interpreter"]["who"], "service, number 4711");
+}
+
+TEST_F(AroundStart, SomebodyWhoIsNotQualifiedIsSaidToBeThat) {
+    begin(Begin::DemoWard);
+    goToStartOfAVisit();
+    press("interpreter.relative");
+    const auto said = begun();
+    EXPECT_EQ(said["interpreter"]["qualified"], false);
+}
+
+TEST_F(AroundStart, WithoutOneNothingIsSaidOfAnInterpreter) {
+    begin(Begin::DemoWard);
+    goToStartOfAVisit();
+    EXPECT_FALSE(begun().contains("interpreter"));
+}
+
+TEST_F(AroundStart, WhoWatchesIsInTheEntry) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("lindq"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    const auto doer = *m_desk->view().learner;
+    press("person.addLearner");
+    type("learnerName", QStringLiteral("Ode Abara"));
+    press("relationship.neighbour");
+    press("learnerForm.primary");
+    const auto watcher = *m_desk->view().learner;
+    ASSERT_NE(watcher, doer);
+    press(("learner." + doer.text()).c_str());
+    press("person.start");
+    press(("watchers." + watcher.text()).c_str());
+    const auto said = begun();
+    EXPECT_EQ(said["learner"], doer.text());
+    ASSERT_EQ(said["watchers"].size(), 1U);
+    EXPECT_EQ(said["watchers"][0], watcher.text());
+}
