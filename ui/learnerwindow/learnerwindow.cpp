@@ -10,7 +10,6 @@
 #include <QWindow>
 
 #include "learnerwindow/voice.h"
-#include "parts/parts.h"
 #include "pieces/inuse.h"
 #include "pieces/pictureview.h"
 #include "pieces/pressbutton.h"
@@ -56,8 +55,13 @@ void LearnerWindow::build() {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
-    if (const QString notice = m_source.sees().notice; !notice.isEmpty())
-        whole->addWidget(noticeBand(notice));
+    auto* notice = new Words(TextSize::Note, Role::Amber, this, QFont::DemiBold);
+    notice->setObjectName(QStringLiteral("wardBand"));
+    notice->setProperty("part", QStringLiteral("ward"));
+    notice->setAlignment(Qt::AlignCenter);
+    notice->setMargin(Theme::gap(Gap::Hair));
+    notice->say(m_source.sees().notice);
+    whole->addWidget(notice);
     auto* column = new QVBoxLayout;
     whole->addLayout(column, 1);
     const int side = Theme::gap(Gap::Vast);
