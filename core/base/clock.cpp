@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QTimeZone>
 
+#include <chrono>
 #include <ctime>
 
 namespace base {
@@ -21,6 +22,17 @@ std::string readBootId() {
     QFile file(QStringLiteral("/proc/sys/kernel/random/boot_id"));
     if (!file.open(QIODevice::ReadOnly)) return "unknown";
     return QString::fromLatin1(file.readAll()).trimmed().toStdString();
+}
+
+// From the first moment of year 1 to the last of year 9999: what four digits can say.
+constexpr std::int64_t earliestMs = -62'135'596'800'000;
+constexpr std::int64_t latestMs = 253'402'300'799'999;
+
+void appendDigits(std::string& text, unsigned number, int count) {
+    const auto end = text.size() + static_cast<std::size_t>(count);
+    text.resize(end, '0');
+    for (std::size_t at = end; number > 0; number /= 10)
+        text[--at] = static_cast<char>('0' + number % 10);
 }
 
 }  // namespace
@@ -51,16 +63,40 @@ void ManualClock::suspendMs(std::int64_t ms) {
 }
 
 std::string isoUtc(std::int64_t wallMs) {
-    return QDateTime::fromMSecsSinceEpoch(wallMs, Qt::UTC)
-        .toString(Qt::ISODateWithMs)
-        .toStdString();
+    if (wallMs < earliestMs || wallMs > latestMs) return {};
+    using namespace std::chrono;
+    const sys_time<milliseconds> at{milliseconds(wallMs)};
+    const auto day = floor<days>(at);
+    const year_month_day date(day);
+    const hh_mm_ss time(at - day);
+    std::string text;
+    text.reserve(24);
+    appendDigits(text, static_cast<unsigned>(static_cast<int>(date.year())), 4);
+    appendDigits(text += '-', static_cast<unsigned>(date.month()), 2);
+    appendDigits(text += '-', static_cast<unsigned>(date.day()), 2);
+    appendDigits(text += 'T', static_cast<unsigned>(time.hours().count()), 2);
+    appendDigits(text += ':', static_cast<unsigned>(time.minutes().count()), 2);
+    appendDigits(text += ':', static_cast<unsigned>(time.seconds().count()), 2);
+    appendDigits(text += '.', static_cast<unsigned>(time.subseconds().count()), 3);
+    return text += 'Z';
 }
 
 std::optional<std::int64_t> parseIsoUtc(const std::string& text) {
-    const QDateTime at = QDateTime::fromString(QString::fromStdString(text), Qt::ISODateWithMs);
-    // Qt reads other spellings too, such as 2026-03%02T10:00:00.000Z, and other zones.
-    if (!at.isValid() || isoUtc(at.toMSecsSinceEpoch()) != text) return std::nullopt;
-    return at.toMSecsSinceEpoch();
+    using namespace std::chrono;
+    if (text.size() != 24) return std::nullopt;
+    const auto part = [&](std::size_t at, std::size_t count) {
+        int number = 0;
+        for (const char digit : text.substr(at, count)) number = number * 10 + (digit - '0');
+        return number;
+    };
+    const sys_days day = year(part(0, 4)) / month(static_cast<unsigned>(part(5, 2))) /
+                         std::chrono::day(static_cast<unsigned>(part(8, 2)));
+    const auto at = day.time_since_epoch() + hours(part(11, 2)) + minutes(part(14, 2)) +
+                    seconds(part(17, 2)) + milliseconds(part(20, 3));
+    // Whatever was no digit, no day of that month or no hour is said otherwise by its number.
+    const std::int64_t wallMs = duration_cast<milliseconds>(at).count();
+    if (isoUtc(wallMs) != text) return std::nullopt;
+    return wallMs;
 }
 
 }  // namespace base

@@ -19,8 +19,14 @@ using nlohmann::json;
 const std::string sealedBlobMark = "\x01sealed-blob-2\n";
 constexpr std::size_t saltBytes = 32;
 
-json headOf(const std::string& digest, const std::string& subject) {
-    return {{"blob", digest}, {"subject", subject}};
+Binding bindingOf(const std::string& digest, const base::PatientId& subject) {
+    const auto text = [&](const Closed& closed) {
+        return *jcs({{"alg", closed.alg},
+                     {"blob", digest},
+                     {"key", closed.key},
+                     {"subject", subject.text()}});
+    };
+    return {subject, text};
 }
 
 std::string newSalt() {
@@ -58,7 +64,7 @@ base::Result<KeptBlob> keptBlob(Codec& codec, const std::string& bytes,
     if (!subject || !codec.seals()) return KeptBlob{toHex(sha256(bytes)), bytes};
     const std::string salted = newSalt() + bytes;
     const std::string digest = toHex(sha256(salted));
-    const auto closed = codec.close(headOf(digest, subject->text()), salted);
+    const auto closed = codec.close(bindingOf(digest, *subject), salted);
     if (!closed) return closed.error();
     const auto row = jcs({{"alg", closed->alg},
                           {"body", toBase64Url(closed->body)},
@@ -74,10 +80,10 @@ base::Result<std::optional<std::string>> openedBlob(Codec& codec, const std::str
     if (!stored.starts_with(sealedBlobMark)) return checked(digest, stored);
     const json row = json::parse(stored.substr(sealedBlobMark.size()), nullptr, false);
     const auto closed = row.is_object() ? readClosed(row) : std::nullopt;
-    const auto subject = row.is_object() ? row.find("subject") : row.end();
-    if (!closed || subject == row.end() || !subject->is_string())
-        return Error{Code::StoreBlobWrong, {digest}};
-    auto bytes = codec.open(headOf(digest, subject->get<std::string>()), *closed);
+    const auto subject = base::PatientId::parse(
+        row.is_object() ? row.value("subject", std::string()) : std::string());
+    if (!closed || !subject) return Error{Code::StoreBlobWrong, {digest}};
+    auto bytes = codec.open(bindingOf(digest, *subject), *closed);
     if (!bytes || !*bytes) return bytes;
     auto salted = checked(digest, std::move(**bytes));
     if (!salted) return salted;

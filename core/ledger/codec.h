@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <memory>
-#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -23,8 +23,14 @@ struct Closed {
     bool operator==(const Closed&) const = default;
 };
 
-/// How the bodies of a ledger are closed and opened. `head` has the members of the entry that come
-/// before: v, ledger, seq, tick, wall, boot, subject.
+/// What a body is bound to: it opens nowhere else.
+struct Binding {
+    std::optional<base::PatientId> subject = {};  ///< whose key closes it; none: the ledger's own
+    /// Canonical JSON of all that stands beside it, alg and key among that.
+    std::function<std::string(const Closed&)> text;
+};
+
+/// How the bodies of a ledger are closed and opened.
 class Codec {
   public:
     virtual ~Codec() = default;
@@ -32,10 +38,10 @@ class Codec {
     /// Whether nobody reads a body without a key. A ledger whose last entry is sealed takes
     /// nothing from a codec that does not.
     virtual bool seals() const = 0;
-    virtual base::Result<Closed> close(const nlohmann::json& head, const std::string& body) = 0;
+    virtual base::Result<Closed> close(const Binding& to, const std::string& body) = 0;
     /// The body's bytes; nothing when its key is not at hand. Errors: LedgerUnknownAlg, and
     /// SealRefused when something was changed.
-    virtual base::Result<std::optional<std::string>> open(const nlohmann::json& head,
+    virtual base::Result<std::optional<std::string>> open(const Binding& to,
                                                           const Closed& closed) = 0;
 
     /// The bytes that are stored for a row derived from the entries. `place` names the row: what is
@@ -52,9 +58,6 @@ inline constexpr std::string_view sealedRowMark = "\x01sealed-row-1\n";
 
 /// Leaves bodies and rows as they are; what is sealed stays closed to it.
 std::shared_ptr<Codec> plainCodec();
-
-/// What a sealed body is bound to: the canonical JSON of the entry without nonce and body.
-std::string boundText(nlohmann::json head, const Closed& closed);
 
 /// The key of one subject as a ledger keeps it, beside the entries and never in them.
 struct KeyRow {

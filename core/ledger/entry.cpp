@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <set>
 
-#include "ledger/base64url.h"
+#include "ledger/canonical.h"
 #include "ledger/jcs.h"
 #include "ledger/memberreader.h"
 #include "ledger/merkle.h"
@@ -127,7 +127,7 @@ base::Result<std::string> entryBytes(Entry& entry, Codec& codec) {
     const auto body = entryJcs(bodyJson(entry.body));
     if (!body) return body.error();
     Envelope envelope = envelopeOf(entry);
-    auto closed = codec.close(headOf(envelope), *body);
+    auto closed = codec.close(bindingOf(envelope), *body);
     if (!closed) return closed.error();
     envelope.closed = std::move(*closed);
     entry.key = envelope.closed.key;
@@ -149,7 +149,7 @@ base::Result<Entry> readEntry(const Envelope& envelope, Codec& codec) {
                 .bootMs = envelope.bootMs,
                 .subject = envelope.subject,
                 .key = envelope.closed.key};
-    const auto opened = codec.open(headOf(envelope), envelope.closed);
+    const auto opened = codec.open(bindingOf(envelope), envelope.closed);
     if (!opened) return opened.error();
     entry.isOpen = opened->has_value();
     if (!entry.isOpen) return entry;

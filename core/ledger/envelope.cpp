@@ -4,6 +4,8 @@
 
 #include "base/clock.h"
 #include "ledger/base64url.h"
+#include "ledger/canonical.h"
+#include "ledger/envelopescan.h"
 #include "ledger/jcs.h"
 #include "ledger/memberreader.h"
 
@@ -14,18 +16,13 @@ using base::Code;
 using base::Error;
 using nlohmann::json;
 
-constexpr int envelopeVersion = 1;
-const std::string noAlg = "none";
-const std::string sealAlg = "xchacha20poly1305";
-constexpr std::size_t sealNonceSize = 24;
-
 class PlainCodec : public Codec {
   public:
     bool seals() const override { return false; }
-    base::Result<Closed> close(const json&, const std::string& body) override {
+    base::Result<Closed> close(const Binding&, const std::string& body) override {
         return Closed{.body = body};
     }
-    base::Result<std::optional<std::string>> open(const json&, const Closed& closed) override {
+    base::Result<std::optional<std::string>> open(const Binding&, const Closed& closed) override {
         if (closed.alg != noAlg) return std::optional<std::string>();
         return std::optional<std::string>(closed.body);
     }
@@ -58,6 +55,40 @@ Closed readClosed(MemberReader& in) {
     return closed;
 }
 
+enum class Members { All, Bound };
+
+bool isWritable(const Envelope& envelope) {
+    constexpr auto most = static_cast<std::uint64_t>(largestInteger);
+    return envelope.seq <= most && envelope.tick <= most && envelope.bootMs <= largestInteger &&
+           envelope.bootMs >= -largestInteger;
+}
+
+/// A name or nothing: letters that need no escape.
+std::string quotedOrNull(const std::string& text) {
+    return text.empty() ? "null" : '"' + text + '"';
+}
+
+/// The members in their canonical order, which never changes.
+base::Result<std::string> membersOf(const Envelope& envelope, const Closed& closed, Members which) {
+    if (!isWritable(envelope)) return Error{Code::LedgerBadNumber, {"an integer beyond 2^53 - 1"}};
+    const auto boot = entryJcs(envelope.bootId);
+    if (!boot) return boot.error();
+    const bool isAll = which == Members::All;
+    std::string out = "{\"alg\":\"" + closed.alg + '"';
+    if (isAll) out.append(",\"body\":\"").append(toBase64Url(closed.body)).append("\"");
+    out.append(",\"boot\":{\"id\":").append(*boot);
+    out.append(",\"ms\":").append(std::to_string(envelope.bootMs));
+    out.append("},\"key\":").append(quotedOrNull(closed.key));
+    out.append(",\"ledger\":\"").append(envelope.ledger.text()).append("\"");
+    if (isAll) out.append(",\"nonce\":\"").append(toBase64Url(closed.nonce)).append("\"");
+    out.append(",\"seq\":").append(std::to_string(envelope.seq)).append(",\"subject\":");
+    out.append(quotedOrNull(envelope.subject ? envelope.subject->text() : std::string()));
+    out.append(",\"tick\":").append(std::to_string(envelope.tick));
+    out.append(",\"v\":").append(std::to_string(envelopeVersion));
+    out.append(",\"wall\":\"").append(base::isoUtc(envelope.wallMs)).append("\"}");
+    return out;
+}
+
 }  // namespace
 
 std::shared_ptr<Codec> plainCodec() {
@@ -65,47 +96,24 @@ std::shared_ptr<Codec> plainCodec() {
     return codec;
 }
 
-std::string boundText(json head, const Closed& closed) {
-    head["alg"] = closed.alg;
-    head["key"] = closed.key.empty() ? json(nullptr) : json(closed.key);
-    const auto text = entryJcs(head);
-    return text ? *text : std::string();
-}
-
 bool isWritable(std::int64_t wallMs) { return base::parseIsoUtc(base::isoUtc(wallMs)) == wallMs; }
 
-base::Result<json> parseCanonical(const std::string& bytes) {
-    json parsed = json::parse(bytes, nullptr, false);
-    if (parsed.is_discarded()) return Error{Code::LedgerBadEntry, {"", "is not JSON"}};
-    const auto again = entryJcs(parsed);
-    if (!again) return again.error();
-    if (*again != bytes) return Error{Code::LedgerNotCanonical};
-    return parsed;
-}
-
-json headOf(const Envelope& envelope) {
-    return {{"v", envelopeVersion},
-            {"ledger", envelope.ledger.text()},
-            {"seq", envelope.seq},
-            {"tick", envelope.tick},
-            {"wall", base::isoUtc(envelope.wallMs)},
-            {"boot", {{"id", envelope.bootId}, {"ms", envelope.bootMs}}},
-            {"subject", envelope.subject ? json(envelope.subject->text()) : json(nullptr)}};
+Binding bindingOf(const Envelope& envelope) {
+    const auto text = [&envelope](const Closed& closed) {
+        const auto members = membersOf(envelope, closed, Members::Bound);
+        return members ? *members : std::string();
+    };
+    return {envelope.subject, text};
 }
 
 base::Result<std::string> envelopeBytes(const Envelope& envelope) {
     if (!isWritable(envelope.wallMs))
         return Error{Code::LedgerBadEntry, {"/wall", "is beyond the calendar"}};
-    json all = headOf(envelope);
-    const Closed& closed = envelope.closed;
-    all["alg"] = closed.alg;
-    all["key"] = closed.key.empty() ? json(nullptr) : json(closed.key);
-    all["nonce"] = toBase64Url(closed.nonce);
-    all["body"] = toBase64Url(closed.body);
-    return entryJcs(all);
+    return membersOf(envelope, envelope.closed, Members::All);
 }
 
 base::Result<Envelope> readEnvelope(const std::string& bytes) {
+    if (auto usual = scanEnvelope(bytes)) return std::move(*usual);
     const auto parsed = parseCanonical(bytes);
     if (!parsed) return parsed.error();
     MemberReader in(*parsed, "");

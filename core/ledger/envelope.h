@@ -8,6 +8,11 @@
 
 namespace ledger {
 
+inline constexpr int envelopeVersion = 1;
+/// How a body is closed: not at all, or by XChaCha20-Poly1305.
+inline constexpr std::string_view noAlg = "none", sealAlg = "xchacha20poly1305";
+inline constexpr std::size_t sealNonceSize = 24;
+
 /// An entry without what its body says: all that can be read of it without a key.
 struct Envelope {
     base::LedgerId ledger;
@@ -22,17 +27,14 @@ struct Envelope {
     bool operator==(const Envelope&) const = default;
 };
 
-/// The members that come before the body, as a codec takes them.
-nlohmann::json headOf(const Envelope& envelope);
+/// What the body is bound to: the entry without nonce and body. Goes no further than the envelope.
+Binding bindingOf(const Envelope& envelope);
 /// The canonical bytes of the entry. Errors: LedgerBadEntry, those of entryJcs().
 base::Result<std::string> envelopeBytes(const Envelope& envelope);
 /// Reads such bytes. Refuses bytes unequal to their own canonical form, unknown keys, an alg it
 /// does not know, integers beyond 2^53 - 1 and fractions anywhere.
 base::Result<Envelope> readEnvelope(const std::string& bytes);
 
-/// JSON whose bytes are its own canonical form. Errors: LedgerBadEntry, LedgerNotCanonical, those
-/// of entryJcs().
-base::Result<nlohmann::json> parseCanonical(const std::string& bytes);
 /// Whether ISO 8601 with a year of four digits can say this moment.
 bool isWritable(std::int64_t wallMs);
 

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
+#include <initializer_list>
 #include <nlohmann/json.hpp>
 #include <optional>
-#include <set>
 #include <string>
+#include <string_view>
 
 #include "base/clock.h"
 #include "base/result.h"
@@ -20,10 +22,11 @@ class MemberReader {
         if (!object.is_object()) refuse("", "is no object");
     }
 
-    void only(const std::set<std::string>& known) {
+    void only(std::initializer_list<std::string_view> known) {
         if (m_error) return;
-        for (const auto& item : m_object.items())
-            if (known.count(item.key()) == 0) refuse("/" + item.key(), "is not known");
+        for (auto item = m_object.begin(); item != m_object.end(); ++item)
+            if (std::find(known.begin(), known.end(), item.key()) == known.end())
+                refuse("/" + item.key(), "is not known");
     }
     bool has(const char* key) const { return !m_error && m_object.contains(key); }
 

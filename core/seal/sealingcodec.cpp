@@ -10,6 +10,7 @@ namespace {
 
 using base::Code;
 using base::Error;
+using ledger::Binding;
 using ledger::Closed;
 using ledger::KeyRow;
 using nlohmann::json;
@@ -21,14 +22,6 @@ constexpr std::size_t idSize = 26;
 /// Begins unlike what an entry is bound to, which is an object of JSON.
 std::string boundRow(std::string_view epoch, std::string_view place) {
     return "row " + std::string(epoch) + ' ' + std::string(place);
-}
-
-/// Whose entry it is; none: the ledger's own.
-std::optional<base::PatientId> subjectOf(const json& head) {
-    const auto& subject = head.at("subject");
-    if (!subject.is_string()) return std::nullopt;
-    const auto read = base::PatientId::parse(subject.get<std::string>());
-    return read ? std::optional<base::PatientId>(*read) : std::nullopt;
 }
 
 }  // namespace
@@ -61,16 +54,16 @@ base::Result<SealingCodec::Found> SealingCodec::newKey(const base::PatientId& pa
     return Found{id, keep(std::move(key))};
 }
 
-base::Result<SealingCodec::Found> SealingCodec::keyToClose(const json& head) {
-    const auto subject = subjectOf(head);
+base::Result<SealingCodec::Found> SealingCodec::keyToClose(
+    const std::optional<base::PatientId>& subject) {
     if (!subject) return Found{m_ring->current().id.text(), &m_ring->current().key};
     const auto row = m_shelf.ofSubject(*subject);
     if (!row) return row.error();
     return *row ? opened(**row) : newKey(*subject);
 }
 
-base::Result<SealingCodec::Found> SealingCodec::keyToOpen(const json& head, const std::string& id) {
-    const auto subject = subjectOf(head);
+base::Result<SealingCodec::Found> SealingCodec::keyToOpen(
+    const std::optional<base::PatientId>& subject, const std::string& id) {
     if (!subject) {
         const auto epoch = EpochId::parse(id);
         const EpochKey* key = epoch ? m_ring->epoch(*epoch) : nullptr;
@@ -83,24 +76,24 @@ base::Result<SealingCodec::Found> SealingCodec::keyToOpen(const json& head, cons
     return opened(**row);
 }
 
-base::Result<Closed> SealingCodec::close(const json& head, const std::string& body) {
-    const auto found = keyToClose(head);
+base::Result<Closed> SealingCodec::close(const Binding& to, const std::string& body) {
+    const auto found = keyToClose(to.subject);
     if (!found) return found.error();
     if (found->key == nullptr) return Error{Code::SealKeyMissing};
     Closed closed{.alg = alg, .key = found->id};
-    Sealed sealed = sealBody(*found->key, body, ledger::boundText(head, closed));
+    Sealed sealed = sealBody(*found->key, body, to.text(closed));
     closed.nonce = std::move(sealed.nonce);
     closed.body = std::move(sealed.box);
     return closed;
 }
 
-base::Result<std::optional<std::string>> SealingCodec::open(const json& head,
+base::Result<std::optional<std::string>> SealingCodec::open(const Binding& to,
                                                             const Closed& closed) {
     if (closed.alg != alg) return Error{Code::LedgerUnknownAlg, {closed.alg}};
-    const auto found = keyToOpen(head, closed.key);
+    const auto found = keyToOpen(to.subject, closed.key);
     if (!found) return found.error();
     if (found->key == nullptr) return std::optional<std::string>();
-    auto body = openBody(*found->key, {closed.nonce, closed.body}, ledger::boundText(head, closed));
+    auto body = openBody(*found->key, {closed.nonce, closed.body}, to.text(closed));
     if (!body) return Error{Code::SealRefused, {"entry"}};
     return body;
 }

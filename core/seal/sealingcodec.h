@@ -23,11 +23,10 @@ class SealingCodec : public ledger::Codec {
     bool seals() const override { return true; }
     /// Errors: SealKeyMissing when the subject's key was destroyed or does not open, SealRefused,
     /// SealBadRow, those of the shelf.
-    base::Result<ledger::Closed> close(const nlohmann::json& head,
-                                       const std::string& body) override;
+    base::Result<ledger::Closed> close(const ledger::Binding& to, const std::string& body) override;
     /// Errors: LedgerUnknownAlg for what is not sealed, SealRefused, SealBadRow, those of the
     /// shelf.
-    base::Result<std::optional<std::string>> open(const nlohmann::json& head,
+    base::Result<std::optional<std::string>> open(const ledger::Binding& to,
                                                   const ledger::Closed& closed) override;
     /// Under the current epoch's key, whoever the row is about: the list of learners is opened as a
     /// whole. What is stored names the epoch.
@@ -40,8 +39,9 @@ class SealingCodec : public ledger::Codec {
         std::string id = {};
         const Secret* key = nullptr;  ///< none: not at hand
     };
-    base::Result<Found> keyToClose(const nlohmann::json& head);
-    base::Result<Found> keyToOpen(const nlohmann::json& head, const std::string& id);
+    base::Result<Found> keyToClose(const std::optional<base::PatientId>& subject);
+    base::Result<Found> keyToOpen(const std::optional<base::PatientId>& subject,
+                                  const std::string& id);
     base::Result<Found> newKey(const base::PatientId& patient);
     base::Result<Found> opened(const ledger::KeyRow& row);
     const Secret* keep(PatientKey key);

@@ -6,6 +6,8 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include <QDateTime>
+
 namespace base {
 namespace {
 
@@ -21,6 +23,17 @@ TEST(IsoUtc, ComesBackAsItWent) {
         const auto ms = *rc::gen::inRange<std::int64_t>(-62'135'596'800'000, 253'402'300'800'000);
         RC_ASSERT(parseIsoUtc(isoUtc(ms)) == ms);  // from the year 1 to the year 9999
     }));
+}
+
+// Qt's own spelling is the measure.
+TEST(IsoUtc, IsSpelledAsQtDoes) {
+    EXPECT_TRUE(rc::check("isoUtc is Qt::ISODateWithMs", [] {
+        const auto ms = *rc::gen::inRange<std::int64_t>(-62'135'596'800'000, 253'402'300'800'000);
+        const QDateTime at = QDateTime::fromMSecsSinceEpoch(ms, Qt::UTC);
+        RC_ASSERT(isoUtc(ms) == at.toString(Qt::ISODateWithMs).toStdString());
+    }));
+    for (const std::int64_t beyond : {-62'135'596'800'001, 253'402'300'800'000})
+        EXPECT_EQ(isoUtc(beyond), "") << "four digits say no such year";
 }
 
 TEST(IsoUtc, NothingElseIsAMoment) {

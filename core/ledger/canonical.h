@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <string>
+#include <string_view>
+
+#include "base/result.h"
+
+namespace ledger {
+
+/// JSON whose bytes are its own canonical form. Errors: LedgerBadEntry, LedgerNotCanonical, those
+/// of entryJcs().
+base::Result<nlohmann::json> parseCanonical(const std::string& bytes);
+
+/// Whether the bytes are the canonical form of an entry's JSON and easily seen to be: printable
+/// ASCII without escapes, keys in their order, whole numbers below 10^15, few levels. False says
+/// nothing: nearly all that is written is so, the rest has to be written again and compared.
+bool isPlainlyCanonical(std::string_view bytes);
+
+}  // namespace ledger
