@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "demo/demovisit.h"
 
-#include "packs/baseline.h"
 #include "practice/practice.h"
 
 namespace app {
@@ -22,6 +21,7 @@ practice::OpenVisit openingOf(const desk::Desk& desk, const base::LearnerId& lea
     visit.line = line.line;
     visit.pack = {taught.pack.id, taught.pack.version, taught.digest};
     visit.way = practice::Way::ReturnDemonstration;
+    visit.on = practice::On::PracticeArm;
     visit.learner = learner;
     visit.identifiers = {"name", "born"};
     visit.checkedWithPatient = true;
@@ -48,19 +48,6 @@ Outcome playStep(desk::Desk& desk, base::ManualClock& clock, const procedure::Ta
     return visitSays(desk, seen);
 }
 
-Outcome measure(desk::Desk& desk, const procedure::Taught& taught) {
-    const record::AddLine& line = desk.view().record->lines.back().said;
-    for (const packs::Measure& one : taught.pack.measures)
-        for (const auto moment : {practice::Moment::Found, practice::Moment::Left}) {
-            const int mm = packs::baselineOf(one) == packs::Baseline::ArmGirth
-                               ? line.girthMm.value_or(280)
-                               : line.outsideMm;
-            if (auto bad = visitSays(desk, practice::TakeMeasure{one.id, moment, mm, {}}); !bad)
-                return bad;
-        }
-    return base::Done{};
-}
-
 }  // namespace
 
 Outcome playVisit(desk::Desk& desk, base::ManualClock& clock, const base::LearnerId& learner) {
@@ -73,15 +60,6 @@ Outcome playVisit(desk::Desk& desk, base::ManualClock& clock, const base::Learne
     if (auto said = desk.handle(open); !said) return said.error();
     while (practice::recordInHand(desk.view().visit()->state))
         if (auto bad = playStep(desk, clock, *taught); !bad) return bad;
-    if (auto bad = measure(desk, *taught); !bad) return bad;
-    if (taught->pack.schedule) {
-        practice::RecordChange change;
-        change.dressing = taught->pack.schedule->dressings.front().id;
-        change.initials = "IM";
-        change.site = "clean, dry, no redness";
-        change.tolerance = "well";
-        if (auto bad = visitSays(desk, change); !bad) return bad;
-    }
     return visitSays(desk, practice::CloseVisit{});
 }
 
