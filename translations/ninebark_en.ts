@@ -571,6 +571,18 @@
         <source>The record was destroyed, and its key still lies in the journal, because another program was reading. Close every other one. The key goes with the next thing that is saved.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>One of these is signed already, and nothing was shown since. Nothing was signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of these was handed over in its middle, so nobody saw all of it. Nothing was signed. Watch it once more from its beginning to its end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not written down yet who does the next change and whom to call. No paper was made. Fill in Going home with help first.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -579,7 +591,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Critical steps without a cue or a lapse: %1 of %2. With so few, the true share may lie anywhere from %3 % to %4 %. The figure informs; the nurse decides.</source>
+        <source>Critical steps without a cue or a lapse: %1 of %2. With so few, the true share may lie anywhere from %3. The figure informs; the nurse decides.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -784,15 +796,15 @@
         <source>Chart note</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Steps for home</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Papers</name>
     <message>
         <source>No visit yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Visits: %1. Last: %2, %3, %4, taught by %5.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -824,10 +836,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Not yet ready. %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Invented people, not a chart.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -837,10 +845,6 @@
     </message>
     <message>
         <source>Learner: %1, %2. Taught in %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Signed by %1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -870,10 +874,6 @@
     </message>
     <message>
         <source>outside length at insertion %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 marks in view</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1004,10 +1004,6 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Critical steps without cue or lapse: %1 of %2 seen in return demonstrations; 95 % interval %3 to %4 (Wilson). Few demonstrations in one place say little about a change at home, alone, weeks from now. Figures inform; the nurse signs.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2229,6 +2225,134 @@ Taught by %2</source>
     </message>
     <message>
         <source>Solid: what is named protected. Outline: it stood open. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped after %1 of %2 steps: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits: %1. Last: %2, %3, taught by %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between items</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, which has passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet ready. Missing: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Signed by %1: %n competencies.</source>
+        <translation>
+            <numerusform>Signed by %1: %n competency.</numerusform>
+            <numerusform>Signed by %1: %n competencies.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marks in view</source>
+        <translation>
+            <numerusform>%n mark in view</numerusform>
+            <numerusform>%n marks in view</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Critical steps without cue or lapse: %1 of %2 seen in return demonstrations; 95 % interval %3 (Wilson). Few demonstrations in one place say little about a change at home, alone, weeks from now. Figures inform; the nurse signs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as local policy says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps for home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The kit for home is not asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A demonstration counts for as long as local policy says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No demonstration is too old: there is none yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No whole return demonstration yet in which the critical steps could be seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask these back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>consent to teach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needs and barriers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>return demonstrations %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the patient %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>different days %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in a row unprompted %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>critical steps, still %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>questions, still %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drills, still %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the home kit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last demonstration %1 days ago, counts for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an open visit or an unknown entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>from a share to a share</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3722,6 +3846,18 @@ Taught by %2</source>
         <source>Copy the chart note (F7)</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Not decided yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This paper says who does the next change, when, and whom to call. Nobody has written that down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::PassphraseField</name>
@@ -4094,6 +4230,21 @@ Taught by %2</source>
     </message>
     <message>
         <source>Destroy this record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Taught by %n packs</source>
+        <translation>
+            <numerusform>Taught by %n pack</numerusform>
+            <numerusform>Taught by %n packs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is shown here, signed and printed is of the one chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, version %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5020,6 +5171,18 @@ Taught by %2</source>
             <numerusform>It rests on the one entry of the record up to now.</numerusform>
             <numerusform>It rests on the %n entries of the record up to now.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Handed over in the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody saw all of these, so nobody can sign them yet. Watch each once more from its beginning to its end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen by %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -11,6 +11,7 @@
 #include <ostream>
 
 #include "desk/desk.h"
+#include "desk/packinview.h"
 #include "procedure/taught.h"
 #include "render/language.h"
 #include "render/papers/paper.h"
@@ -25,6 +26,7 @@ struct PaperArguments {
     record::PaperKind kind = record::PaperKind::Chart;
     base::LearnerId learner;
     std::string data, out;
+    std::string pack;  ///< id; "": the one in view
     render::PageKind page = render::PageKind::A4;
 };
 
@@ -34,6 +36,7 @@ std::optional<record::PaperKind> kindOf(const std::string& word) {
         {"chart", PaperKind::Chart},
         {"certificate", PaperKind::Certificate},
         {"going-home", PaperKind::GoingHomeWithHelp},
+        {"steps", PaperKind::Steps},
         {"note", PaperKind::ChartNote}};
     const auto found = kinds.find(word);
     return found == kinds.end() ? std::nullopt : std::optional(found->second);
@@ -49,7 +52,8 @@ std::optional<PaperArguments> parse(const std::vector<std::string>& words) {
             asked.page = render::PageKind::Letter;
             continue;
         }
-        const bool isKnown = words[i] == "--data" || words[i] == "--learner" || words[i] == "--out";
+        const bool isKnown = words[i] == "--data" || words[i] == "--learner" ||
+                             words[i] == "--out" || words[i] == "--pack";
         if (!isKnown || i + 1 == words.size()) return std::nullopt;
         options[words[i]] = words[i + 1];
         ++i;
@@ -59,6 +63,7 @@ std::optional<PaperArguments> parse(const std::vector<std::string>& words) {
     asked.learner = *learner;
     asked.data = options["--data"];
     asked.out = options["--out"];
+    asked.pack = options["--pack"];
     return asked;
 }
 
@@ -84,9 +89,20 @@ std::optional<base::PatientId> patientOf(desk::Desk& desk, const base::LearnerId
     return std::nullopt;
 }
 
+/// Whether the learner is taught by the pack that was asked for; then it is the one in view.
+bool chosen(desk::Desk& desk, const PaperArguments& asked) {
+    for (const auto& one : desk::packsTaught(*desk.view().record, asked.learner)) {
+        if (one->pack.id != asked.pack) continue;
+        desk.lookAtPack(one->digest);
+        return true;
+    }
+    return false;
+}
+
 std::optional<render::PaperData> dataFor(desk::Desk& desk, const PaperArguments& asked) {
     const auto patient = patientOf(desk, asked.learner);
     if (!patient || !desk.openRecord(*patient, asked.learner).ok()) return std::nullopt;
+    if (!asked.pack.empty() && !chosen(desk, asked)) return std::nullopt;
     const auto taught = desk.packFor(asked.learner);
     const auto readiness = desk.readinessOf(asked.learner);
     if (!taught || !readiness) return std::nullopt;
@@ -111,7 +127,9 @@ ExitCode write(const PaperArguments& asked, const render::PaperData& data, std::
     } else {
         const auto document = render::documentOf(asked.kind, data, locale);
         if (!document) {
-            err << "no certificate while the rules say not yet; make going-home instead\n";
+            err << (asked.kind == record::PaperKind::Certificate
+                        ? "no certificate while the rules say not yet; make going-home instead\n"
+                        : "nobody has decided who helps at home; write that down first\n");
             return ExitCode::Wrong;
         }
         written = render::Paper(*document, asked.page).writePdf(path);

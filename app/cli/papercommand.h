@@ -11,7 +11,8 @@ class PaperCommand : public Command {
   public:
     std::string name() const override { return "paper"; }
     std::string usage() const override {
-        return "chart|certificate|going-home|note --data DIR --learner ID --out FILE [--letter]";
+        return "chart|certificate|going-home|steps|note --data DIR --learner ID --out FILE "
+               "[--pack ID] [--letter]";
     }
     ExitCode run(const std::vector<std::string>& arguments, std::ostream& out,
                  std::ostream& err) const override;

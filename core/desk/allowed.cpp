@@ -8,6 +8,7 @@
 #include "base/oneof.h"
 #include "base/text.h"
 #include "desk/fit.h"
+#include "desk/packinview.h"
 #include "readiness/signing.h"
 
 namespace desk {
@@ -99,6 +100,9 @@ class Guard {
     }
     Outcome may(const record::IssuePaper& said) const {
         if (auto bad = ofLearner(said.learner); !bad) return bad;
+        if (said.kind == record::PaperKind::GoingHomeWithHelp)
+            return m_view.record->learner(said.learner)->help ? Outcome(Done{})
+                                                              : Error{Code::HelpNotDecided};
         if (said.kind != record::PaperKind::Certificate) return Done{};
         return mayCertify(said.learner);
     }
@@ -202,20 +206,27 @@ class Guard {
         for (const std::string& competency : said.competencies) {
             for (const auto& other : signable.others)
                 if (other.competency == competency) return Error{Code::SeenByAnother, {competency}};
+            for (const auto& shared : signable.shared)
+                if (shared.competency == competency)
+                    return Error{Code::SeenBySeveral, {competency}};
             const auto& mine = signable.competencies;
-            if (!std::count(mine.begin(), mine.end(), competency))
-                return Error{Code::NotMet, {competency}};
+            if (std::count(mine.begin(), mine.end(), competency)) continue;
+            const bool isSigned = std::any_of(
+                ready.competencies.begin(), ready.competencies.end(), [&](const auto& state) {
+                    return state.competency == competency && state.isSigned &&
+                           state.met == readiness::Met::Yes;
+                });
+            return Error{isSigned ? Code::SignedAlready : Code::NotMet, {competency}};
         }
         return Done{};
     }
 
     Outcome mayCertify(const base::LearnerId& learner) const {
-        const auto visits = m_view.record->visitsOf(learner);
-        if (visits.empty() || !visits.back()->taught) return Error{Code::NotReady};
-        const auto ready =
-            readiness::assess(*m_view.record, learner, *visits.back()->taught, m_now);
-        if (!ready.ready || !ready.allSigned()) return Error{Code::NotReady};
-        return Done{};
+        for (const procedure::TaughtPtr& taught : packsTaught(*m_view.record, learner)) {
+            const auto ready = readiness::assess(*m_view.record, learner, *taught, m_now);
+            if (ready.ready && ready.allSigned()) return Done{};
+        }
+        return Error{Code::NotReady};
     }
 
     const Command& m_command;

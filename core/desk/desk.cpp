@@ -8,6 +8,7 @@
 #include "desk/allowed.h"
 #include "desk/bounds.h"
 #include "desk/fit.h"
+#include "desk/packinview.h"
 #include "record/derivation.h"
 #include "record/draft.h"
 #include "record/purpose.h"
@@ -299,6 +300,7 @@ base::Outcome Desk::openRecord(const base::PatientId& patient,
     if (!entries->front().isOpen) return Error{Code::SealKeyMissing};
     if (auto packs = record::fetchPacks(m_ledger, m_shelf, *entries); !packs) return packs;
     m_view.record = record::foldRecord(*entries, m_shelf);
+    m_view.pack.clear();
     m_view.learner = learner;
     if (!m_view.learnerInView() && !m_view.record->learners.empty())
         m_view.learner = m_view.record->learners.front().said.learner;
@@ -322,19 +324,12 @@ void Desk::closeRecord() {
 }
 
 procedure::TaughtPtr Desk::packFor(const base::LearnerId& learner) const {
-    const record::Learner* person = m_view.record ? m_view.record->learner(learner) : nullptr;
-    if (!person) return nullptr;
-    const auto visits = m_view.record->visitsOf(learner);
-    if (!visits.empty() && visits.back()->taught) return visits.back()->taught;
-    if (m_view.record->lines.empty()) return nullptr;
-    const record::Line& line = m_view.record->lines.back();
-    return bestFit(m_shelf, {.record = *m_view.record,
-                             .learner = *person,
-                             .line = line,
-                             .kit = {.dressing = line.said.dressing,
-                                     .securement = line.said.securement,
-                                     .antiseptic = line.said.antiseptic},
-                             .today = base::today(now())});
+    return packInView(m_view, learner, m_shelf, base::today(now()));
+}
+
+void Desk::lookAtPack(const std::string& digest) {
+    m_view.pack = digest;
+    Q_EMIT changed();
 }
 
 std::vector<base::Error> Desk::misfits(const procedure::Taught& taught,

@@ -63,9 +63,10 @@ class Desk : public QObject {
     base::Outcome openRecord(const base::PatientId& patient,
                              const std::optional<base::LearnerId>& learner);
     void closeRecord();
+    /// Of those the learner in view is taught by; "" leaves the choice to packInView().
+    void lookAtPack(const std::string& digest);
 
-    /// The pack a learner of the open record is taught by: that of the last visit, else the first
-    /// that fits the line and the learner; null when none does.
+    /// The pack a learner of the open record is taught by, see packInView().
     procedure::TaughtPtr packFor(const base::LearnerId& learner) const;
     /// Why this pack can't be used for this line, kit and learner; empty: it fits.
     std::vector<base::Error> misfits(const procedure::Taught& taught,

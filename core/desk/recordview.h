@@ -28,6 +28,7 @@ struct RecordView {
 
     std::optional<record::Record> record;    ///< the record that is open
     std::optional<base::LearnerId> learner;  ///< the learner in view
+    std::string pack;  ///< digest of the pack that was chosen to be looked at; "": none was
     std::optional<base::VisitId> openVisit;  ///< of `record`, else of another (see visitPatient)
     std::optional<base::PatientId> visitPatient;
 

@@ -52,10 +52,22 @@ Finding onPatient(const Case& c) {
     return counted(Rule::OnPatient, static_cast<int>(count), c.asked.onPatientAtLeast);
 }
 
+Ground groundOf(const Case& c) { return c.shown.empty() ? Ground::NothingYet : Ground::Seen; }
+
 Finding criticalShown(const Case& c) {
     const std::vector<int> steps = criticalSteps(c.taught.pack);
     const auto missing = c.shown.empty() ? steps : notUnprompted(*c.shown.back(), steps);
-    return {Rule::CriticalSteps, missing.empty(), idsOf(c.taught.pack, missing)};
+    return {Rule::CriticalSteps, missing.empty(), idsOf(c.taught.pack, missing), groundOf(c)};
+}
+
+/// Of all questions, or of those of one competency.
+Finding taughtBack(const Case& c, const std::string& competency) {
+    auto open = promptsOpen(c.learner, c.taught, competency);
+    const bool wasAsked =
+        std::any_of(c.learner.asked.begin(), c.learner.asked.end(),
+                    [&](const auto& asked) { return asked.said.pack == c.taught.digest; });
+    const bool isMet = open.empty();
+    return {Rule::TeachBack, isMet, std::move(open), wasAsked ? Ground::Seen : Ground::NothingYet};
 }
 
 Finding drillsDone(const Case& c) {
@@ -74,11 +86,13 @@ Finding drillsDone(const Case& c) {
 Finding homeKitSeen(const Case& c) {
     const bool seen = std::any_of(c.shown.begin(), c.shown.end(),
                                   [](const auto* visit) { return visit->opened.kit.homeKit; });
-    return {Rule::HomeKit, seen || !c.asked.homeKitSeen, {}};
+    if (!c.asked.homeKitSeen) return {Rule::HomeKit, true, {}, Ground::NotAsked};
+    return {Rule::HomeKit, seen, {}};
 }
 
 Finding stillValid(const Case& c) {
-    if (c.shown.empty() || c.asked.validDays == 0) return {Rule::StillValid, true, {}};
+    if (c.asked.validDays == 0) return {Rule::StillValid, true, {}, Ground::NotAsked};
+    if (c.shown.empty()) return {Rule::StillValid, true, {}, Ground::NothingYet};
     const int days = base::daysBetween(dayOf(*c.shown.back()), c.today);
     return {Rule::StillValid,
             days <= c.asked.validDays,
@@ -92,7 +106,6 @@ Finding nothingUnsettled(const Case& c) {
 }
 
 std::vector<Finding> findings(const Case& c) {
-    const auto open = promptsOpen(c.learner, c.taught);
     const int row = unpromptedRow(c.shown, criticalSteps(c.taught.pack));
     return {consentGiven(c),
             {Rule::NeedsAsked, c.learner.needs.has_value(), {}},
@@ -102,7 +115,7 @@ std::vector<Finding> findings(const Case& c) {
             onDays(c),
             counted(Rule::UnpromptedRow, row, c.asked.unpromptedInARow),
             criticalShown(c),
-            {Rule::TeachBack, open.empty(), open},
+            taughtBack(c, {}),
             drillsDone(c),
             homeKitSeen(c),
             stillValid(c),
@@ -135,18 +148,32 @@ std::vector<Finding> missingFor(const Case& c, const packs::Competency& competen
             if (!std::count(open.begin(), open.end(), id)) open.push_back(std::move(id));
         if (!open.empty()) missing.push_back({Rule::CriticalSteps, false, open});
     }
-    const auto prompts = promptsOpen(c.learner, c.taught, competency.id);
-    if (!prompts.empty()) missing.push_back({Rule::TeachBack, false, prompts});
+    Finding prompts = taughtBack(c, competency.id);
+    if (!prompts.met) missing.push_back(std::move(prompts));
     return missing;
 }
 
-std::uint64_t newestConcern(const Case& c, const std::string& competency) {
+/// Whether something was recorded for a step of the competency in that visit.
+bool concerns(const Case& c, const record::Visit& visit, const packs::Competency& competency) {
+    if (visit.opened.pack.digest != c.taught.digest) return false;
+    return std::any_of(
+        competency.steps.begin(), competency.steps.end(), [&](const packs::Step& step) {
+            const auto number =
+                static_cast<std::size_t>(packs::findStep(c.taught.pack, step.id).number);
+            const practice::StepRecord& seen = visit.state.steps.at(number - 1);
+            return !seen.lapses.empty() ||
+                   practice::helpOf(seen, visit.state) != practice::Help::NothingRecorded;
+        });
+}
+
+std::uint64_t newestConcern(const Case& c, const packs::Competency& competency) {
     std::uint64_t newest = 0;
     for (const record::Visit* visit : c.record.visitsOf(c.learner.said.learner))
-        newest = std::max(newest, visit->lastSeq);
+        if (concerns(c, *visit, competency)) newest = std::max(newest, visit->lastSeq);
     for (const auto& asked : c.learner.asked) {
         const packs::Prompt* prompt = packs::find(c.taught.pack.prompts, asked.said.prompt);
-        if (prompt && prompt->competency == competency) newest = std::max(newest, asked.origin.seq);
+        if (prompt && prompt->competency == competency.id)
+            newest = std::max(newest, asked.origin.seq);
     }
     return newest;
 }
@@ -162,7 +189,7 @@ CompetencyState competencyState(const Case& c, const packs::Competency& competen
             continue;
         state.isSigned = true;
         state.signedAtMs = signOff.origin.atMs;
-        state.newSinceSigning = newestConcern(c, competency.id) > signOff.origin.seq;
+        state.newSinceSigning = newestConcern(c, competency) > signOff.origin.seq;
     }
     return state;
 }

@@ -28,10 +28,18 @@ enum class Rule {
     Unsettled,      ///< args: number of entries this program does not know, or an open visit
 };
 
+/// What a finding looked at.
+enum class Ground {
+    Seen,
+    NothingYet,  ///< no demonstration, or no question, that could be judged
+    NotAsked     ///< the pack does not ask for it
+};
+
 struct Finding {
     Rule rule;
     bool met = false;
     std::vector<std::string> args;
+    Ground ground = Ground::Seen;
     bool operator==(const Finding&) const = default;
 };
 
@@ -48,7 +56,7 @@ struct CompetencyState {
     Met met = Met::NotYet;
     bool isSigned = false;
     std::int64_t signedAtMs = 0;
-    bool newSinceSigning = false;  ///< something was recorded for it after the signature
+    bool newSinceSigning = false;  ///< it was shown or asked again after the signature
     std::vector<Finding> missing;  ///< why not yet: UnpromptedRow, TeachBack …
 };
 

@@ -13,7 +13,7 @@
 namespace record {
 
 enum class AcknowledgedBy { Signed, Voice, Declined, NotPermitted, NotAble };
-enum class PaperKind { Chart, Certificate, GoingHomeWithHelp, ChartNote };
+enum class PaperKind { Chart, Certificate, GoingHomeWithHelp, ChartNote, Steps };
 
 /// The learner's side of a sign-off.
 struct Acknowledgement {
@@ -58,6 +58,7 @@ struct DecideHelp {
 
 struct IssuePaper {
     static constexpr const char* type = "paper-issued";
+    static constexpr int version = 2;  ///< 1 knew no "steps"
     base::LearnerId learner;
     PaperKind kind = PaperKind::Chart;
     std::string digest;  ///< SHA-256 of the data the paper shows, hex
@@ -84,11 +85,12 @@ struct Names<record::AcknowledgedBy> {
 };
 template <>
 struct Names<record::PaperKind> {
-    static constexpr std::array<std::pair<record::PaperKind, const char*>, 4> all{{
+    static constexpr std::array<std::pair<record::PaperKind, const char*>, 5> all{{
         {record::PaperKind::Chart, "chart"},
         {record::PaperKind::Certificate, "certificate"},
         {record::PaperKind::GoingHomeWithHelp, "going-home-with-help"},
         {record::PaperKind::ChartNote, "chart-note"},
+        {record::PaperKind::Steps, "steps"},
     }};
 };
 

@@ -8,7 +8,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "desk/packinview.h"
 #include "learners/learnercard.h"
+#include "parts/choice.h"
 #include "parts/flowlayout.h"
 #include "parts/keptfocus.h"
 #include "parts/parts.h"
@@ -143,6 +145,7 @@ void PersonPage::addFindings(const record::Learner& learner) {
         cardIn(column(), tr("So far"), tr("No pack fits yet. Starting a visit says why."));
         return;
     }
+    addPacks(learner, *taught);
     QVBoxLayout* card = cardIn(column(), found->ready ? tr("Ready by the rules") : tr("Not yet"),
                                packWords(taught->pack, taught->pack.title));
     std::vector<readiness::Finding> findings = found->findings;
@@ -156,6 +159,27 @@ void PersonPage::addFindings(const record::Learner& learner) {
     }
     card->addWidget(text(evidenceSentence(found->evidence), Size::Note, Tone::Quiet));
     addCompetencies(taught->pack, *found);
+}
+
+/// Readiness, signatures and papers are of one pack at a time.
+void PersonPage::addPacks(const record::Learner& learner, const procedure::Taught& inView) {
+    const auto packs = desk::packsTaught(*m_desk.view().record, learner.said.learner);
+    if (packs.size() < 2) return;
+    QVBoxLayout* card = cardIn(column(), tr("Taught by %n packs", nullptr, int(packs.size())),
+                               tr("What is shown here, signed and printed is of the one chosen."));
+    std::vector<Option> options;
+    for (const procedure::TaughtPtr& one : packs)
+        options.push_back({shown(one->digest), tr("%1, version %2")
+                                                   .arg(packWords(one->pack, one->pack.title),
+                                                        shown(one->pack.version))});
+    auto* choice = new Choice(QStringLiteral("packInView"), Pick::One, options);
+    choice->choose(shown(inView.digest));
+    card->addWidget(choice);
+    connect(choice, &Choice::changed, this, [this, choice] {
+        m_desk.lookAtPack(choice->word().toStdString());
+        refresh();
+        if (auto* again = findChild<Choice*>(QStringLiteral("packInView"))) again->setFocus();
+    });
 }
 
 void PersonPage::addCompetencies(const packs::Pack& pack, const readiness::Readiness& readiness) {

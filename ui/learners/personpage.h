@@ -34,6 +34,7 @@ class PersonPage : public Page {
     void addKnown(const record::Record& record);
     void addLearners(const record::Record& record);
     void addFindings(const record::Learner& learner);
+    void addPacks(const record::Learner& learner, const procedure::Taught& inView);
     void addCompetencies(const packs::Pack& pack, const readiness::Readiness& readiness);
     void addOthers();
     void addErasing();

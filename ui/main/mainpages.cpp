@@ -145,6 +145,7 @@ PapersPage& MainWindow::papers() {
     return madeOnce(m_papers, m_stack, [this] {
         auto* page = new PapersPage(m_desk, m_settings);
         connect(page, &PapersPage::wantsPerson, this, [this] { go(Place::Learners); });
+        connect(page, &PapersPage::wantsHelpForm, this, &MainWindow::showHelp);
         return page;
     });
 }

@@ -67,6 +67,8 @@ QString paperTitle(record::PaperKind kind) {
             return PaperTitle::tr("Going home with help");
         case record::PaperKind::ChartNote:
             return PaperTitle::tr("Chart note");
+        case record::PaperKind::Steps:
+            return PaperTitle::tr("Steps for home");
     }
     return {};
 }

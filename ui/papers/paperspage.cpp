@@ -79,7 +79,7 @@ void PapersPage::addChoices() {
     std::vector<Option> kinds;
     for (const PaperKind one :
          {PaperKind::Chart, isCertified ? PaperKind::Certificate : PaperKind::GoingHomeWithHelp,
-          PaperKind::ChartNote})
+          PaperKind::Steps, PaperKind::ChartNote})
         kinds.push_back({QString::fromStdString(base::nameOf(one)), paperTitle(one)});
     m_kind = new Choice(QStringLiteral("paperKind"), Pick::One, kinds);
     m_kind->choose(QString::fromStdString(base::nameOf(m_wanted)));
@@ -108,6 +108,13 @@ void PapersPage::addChoices() {
     m_note->setTabChangesFocus(true);
     m_note->setMinimumHeight(420);
     column()->addWidget(m_note);
+    m_undecided = new EmptyState(tr("Not decided yet"),
+                                 tr("This paper says who does the next change, when, and whom to "
+                                    "call. Nobody has written that down."),
+                                 tr("Write it down"), QStringLiteral("papers.toHelp"));
+    connect(m_undecided, &EmptyState::pressed, this, &PapersPage::wantsHelpForm);
+    m_undecided->hide();
+    column()->addWidget(m_undecided);
     m_view = new PaperView;
     column()->addWidget(m_view, 0, Qt::AlignHCenter);
     connect(m_kind, &Choice::changed, this, &PapersPage::preview);
@@ -127,8 +134,11 @@ void PapersPage::preview() {
     m_view->show(m_made ? m_made->pages : std::nullopt);
     m_view->setMinimumWidth(std::min(820, std::max(400, width() - 120)));
     m_view->setFixedHeight(m_view->heightForWidth(m_view->minimumWidth()));
-    m_print->setEnabled(!isNote);
-    primary()->setEnabled(!isNote);
+    const bool hasPages = m_made && m_made->pages;
+    m_undecided->setVisible(!isNote && !hasPages);
+    m_view->setVisible(hasPages);
+    m_print->setEnabled(hasPages);
+    primary()->setEnabled(hasPages);
 }
 
 bool PapersPage::issueIt() { return m_made && errors()->took(issue(m_desk, *m_made)); }

@@ -11,6 +11,7 @@ class QPlainTextEdit;
 
 namespace ui {
 
+class EmptyState;
 class PaperView;
 
 /// The papers of the learner in view: seen first, then printed, saved or copied. Each is written
@@ -26,6 +27,7 @@ class PapersPage : public Page {
 
   Q_SIGNALS:
     void wantsPerson();
+    void wantsHelpForm();  ///< going home with help is not decided yet
     void said(const QString& sentence);
 
   private:
@@ -44,6 +46,7 @@ class PapersPage : public Page {
     record::PaperKind m_wanted = record::PaperKind::Chart;
     Choice *m_kind = nullptr, *m_size = nullptr;
     PaperView* m_view = nullptr;
+    EmptyState* m_undecided = nullptr;
     QPlainTextEdit* m_note = nullptr;
     QLabel* m_done = nullptr;
     QPushButton *m_print, *m_copy;

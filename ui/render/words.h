@@ -81,5 +81,9 @@ QString laneWords(packs::Lane lane);
 QString findingWords(const readiness::Finding& finding, const QStringList& names);
 /// What is missing, as something to do; empty when the finding is met.
 QString nextWords(const readiness::Finding& finding, const QStringList& names);
+/// What is missing in a few words, for a list: "different days 2 of 3".
+QString shortWords(const readiness::Finding& finding);
+/// "94 % to 100 %": outwards, so that it never says more than was seen.
+QString intervalWords(const readiness::Evidence& evidence, const QLocale& locale);
 
 }  // namespace render

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "render/words.h"
 
+#include <cmath>
+
 namespace render {
 namespace {
 
 using readiness::Finding;
+using readiness::Ground;
 using readiness::Rule;
 
 QString argument(const Finding& finding, size_t index) {
@@ -57,8 +60,14 @@ QString metWords(const Finding& finding) {
         case Rule::Drills:
             return Papers::tr("Every drill that is asked was done.");
         case Rule::HomeKit:
+            if (finding.ground == Ground::NotAsked)
+                return Papers::tr("The kit for home is not asked for.");
             return Papers::tr("Seen with the kit that will be used at home.");
         case Rule::StillValid:
+            if (finding.ground == Ground::NotAsked)
+                return Papers::tr("A demonstration counts for as long as local policy says.");
+            if (finding.ground == Ground::NothingYet)
+                return Papers::tr("No demonstration is too old: there is none yet.");
             return counted(finding,
                            Papers::tr("Days since the last demonstration: %1; it counts for %2."));
         case Rule::Unsettled:
@@ -79,6 +88,10 @@ QString findingWords(const Finding& finding, const QStringList& names) {
         case Rule::AllergiesAsked:
             return Papers::tr("Allergies have not been asked.");
         case Rule::CriticalSteps:
+            if (finding.ground == Ground::NothingYet)
+                return Papers::tr(
+                    "No whole return demonstration yet in which the critical steps "
+                    "could be seen.");
             return Papers::tr("Not seen unprompted in the last demonstration: %1")
                 .arg(listed(names));
         case Rule::TeachBack:
@@ -118,9 +131,12 @@ QString nextWords(const Finding& finding, const QStringList& names) {
         case Rule::OnDays:
             return Papers::tr("Watch one on another day.");
         case Rule::CriticalSteps:
+            if (finding.ground == Ground::NothingYet)
+                return Papers::tr("Watch a return demonstration.");
             return names.size() == 1 ? Papers::tr("Teach this step again and watch it.")
                                      : Papers::tr("Teach these steps again and watch them.");
         case Rule::TeachBack:
+            if (finding.ground == Ground::NothingYet) return Papers::tr("Ask these back.");
             return Papers::tr("Say it differently, then ask again.");
         case Rule::Drills:
             return Papers::tr("Go through each: what to do, and whom to call.");
@@ -132,6 +148,50 @@ QString nextWords(const Finding& finding, const QStringList& names) {
             return Papers::tr("Close the visit, or read the record with a newer program.");
     }
     return {};
+}
+
+QString shortWords(const Finding& finding) {
+    const auto share = [&finding](const QString& words) {
+        return words.arg(argument(finding, 0), argument(finding, 1));
+    };
+    const auto left = [&finding](const QString& words) { return words.arg(finding.args.size()); };
+    switch (finding.rule) {
+        case Rule::Consent:
+            return Papers::tr("consent to teach");
+        case Rule::NeedsAsked:
+            return Papers::tr("needs and barriers");
+        case Rule::AllergiesAsked:
+            return Papers::tr("allergies");
+        case Rule::Observed:
+            return share(Papers::tr("return demonstrations %1 of %2"));
+        case Rule::OnPatient:
+            return share(Papers::tr("on the patient %1 of %2"));
+        case Rule::OnDays:
+            return share(Papers::tr("different days %1 of %2"));
+        case Rule::UnpromptedRow:
+            return share(Papers::tr("in a row unprompted %1 of %2"));
+        case Rule::CriticalSteps:
+            return left(Papers::tr("critical steps, still %1"));
+        case Rule::TeachBack:
+            return left(Papers::tr("questions, still %1"));
+        case Rule::Drills:
+            return left(Papers::tr("drills, still %1"));
+        case Rule::HomeKit:
+            return Papers::tr("the home kit");
+        case Rule::StillValid:
+            return share(Papers::tr("last demonstration %1 days ago, counts for %2"));
+        case Rule::Unsettled:
+            return Papers::tr("an open visit or an unknown entry");
+    }
+    return {};
+}
+
+QString intervalWords(const readiness::Evidence& evidence, const QLocale& locale) {
+    const auto percent = [&locale](double share) {
+        return Papers::tr("%1 %", "percent").arg(inPlainFigures(locale.toString(share, 'f', 0)));
+    };
+    return Papers::tr("%1 to %2", "from a share to a share")
+        .arg(percent(std::floor(evidence.low * 100)), percent(std::ceil(evidence.high * 100)));
 }
 
 }  // namespace render

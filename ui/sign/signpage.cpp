@@ -52,6 +52,7 @@ void SignPage::refresh() {
     addSeen(*learner);
     addToSign();
     addOthers();
+    addShared();
     addAct(*learner);
     scrollToTop();
 }
@@ -102,16 +103,31 @@ void SignPage::addToSign() {
     }
 }
 
+QString SignPage::nameOf(const base::StaffId& id) const {
+    const record::Staff* who = m_desk.view().house.person(id);
+    return who ? render::isolated(render::plain(who->said.name)) : tr("unknown");
+}
+
+void SignPage::addShared() {
+    if (m_signable.shared.empty()) return;
+    QVBoxLayout* card = cardIn(column(), tr("Handed over in the middle"),
+                               tr("Nobody saw all of these, so nobody can sign them yet. Watch "
+                                  "each once more from its beginning to its end."));
+    for (const auto& shared : m_signable.shared) {
+        QStringList names;
+        for (const base::StaffId& one : shared.teachers) names << nameOf(one);
+        card->addWidget(text(competencyTitle(m_taught->pack, shared.competency) +
+                             QStringLiteral(": ") + tr("seen by %1").arg(names.join(tr("; ")))));
+    }
+}
+
 void SignPage::addOthers() {
     if (m_signable.others.empty()) return;
     QVBoxLayout* card = cardIn(column(), tr("Seen by somebody else"),
                                tr("Nobody signs what another saw. These can sign:"));
-    for (const auto& other : m_signable.others) {
-        const record::Staff* who = m_desk.view().house.person(other.teacher);
+    for (const auto& other : m_signable.others)
         card->addWidget(text(competencyTitle(m_taught->pack, other.competency) +
-                             QStringLiteral(": ") +
-                             (who ? render::plain(who->said.name) : tr("unknown"))));
-    }
+                             QStringLiteral(": ") + nameOf(other.teacher)));
 }
 
 QString SignPage::statement(const record::Learner& learner) const {

@@ -36,6 +36,8 @@ class SignPage : public Page {
     void addFindings();
     void addToSign();
     void addOthers();
+    void addShared();
+    QString nameOf(const base::StaffId& id) const;
     void addAct(const record::Learner& learner);
     void followHow();
     QString statement(const record::Learner& learner) const;

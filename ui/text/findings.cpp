@@ -65,10 +65,9 @@ QString evidenceSentence(const readiness::Evidence& evidence) {
     const QLocale locale;
     return FindingWords::tr(
                "Critical steps without a cue or a lapse: %1 of %2. With so few, the true share "
-               "may lie anywhere from %3 % to %4 %. The figure informs; the nurse decides.")
+               "may lie anywhere from %3. The figure informs; the nurse decides.")
         .arg(locale.toString(evidence.unprompted), locale.toString(evidence.observed),
-             locale.toString(int(evidence.low * 100)),
-             locale.toString(int(evidence.high * 100 + 0.999)));
+             render::intervalWords(evidence, locale));
 }
 
 }  // namespace ui

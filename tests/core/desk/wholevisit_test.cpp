@@ -94,6 +94,59 @@ TEST(Desk, NobodySignsWhatAnotherSaw) {
     EXPECT_EQ(refused.error().code, Code::SeenByAnother);
 }
 
+TEST(Desk, WhatIsSignedAndNotShownSinceIsNotSignedAgain) {
+    support::Ward ward("clean-hands");
+    ward.demonstrateAsAsked();
+    ward.answerAllPrompts();
+    record::SignOff signOff{.learner = ward.learner(), .pack = ward.packRef()};
+    signOff.competencies = {ward.taught().pack.competencies.front().id};
+    ward.must(signOff);
+    const auto again = ward.desk().say(signOff);
+    ASSERT_FALSE(again.ok());
+    EXPECT_EQ(again.error().code, Code::SignedAlready);
+}
+
+TEST(Desk, WhatWasHandedOverInItsMiddleIsSignedByNobody) {
+    support::Ward ward("clean-hands");
+    const auto second = ward.addStaff("Ines Halloran", "IH");
+    for (const bool isHandedOver : {false, true}) {
+        ward.desk().workAs(ward.teacher());
+        ward.openVisit(practice::Way::ReturnDemonstration, practice::On::PracticeArm);
+        ward.doStepInHand();
+        if (isHandedOver) {
+            ward.must(practice::HandOver{.to = second});
+            ward.desk().workAs(second);
+        }
+        ward.doAllSteps();
+        ward.must(practice::CloseVisit{});
+    }
+    ward.answerAllPrompts();
+    record::SignOff signOff{.learner = ward.learner(), .pack = ward.packRef()};
+    signOff.competencies = {ward.taught().pack.competencies.front().id};
+    for (const auto& who : {ward.teacher(), second}) {
+        ward.desk().workAs(who);
+        const auto refused = ward.desk().say(signOff);
+        ASSERT_FALSE(refused.ok());
+        EXPECT_EQ(refused.error().code, Code::SeenBySeveral);
+    }
+}
+
+TEST(Desk, NoPaperSaysWhoHelpsBeforeItIsDecided) {
+    support::Ward ward("clean-hands");
+    const record::IssuePaper paper{.learner = ward.learner(),
+                                   .kind = record::PaperKind::GoingHomeWithHelp,
+                                   .digest = std::string(64, 'a')};
+    EXPECT_EQ(ward.desk().say(paper).error().code, Code::HelpNotDecided);
+    ward.must(record::DecideHelp{.learner = ward.learner(),
+                                 .why = "Two steps still need a cue",
+                                 .decidedBy = "Solveig Aranda",
+                                 .told = "Amara Okonjo",
+                                 .nextChangeBy = "the home nurse",
+                                 .nextChangeOn = "2026-12-01",
+                                 .call = "555 0100"});
+    ward.must(paper);
+}
+
 TEST(Desk, RefusesWhatIsNotSo) {
     support::Ward ward("clean-hands");
     const auto code = [&](record::Payload payload) {

@@ -276,13 +276,65 @@ TEST_F(Assess, NobodySignsWhatAnotherSaw) {
     };
     EXPECT_EQ(mine(teacher), (Args{"wash-hands", "rub-hands"}));
     EXPECT_EQ(mine(other), Args{});
-    step(last(), "towel-dry").seenBy = other;  // one step is enough, critical or not
+    for (auto& seen : last().state.steps)
+        if (packs::findStep(taught.pack, seen.step).competency->id == "wash-hands")
+            seen.seenBy = other;
     EXPECT_EQ(mine(teacher), Args{"rub-hands"});
-    EXPECT_EQ(mine(other), Args{});
+    EXPECT_EQ(mine(other), Args{"wash-hands"});
     const auto signable = signableBy(teacher, record, learner, taught, result());
     ASSERT_EQ(signable.others.size(), 1U);
     EXPECT_EQ(signable.others.front().competency, "wash-hands");
     EXPECT_EQ(signable.others.front().teacher, other);
+}
+
+TEST_F(Assess, NobodySignsWhatNobodySawAllOf) {
+    const auto other = base::StaffId::random();
+    step(last(), "towel-dry").seenBy = other;  // one step is enough, critical or not
+    for (const auto& who : {teacher, other}) {
+        const auto signable = signableBy(who, record, learner, taught, result());
+        EXPECT_EQ(std::ranges::count(signable.competencies, "wash-hands"), 0);
+        EXPECT_TRUE(who == other || signable.others.empty());
+        ASSERT_EQ(signable.shared.size(), 1U);
+        EXPECT_EQ(signable.shared.front().competency, "wash-hands");
+        EXPECT_EQ(signable.shared.front().teachers, (std::vector{teacher, other}));
+    }
+}
+
+TEST_F(Assess, OnlyWhatWasShownAgainIsNewSinceSigning) {
+    record::SignOff said{.learner = learner, .competencies = {"wash-hands", "rub-hands"}};
+    said.pack.digest = taught.digest;
+    person().signOffs.push_back({said, {.seq = 20}});
+    demonstrate("2026-11-24T12:00:00.000Z");
+    last().lastSeq = 30;
+    last().state.ending = practice::Ending::Stopped;
+    last().state.remaining = {1};
+    const auto isNew = [&] {
+        std::vector<bool> found;
+        for (const CompetencyState& one : result().competencies)
+            found.push_back(one.newSinceSigning);
+        return found;
+    };
+    EXPECT_EQ(isNew(), (std::vector{true, true}));
+    for (auto& seen : last().state.steps)
+        if (packs::findStep(taught.pack, seen.step).competency->id == "rub-hands")
+            seen.mark = practice::Mark::None;
+    EXPECT_EQ(isNew(), (std::vector{true, false})) << "stopped before it was come to";
+    last().opened.pack.digest = "another";
+    EXPECT_EQ(isNew(), (std::vector{false, false}));
+}
+
+// Nothing is judged that was never there to be seen.
+TEST_F(Assess, SaysWhatItLookedAt) {
+    for (const Rule rule : {Rule::CriticalSteps, Rule::TeachBack, Rule::StillValid, Rule::HomeKit})
+        EXPECT_EQ(find(rule).ground, Ground::Seen);
+    record.visits.clear();
+    person().asked.clear();
+    taught.pack.readiness->homeKitSeen = false;
+    for (const Rule rule : {Rule::CriticalSteps, Rule::TeachBack, Rule::StillValid})
+        EXPECT_EQ(find(rule).ground, Ground::NothingYet);
+    EXPECT_EQ(find(Rule::HomeKit).ground, Ground::NotAsked);
+    taught.pack.readiness->validDays = 0;
+    EXPECT_EQ(find(Rule::StillValid).ground, Ground::NotAsked);
 }
 
 }  // namespace

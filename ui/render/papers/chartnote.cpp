@@ -2,19 +2,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "base/date.h"
 #include "render/papers/sections.h"
 #include "render/words.h"
 
 namespace render {
 namespace {
 
+/// How a visit ended that did not go to its end.
+QString brokenOffWords(const PaperVisit& visit) {
+    if (visit.ending == practice::Ending::Open) return Papers::tr("still open");
+    if (visit.ending != practice::Ending::Stopped) return {};
+    const QString why = visit.stopped ? stopWords(visit.stopped->why) : QString();
+    const auto seen = std::ranges::count_if(visit.steps, [](const PaperStep& step) {
+        return step.help != practice::Help::NothingRecorded;
+    });
+    return Papers::tr("stopped after %1 of %2 steps: %3")
+        .arg(QString::number(seen), QString::number(visit.steps.size()), why);
+}
+
 QString lastVisitLine(const PaperData& data, const QLocale& locale) {
     if (data.visits.empty()) return Papers::tr("No visit yet.");
     const PaperVisit& visit = data.visits.back();
-    return Papers::tr("Visits: %1. Last: %2, %3, %4, taught by %5.")
+    QStringList how{wayWords(visit.said.way), onWords(visit.said.on)};
+    if (const QString broken = brokenOffWords(visit); !broken.isEmpty()) how += broken;
+    return Papers::tr("Visits: %1. Last: %2, %3, taught by %4.")
         .arg(QString::number(data.visits.size()),
              momentWords(visit.opened.atMs, visit.opened.offsetMinutes, locale),
-             wayWords(visit.said.way), onWords(visit.said.on), joinedWords(visit.teachers));
+             how.join(Papers::tr(", ", "between items")), joinedWords(visit.teachers));
 }
 
 QString lapseLine(const PaperData& data) {
@@ -40,11 +55,18 @@ QString teachBackLine(const PaperData& data) {
         .arg(data.drills.size());
 }
 
+/// The day the paper is made, where it is made.
+std::string dayOf(const PaperData& data) {
+    return base::dateAt(data.printedMs, data.offsetMinutes);
+}
+
 QString changeLine(const PaperData& data, const QLocale& locale) {
     const PaperVisit* visit = lastChange(data);
     if (!visit) return Papers::tr("Dressing change on the patient: none recorded.");
-    const QString due =
+    QString due =
         visit->change->due ? dateWords(*visit->change->due, locale) : Papers::tr("not set");
+    if (visit->change->due && *visit->change->due < dayOf(data))
+        due = Papers::tr("%1, which has passed").arg(due);
     return Papers::tr("Dressing changed %1; next due %2. Site: %3")
         .arg(dateWords(visit->changed->atMs, visit->changed->offsetMinutes, locale), due,
              plain(visit->change->site));
@@ -57,8 +79,9 @@ QStringList readinessLines(const PaperData& data) {
                     : Papers::tr("Ready by the rules; not every competency is signed.")};
     QStringList reasons;
     for (const PaperFinding& finding : data.readiness.findings)
-        if (!finding.isMet) reasons += findingWords(asFinding(finding), findingNames(finding));
-    return {Papers::tr("Not yet ready. %1").arg(reasons.join(QLatin1Char(' ')))};
+        if (!finding.isMet) reasons += shortWords(asFinding(finding));
+    return {Papers::tr("Not yet ready. Missing: %1.")
+                .arg(reasons.join(Papers::tr("; ", "between items")))};
 }
 
 // Other programs may show the marks that set a name apart as boxes; they are only of use where
@@ -88,9 +111,9 @@ QString chartNote(const PaperData& data, const QLocale& locale) {
     lines += teachBackLine(data);
     lines += readinessLines(data);
     lines += changeLine(data, locale);
-    if (!data.signatures.empty())
-        lines +=
-            Papers::tr("Signed by %1.").arg(stampWords(data.signatures.back().signedBy, locale));
+    for (const Signer& one : signersOf(data))
+        lines += Papers::tr("Signed by %1: %n competencies.", nullptr, int(one.parts.size()))
+                     .arg(stampWords(one.last->signedBy, locale));
     if (data.help)
         lines += Papers::tr("Going home with help: next change by %1, %2.")
                      .arg(isolated(plain(data.help->nextChangeBy)),

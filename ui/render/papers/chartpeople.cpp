@@ -25,7 +25,7 @@ QString lineWords(const PaperData& data, const QLocale& locale) {
                       Papers::tr("inserted %1").arg(dateWords(data.line->inserted, locale)),
                       Papers::tr("outside length at insertion %1")
                           .arg(millimetreWords(data.line->outsideMm, locale))};
-    if (data.line->marks) parts += Papers::tr("%1 marks in view").arg(*data.line->marks);
+    if (data.line->marks) parts += Papers::tr("%n marks in view", nullptr, *data.line->marks);
     if (data.line->girthMm)
         parts += Papers::tr("arm girth %1").arg(millimetreWords(*data.line->girthMm, locale));
     return parts.join(QStringLiteral(", "));
@@ -125,19 +125,16 @@ void addReadiness(Blocks& blocks, const PaperData& data, const QLocale& locale) 
         if (finding.isMet) sentences += findingWords(asFinding(finding), findingNames(finding));
     if (!sentences.isEmpty()) addKeyValue(met, Papers::tr("Met"), sentences.join(QLatin1Char(' ')));
     if (found.observed > 0) {
-        const auto percent = [&locale](const std::string& share) {
-            const double value = QString::fromStdString(share).toDouble() * 100;
-            return Papers::tr("%1 %", "percent")
-                .arg(inPlainFigures(locale.toString(value, 'f', 0)));
-        };
+        const readiness::Evidence evidence{.low = QString::fromStdString(found.low).toDouble(),
+                                           .high = QString::fromStdString(found.high).toDouble()};
         addKeyValue(met, Papers::tr("Evidence"),
                     Papers::tr("Critical steps without cue or lapse: %1 of %2 seen in return "
-                               "demonstrations; 95 % interval %3 to %4 (Wilson). Few "
+                               "demonstrations; 95 % interval %3 (Wilson). Few "
                                "demonstrations in one place say little about a change at home, "
                                "alone, weeks from now. Figures inform; the nurse signs.")
                         .arg(found.unprompted)
                         .arg(found.observed)
-                        .arg(percent(found.low), percent(found.high)));
+                        .arg(intervalWords(evidence, locale)));
     }
     for (Row& row : met.rows)
         for (Text& cell : row.cells) cell.style = TextStyle::Small;

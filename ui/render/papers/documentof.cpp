@@ -12,7 +12,10 @@ std::optional<Document> documentOf(record::PaperKind kind, const PaperData& data
         case record::PaperKind::Certificate:
             return certificate(data, locale);
         case record::PaperKind::GoingHomeWithHelp:
+            if (!data.help) return std::nullopt;
             return goingHomeWithHelp(data, locale);
+        case record::PaperKind::Steps:
+            return stepsPaper(data, locale);
         case record::PaperKind::ChartNote:
             break;
     }

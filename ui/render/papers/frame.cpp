@@ -121,7 +121,7 @@ QStringList findingNames(const PaperFinding& finding) {
 }
 
 readiness::Finding asFinding(const PaperFinding& finding) {
-    return {finding.rule, finding.isMet, finding.args};
+    return {finding.rule, finding.isMet, finding.args, finding.ground};
 }
 
 QString policyFirst(const PaperData& data) {
@@ -158,18 +158,30 @@ void addNotYet(Blocks& blocks, const PaperData& data) {
     if (!table.rows.empty()) blocks.push_back(table);
 }
 
-const PaperVisit* lastDemonstration(const PaperData& data) {
-    const PaperVisit* last = nullptr;
-    for (const PaperVisit& visit : data.visits)
-        if (visit.said.way == practice::Way::ReturnDemonstration && visit.packAtHand) last = &visit;
-    return last;
-}
-
 const PaperVisit* lastChange(const PaperData& data) {
     const PaperVisit* last = nullptr;
     for (const PaperVisit& visit : data.visits)
         if (visit.change) last = &visit;
     return last;
+}
+
+std::vector<Signer> signersOf(const PaperData& data) {
+    std::vector<Signer> signers;
+    for (const PaperPart& part : data.pack.parts) {
+        const auto isFor = [&part](const PaperSignature& act) {
+            return act.isOfPack && std::ranges::find(act.parts, part.title) != act.parts.end();
+        };
+        const auto act = std::find_if(data.signatures.rbegin(), data.signatures.rend(), isFor);
+        if (act == data.signatures.rend()) continue;
+        auto known = std::ranges::find_if(signers, [&act](const Signer& one) {
+            return one.last->signedBy.by == act->signedBy.by &&
+                   one.last->signedBy.role == act->signedBy.role;
+        });
+        if (known == signers.end()) known = signers.insert(signers.end(), {&*act, {}});
+        if (known->last->signedBy.atMs < act->signedBy.atMs) known->last = &*act;
+        known->parts.push_back(part.title);
+    }
+    return signers;
 }
 
 }  // namespace render

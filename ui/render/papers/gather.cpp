@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cstdio>
 
+#include "readiness/demonstrations.h"
+
 namespace render {
 namespace {
 
@@ -114,7 +116,7 @@ PaperReadiness gatherReadiness(const Gathering& from, const readiness::Readiness
         !readiness.competencies.empty() &&
         std::ranges::all_of(readiness.competencies, &readiness::CompetencyState::isSigned);
     for (const readiness::Finding& finding : readiness.findings) {
-        PaperFinding one{finding.rule, finding.met, finding.args, {}};
+        PaperFinding one{finding.rule, finding.met, finding.args, {}, finding.ground};
         const bool namesThings = finding.rule == Rule::CriticalSteps ||
                                  finding.rule == Rule::TeachBack || finding.rule == Rule::Drills;
         if (namesThings)
@@ -131,7 +133,8 @@ std::vector<PaperSignature> gatherSignatures(const Gathering& from,
     for (const auto& act : learner.signOffs) {
         PaperSignature shown{.signedBy = from.stamp(act.origin),
                              .statement = act.said.statement,
-                             .learner = act.said.acknowledgement};
+                             .learner = act.said.acknowledgement,
+                             .isOfPack = act.said.pack.digest == from.taught.digest};
         if (act.said.acknowledgement.drawing && from.context.drawing)
             shown.drawing = from.context.drawing(*act.said.acknowledgement.drawing);
         for (const auto& [ledger, size] : act.origin.basis) shown.basisSize += size;
@@ -143,6 +146,25 @@ std::vector<PaperSignature> gatherSignatures(const Gathering& from,
     }
     return signatures;
 }
+
+/// The return demonstrations that readiness counts and that were over when the last signature for
+/// the pack was given: what a certificate may speak of.
+class Counted {
+  public:
+    Counted(const Gathering& from, const record::Learner& learner)
+        : m_all(readiness::demonstrations(from.record, learner.said.learner, from.taught)) {
+        for (const auto& act : learner.signOffs)
+            if (act.said.pack.digest == from.taught.digest)
+                m_signedBefore = std::max(m_signedBefore, act.origin.seq);
+    }
+    bool has(const record::Visit& visit) const {
+        return std::ranges::find(m_all, &visit) != m_all.end() && visit.lastSeq < m_signedBefore;
+    }
+
+  private:
+    std::vector<const record::Visit*> m_all;
+    std::uint64_t m_signedBefore = 0;
+};
 
 void gatherLearner(const Gathering& from, const record::Learner& learner, PaperData& data) {
     data.learner = learner.said;
@@ -191,14 +213,17 @@ std::optional<PaperData> gather(record::PaperKind kind, const record::Record& re
     data.pack = gatherPack(from, readiness);
     data.pack.isDraftTranslation = wasDraft(taught.pack, data.learner.language);
     data.readiness = gatherReadiness(from, readiness);
+    const Counted counted(from, *learner);
     for (const record::Visit& visit : record.visits) {
         const auto& watchers = visit.opened.watchers;
         const bool isShown = visit.opened.way == practice::Way::Show &&
                              std::ranges::find(watchers, learnerId) != watchers.end();
-        if (visit.opened.learner == learnerId || isShown)
-            data.visits.push_back(gatherVisit(from, visit));
+        if (visit.opened.learner != learnerId && !isShown) continue;
+        data.visits.push_back(gatherVisit(from, visit));
+        data.visits.back().isSigned = counted.has(visit);
     }
     gatherRemarks(from, learnerId, data);
+    if (kind == record::PaperKind::Steps) data.steps = gatherSteps(from, data.learner.language);
     return data;
 }
 

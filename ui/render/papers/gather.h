@@ -22,6 +22,8 @@ struct Gathering {
 /// The words of a step, a recovery or anything else of a pack, in the hospital's language; the id
 /// where the pack has none.
 std::string stepWords(const packs::Pack& pack, const std::string& id, const std::string& language);
+/// `learnersLanguage` is a BCP 47 tag.
+PaperSteps gatherSteps(const Gathering& from, const std::string& learnersLanguage);
 void gatherRemarks(const Gathering& from, const base::LearnerId& learner, PaperData& data);
 PaperVisit gatherVisit(const Gathering& gathering, const record::Visit& visit);
 

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QDateTime>
+#include <algorithm>
+#include <functional>
 
 #include "render/papers/sections.h"
 #include "render/words.h"
@@ -8,22 +10,48 @@
 namespace render {
 namespace {
 
+const PaperVisit* lastSigned(const PaperData& data) {
+    const auto found =
+        std::find_if(data.visits.rbegin(), data.visits.rend(), std::mem_fn(&PaperVisit::isSigned));
+    return found == data.visits.rend() ? nullptr : &*found;
+}
+
 QString shownOn(const PaperData& data, const QLocale& locale) {
     QStringList lines;
     for (const PaperVisit& visit : data.visits)
-        if (visit.said.way == practice::Way::ReturnDemonstration)
+        if (visit.isSigned)
             lines += QStringLiteral("%1: %2").arg(
                 dateWords(visit.opened.atMs, visit.opened.offsetMinutes, locale),
                 onWords(visit.said.on));
     return lines.join(QLatin1Char('\n'));
 }
 
-QString validUntil(const PaperData& data, const QLocale& locale) {
-    const PaperVisit* last = lastDemonstration(data);
-    if (!last || data.pack.validDays <= 0) return {};
+QString validUntil(const PaperData& data, const PaperVisit& last, const QLocale& locale) {
+    if (data.pack.validDays <= 0) return Papers::tr("as local policy says");
     constexpr std::int64_t dayMs = 86'400'000;
-    return dateWords(last->opened.atMs + data.pack.validDays * dayMs, last->opened.offsetMinutes,
+    return dateWords(last.opened.atMs + data.pack.validDays * dayMs, last.opened.offsetMinutes,
                      locale);
+}
+
+/// Each teacher with what they signed for, and the learner once.
+Signatures signaturesOf(const PaperData& data, const std::vector<Signer>& signers,
+                        const QLocale& locale) {
+    Signatures block;
+    const Signer* newest = &signers.front();
+    for (const Signer& one : signers) {
+        const Stamp& by = one.last->signedBy;
+        if (by.atMs > newest->last->signedBy.atMs) newest = &one;
+        QString caption = Papers::tr("%1, %2", "a role and when")
+                              .arg(roleOf(by), momentWords(by.atMs, by.offsetMinutes, locale));
+        if (signers.size() > 1)
+            caption += QLatin1Char('\n') + Papers::tr("for: %1").arg(joinedWords(one.parts));
+        block.lines.push_back({isolated(plain(by.by)), caption});
+    }
+    const PaperSignature& last = *newest->last;
+    block.lines.push_back({isolated(plain(data.learner.name)),
+                           Papers::tr("Learner: %1").arg(acknowledgedWords(last.learner.how)),
+                           QByteArray::fromStdString(last.drawing)});
+    return block;
 }
 
 void addCalls(Table& table, const PaperData& data) {
@@ -58,7 +86,9 @@ void addVoids(Blocks& blocks) {
 }  // namespace
 
 std::optional<Document> certificate(const PaperData& data, const QLocale& locale) {
-    if (!data.readiness.isReady || !data.readiness.isAllSigned || data.signatures.empty())
+    const PaperVisit* last = lastSigned(data);
+    const std::vector<Signer> signers = signersOf(data);
+    if (!data.readiness.isReady || !data.readiness.isAllSigned || signers.empty() || !last)
         return std::nullopt;
     Document document = framed(data, Papers::tr("Certificate"), Identified::ByBirth, locale);
     Blocks& blocks = document.blocks;
@@ -73,22 +103,13 @@ std::optional<Document> certificate(const PaperData& data, const QLocale& locale
     for (const PaperPart& part : data.pack.parts) parts.push_back(part.title);
     addKeyValue(table, Papers::tr("Competencies"), joinedWords(parts));
     addKeyValue(table, Papers::tr("On whom"), shownOn(data, locale));
-    if (const PaperVisit* last = lastDemonstration(data))
-        addKeyValue(table, Papers::tr("With which kit"), kitWords(last->said.kit));
-    addKeyValue(table, Papers::tr("Valid until"), validUntil(data, locale));
+    addKeyValue(table, Papers::tr("With which kit"), kitWords(last->said.kit));
+    addKeyValue(table, Papers::tr("Valid until"), validUntil(data, *last, locale));
     makeLarge(table);
     blocks.push_back(table);
     addVoids(blocks);
-    const PaperSignature& last = data.signatures.back();
     blocks.push_back(Heading{Papers::tr("Signed")});
-    blocks.push_back(Signatures{
-        {{isolated(plain(last.signedBy.by)),
-          Papers::tr("%1, %2", "a role and when")
-              .arg(roleOf(last.signedBy),
-                   momentWords(last.signedBy.atMs, last.signedBy.offsetMinutes, locale))},
-         {isolated(plain(data.learner.name)),
-          Papers::tr("Learner: %1").arg(acknowledgedWords(last.learner.how)),
-          QByteArray::fromStdString(last.drawing)}}});
+    blocks.push_back(signaturesOf(data, signers, locale));
     blocks.push_back(Space{12});
     addCautions(blocks, data, 1);
     return document;
@@ -129,50 +150,6 @@ Document goingHomeWithHelp(const PaperData& data, const QLocale& locale) {
     addBlankSignatures(blocks);
     blocks.push_back(Space{12});
     addCautions(blocks, data, 1);
-    return document;
-}
-
-Document bilingualSteps(const packs::Pack& pack, const std::string& hospitalLanguage,
-                        const std::string& learnerLanguage, const PaperData& data,
-                        const QLocale& locale) {
-    const auto in = [&pack](const packs::Text& text, const std::string& language) {
-        return plain(packs::text(pack, text, language));
-    };
-    Document document =
-        framed(data, Papers::tr("Steps in two languages"), Identified::ByBirth, locale);
-    Blocks& blocks = document.blocks;
-    const auto pair = [&](const packs::Text& text, TextStyle style) {
-        return Row{
-            {{{}, style}, {in(text, hospitalLanguage), style}, {in(text, learnerLanguage), style}}};
-    };
-    const std::vector<Column> columns{
-        {{}, 0, 20, Align::End}, {{}, 1, 0, Align::Own}, {{}, 1, 0, Align::Own}};
-    blocks.push_back(Table{columns, {pair(pack.title, TextStyle::Lead)}, Rules::None});
-    const auto translation = pack.translations.find(learnerLanguage);
-    if (translation != pack.translations.end() &&
-        translation->second.state == packs::TranslationState::Draft)
-        addText(blocks,
-                Papers::tr("This translation is a draft: no qualified translator has signed it "
-                           "off yet."),
-                TextStyle::SmallStrong);
-    int number = 0;
-    for (const packs::Competency& part : pack.competencies) {
-        blocks.push_back(Space{10});
-        blocks.push_back(Table{columns, {pair(part.title, TextStyle::Heading)}, Rules::None});
-        Table table{columns, {}};
-        for (const packs::Step& step : part.steps) {
-            Row row = pair(step.doText, TextStyle::Large);
-            row.cells[0].text = QString::number(++number);
-            table.rows.push_back(row);
-        }
-        blocks.push_back(table);
-    }
-    blocks.push_back(Space{12});
-    for (const packs::Caution& caution : pack.cautions)
-        blocks.push_back(
-            CautionBox{caution.level,
-                       signalWords(caution.level),
-                       {in(caution.text, hospitalLanguage), in(caution.text, learnerLanguage)}});
     return document;
 }
 

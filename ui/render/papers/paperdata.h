@@ -41,6 +41,7 @@ struct PaperData {
     std::optional<Stamp> helpDecided;
     std::vector<PaperRemark> addenda, lateEntries;
     std::vector<std::string> unknown;
+    std::optional<PaperSteps> steps;  ///< only of the paper that shows them
 
     template <class V>
     void fields(V& v) {
@@ -53,7 +54,7 @@ struct PaperData {
         v("visits", visits), v("questions", questions), v("drills", drills);
         v("readiness", readiness), v("signatures", signatures), v("help", help);
         v("help_decided", helpDecided), v("addenda", addenda), v("late", lateEntries);
-        v("unknown", unknown);
+        v("unknown", unknown), v("steps", steps);
     }
 };
 

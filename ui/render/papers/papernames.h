@@ -11,6 +11,14 @@
 namespace base {
 
 template <>
+struct Names<readiness::Ground> {
+    static constexpr std::array<std::pair<readiness::Ground, const char*>, 3> all{{
+        {readiness::Ground::Seen, "seen"},
+        {readiness::Ground::NothingYet, "nothing-yet"},
+        {readiness::Ground::NotAsked, "not-asked"},
+    }};
+};
+template <>
 struct Names<practice::PhaseEnd> {
     static constexpr std::array<std::pair<practice::PhaseEnd, const char*>, 4> all{{
         {practice::PhaseEnd::Running, "running"},

@@ -99,9 +99,11 @@ struct PaperFinding {
     readiness::Rule rule = readiness::Rule::Consent;
     bool isMet = false;
     std::vector<std::string> args, names;  ///< names: the texts of the ids among args
+    readiness::Ground ground = readiness::Ground::Seen;
     template <class V>
     void fields(V& v) {
         v("rule", rule), v("met", isMet), v("args", args), v("names", names);
+        v("ground", ground);
     }
 };
 
@@ -123,11 +125,51 @@ struct PaperSignature {
     std::vector<std::string> parts;
     record::Acknowledgement learner;
     std::uint64_t basisSize = 0;
-    std::string drawing;  ///< SVG; its digest stands in `learner`, so it is not said in fields()
+    bool isOfPack = true;  ///< of the pack this paper is about
+    std::string drawing;   ///< SVG; its digest stands in `learner`, so it is not said in fields()
     template <class V>
     void fields(V& v) {
         v("signed_by", signedBy), v("statement", statement), v("parts", parts);
-        v("learner", learner), v("basis", basisSize);
+        v("learner", learner), v("basis", basisSize), v("of_pack", isOfPack);
+    }
+};
+
+/// A sentence in the hospital's language and in the learner's; the second may be missing.
+struct PaperPair {
+    std::string ours, theirs;
+    template <class V>
+    void fields(V& v) {
+        v("ours", ours), v("theirs", theirs);
+    }
+};
+
+struct PaperStepsPart {
+    PaperPair title;
+    std::vector<PaperPair> steps;
+    template <class V>
+    void fields(V& v) {
+        v("title", title), v("steps", steps);
+    }
+};
+
+struct PaperCautionPair {
+    packs::Level level = packs::Level::Caution;
+    PaperPair text;
+    template <class V>
+    void fields(V& v) {
+        v("level", level), v("text", text);
+    }
+};
+
+/// The steps of the pack to take home.
+struct PaperSteps {
+    std::string language;  ///< the learner's; "" when it is the hospital's or the pack lacks it
+    PaperPair title;
+    std::vector<PaperStepsPart> parts;
+    std::vector<PaperCautionPair> cautions;
+    template <class V>
+    void fields(V& v) {
+        v("language", language), v("title", title), v("parts", parts), v("cautions", cautions);
     }
 };
 

@@ -15,21 +15,21 @@ Document chartRecord(const PaperData& data, const QLocale& locale);
 /// Nothing unless the rules say ready and every competency is signed.
 std::optional<Document> certificate(const PaperData& data, const QLocale& locale);
 
-/// What is handed over while the rules say not yet.
+/// What is handed over while the rules say not yet: who helps, until when. What nobody decided is
+/// said to be so.
 Document goingHomeWithHelp(const PaperData& data, const QLocale& locale);
+
+/// The steps to take home, in the hospital's language and beside it in the learner's, when the pack
+/// has that one too. Nothing when the data was gathered for another paper.
+std::optional<Document> stepsPaper(const PaperData& data, const QLocale& locale);
 
 /// At most 15 lines of plain text, for copying into a chart.
 QString chartNote(const PaperData& data, const QLocale& locale);
 constexpr int mostNoteLines = 15;
 
-/// The paper of this kind. Nothing where there is none: a certificate too early, and the chart
-/// note, which is plain text.
+/// The paper of this kind. Nothing where there is none: a certificate too early, going home with
+/// help that nobody decided, and the chart note, which is plain text.
 std::optional<Document> documentOf(record::PaperKind kind, const PaperData& data,
                                    const QLocale& locale);
-
-/// The steps of a pack in two languages beside each other; the reader's own on the outside.
-Document bilingualSteps(const packs::Pack& pack, const std::string& hospitalLanguage,
-                        const std::string& learnerLanguage, const PaperData& data,
-                        const QLocale& locale);
 
 }  // namespace render

@@ -122,6 +122,7 @@ struct PaperVisit {
     std::int64_t endedMs = 0;
     practice::Ending ending = practice::Ending::Open;
     practice::OpenVisit said;
+    bool isSigned = false;   ///< a return demonstration that counts and that a signature is for
     bool packAtHand = true;  ///< else nothing but the opening can be shown
     std::vector<std::string> teachers, watchers;
     bool takenOver = false, suspendNoticed = false;
@@ -138,7 +139,8 @@ struct PaperVisit {
     template <class V>
     void fields(V& v) {
         v("opened", opened), v("ended_ms", endedMs), v("ending", ending), v("said", said);
-        v("pack_at_hand", packAtHand), v("teachers", teachers), v("watchers", watchers);
+        v("signed", isSigned), v("pack_at_hand", packAtHand), v("teachers", teachers),
+            v("watchers", watchers);
         v("taken_over", takenOver), v("suspend_noticed", suspendNoticed), v("steps", steps);
         v("ways_back", waysBack), v("trail", trail), v("lapses", lapses);
         v("readings", readings);

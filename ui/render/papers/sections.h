@@ -34,7 +34,13 @@ void addNotYet(Blocks& blocks, const PaperData& data);
 /// As large as people read at home who are not used to such papers.
 void makeLarge(Table& table);
 QString roleOf(const Stamp& stamp);
-const PaperVisit* lastDemonstration(const PaperData& data);
+/// A teacher, the last of their acts, and the competencies of the pack that they signed last.
+struct Signer {
+    const PaperSignature* last = nullptr;
+    std::vector<std::string> parts;
+};
+/// In the order of the competencies.
+std::vector<Signer> signersOf(const PaperData& data);
 const PaperVisit* lastChange(const PaperData& data);
 
 void addPeople(Blocks& blocks, const PaperData& data, const QLocale& locale);

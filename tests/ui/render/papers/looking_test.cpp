@@ -40,7 +40,7 @@ TEST(Papers, AreWrittenForLookingAt) {
     one.visits.erase(one.visits.begin(), one.visits.end() - 1);
     write("paper_one_chart.pdf", chartRecord(one, english()));
     const Sample hands(Stage::NotYet, "clean-hands");
-    write("paper_es_steps.pdf", bilingualSteps(hands.pack(), "en", "es", hands.data(), english()));
+    write("paper_es_steps.pdf", *stepsPaper(hands.steps("es"), english()));
     std::fputs(qUtf8Printable(chartNote(notYet, english())), stderr);
 }
 

@@ -200,8 +200,10 @@ TEST(Certificate, SaysOnWhomWithWhatUntilWhenAndNoRecordNumber) {
 TEST(GoingHome, SaysWhoDoesWhatUntilThen) {
     const PaperData data = withHelp(notYet().data());
     const Pdf pdf(goingHomeWithHelp(data, english()));
-    for (const char* words : {"Going home with help", "the home nurse", "Tuesday, 1 December 2026",
-                              "555 0100", "Two steps still need a cue", "Why not yet"})
+    for (const char* words :
+         {"Going home with help", "the home nurse", "Tuesday, 1 December 2026", "555 0100",
+          "Two steps still need a cue", "Why not yet", "Who decided", "Solveig Aranda",
+          "Who was told", "Amara and Teodor Okonjo"})
         EXPECT_TRUE(pdf.text().contains(q(words))) << words;
 }
 

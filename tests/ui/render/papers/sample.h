@@ -18,6 +18,8 @@ class Sample {
 
     /// `language`: the hospital's, for the words of the pack.
     PaperData data(const std::string& language = "en") const;
+    /// Of the steps to take home, the hospital's words English.
+    PaperData steps(const std::string& learnersLanguage) const;
     support::Ward& ward() { return m_ward; }
     const packs::Pack& pack() const { return m_ward.taught().pack; }
 
@@ -25,6 +27,8 @@ class Sample {
     void guidedVisit();
     void visitWithLapse();
     void changeOnPatient();
+    PaperData gathered(record::PaperKind kind, const record::Record& record,
+                       const std::string& language) const;
 
     mutable support::Ward m_ward;
 };

@@ -88,7 +88,8 @@ void Sample::changeOnPatient() {
     m_ward.must(practice::CloseVisit{});
 }
 
-PaperData Sample::data(const std::string& language) const {
+PaperData Sample::gathered(record::PaperKind kind, const record::Record& record,
+                           const std::string& language) const {
     const desk::RecordView& view = m_ward.desk().view();
     PaperContext context{
         .ward = view.ward,
@@ -98,11 +99,20 @@ PaperData Sample::data(const std::string& language) const {
         .language = language,
         .version = "0.1.0",
         .drawing = [this](const std::string& digest) { return m_ward.desk().drawing(digest); }};
-    const auto data =
-        gather(record::PaperKind::Chart, *view.record, m_ward.learner(), m_ward.taught(),
-               *m_ward.desk().readinessOf(m_ward.learner()), view.house, context);
+    const auto data = gather(kind, record, m_ward.learner(), m_ward.taught(),
+                             *m_ward.desk().readinessOf(m_ward.learner()), view.house, context);
     EXPECT_TRUE(data.has_value());
     return data.value_or(PaperData{});
+}
+
+PaperData Sample::data(const std::string& language) const {
+    return gathered(record::PaperKind::Chart, *m_ward.desk().view().record, language);
+}
+
+PaperData Sample::steps(const std::string& learnersLanguage) const {
+    record::Record record = *m_ward.desk().view().record;
+    record.learners.front().said.language = learnersLanguage;
+    return gathered(record::PaperKind::Steps, record, "en");
 }
 
 const QLocale& english() {
@@ -117,7 +127,7 @@ std::vector<std::pair<std::string, Document>> everyPaper(const PaperData& data,
     std::vector<std::pair<std::string, Document>> papers{
         {"chart", chartRecord(data, locale)},
         {"home", goingHomeWithHelp(data, locale)},
-        {"steps", bilingualSteps(hands.pack(), "en", language, data, locale)}};
+        {"steps", *stepsPaper(hands.steps(language), locale)}};
     if (auto document = certificate(data, locale)) papers.push_back({"certificate", *document});
     return papers;
 }
