@@ -8,7 +8,7 @@
 #include <QStandardPaths>
 #include <cstdio>
 
-#include "cli/command.h"
+#include "cli/commandline.h"
 #include "compose.h"
 #include "look.h"
 #include "main/entrance.h"
@@ -105,7 +105,7 @@ int openWindows(int argc, char** argv) {
     QApplication::setApplicationName(QStringLiteral("ninebark"));
     const auto wanted = asked(QApplication::arguments().mid(1));
     if (!wanted) {
-        std::fputs("ninebark: usage: ninebark [--real] [--data DIR] [COMMAND ...]\n", stderr);
+        std::fprintf(stderr, "ninebark: usage: ninebark %s [COMMAND ...]\n", windowsUsage);
         return static_cast<int>(ExitCode::Usage);
     }
     render::speak(QLocale());

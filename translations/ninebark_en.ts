@@ -1105,10 +1105,6 @@ Said differently before: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2353,6 +2349,10 @@ Taught by %2</source>
     <message>
         <source>%1 to %2</source>
         <comment>from a share to a share</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done by</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

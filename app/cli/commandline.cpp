@@ -26,11 +26,17 @@ bool beginsWith(const std::vector<std::string>& words, const std::vector<std::st
     return words.size() >= name.size() && std::equal(name.begin(), name.end(), words.begin());
 }
 
-void explain(const CommandList& commands, const std::string& firstWord, std::ostream& err) {
-    err << "usage:\n";
+bool asksForHelp(const std::string& word) {
+    return word == "--help" || word == "-h" || word == "help";
+}
+
+/// Of the commands that begin with this word; of all, and of the windows, when there is none.
+void explain(const CommandList& commands, const std::string& firstWord, std::ostream& out) {
+    out << "usage:\n";
+    if (firstWord.empty()) out << "  ninebark " << windowsUsage << '\n';
     for (const auto& command : commands)
-        if (wordsOf(command->name()).front() == firstWord)
-            err << "  ninebark " << command->name() << ' ' << command->usage() << '\n';
+        if (firstWord.empty() || wordsOf(command->name()).front() == firstWord)
+            out << "  ninebark " << command->name() << ' ' << command->usage() << '\n';
 }
 
 }  // namespace
@@ -52,6 +58,10 @@ std::optional<ExitCode> runCommand(const std::vector<std::string>& words, std::o
                                    std::ostream& err) {
     if (words.empty()) return std::nullopt;
     const CommandList commands = allCommands();
+    if (asksForHelp(words.front())) {
+        explain(commands, {}, out);
+        return ExitCode::Done;
+    }
     bool isFirstWordKnown = false;
     for (const auto& command : commands) {
         const std::vector<std::string> name = wordsOf(command->name());
@@ -63,8 +73,9 @@ std::optional<ExitCode> runCommand(const std::vector<std::string>& words, std::o
             err << "usage: ninebark " << command->name() << ' ' << command->usage() << '\n';
         return code;
     }
-    if (!isFirstWordKnown) return std::nullopt;
-    explain(commands, words.front(), err);
+    // What begins with a dash is for the windows.
+    if (!isFirstWordKnown && words.front().starts_with('-')) return std::nullopt;
+    explain(commands, isFirstWordKnown ? words.front() : std::string(), err);
     return ExitCode::Usage;
 }
 

@@ -11,12 +11,15 @@
 
 namespace app {
 
+/// What opens the windows.
+inline constexpr const char* windowsUsage = "[--real] [--data DIR]";
+
 /// Every command there is.
 CommandList allCommands();
 
-/// Runs the command these words (without the program's name) call. Nothing when they call none;
-/// then the windows are opened. A first word that begins a command but not the second is wrong
-/// usage.
+/// Runs the command these words (without the program's name) call; "help" tells of all. Nothing
+/// when there is no word or the first begins with a dash: then the windows are opened. Any other
+/// word that is no command, or begins one without its second word, is wrong usage.
 std::optional<ExitCode> runCommand(const std::vector<std::string>& words, std::ostream& out,
                                    std::ostream& err);
 

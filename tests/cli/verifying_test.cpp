@@ -15,11 +15,11 @@ class MeanwhileCodec : public ledger::Codec {
   public:
     explicit MeanwhileCodec(std::function<void()> act) : m_act(std::move(act)) {}
     bool seals() const override { return false; }
-    base::Result<ledger::Closed> close(const nlohmann::json& head,
+    base::Result<ledger::Closed> close(const ledger::Binding& head,
                                        const std::string& body) override {
         return m_plain->close(head, body);
     }
-    base::Result<std::optional<std::string>> open(const nlohmann::json& head,
+    base::Result<std::optional<std::string>> open(const ledger::Binding& head,
                                                   const ledger::Closed& closed) override {
         if (m_act) std::exchange(m_act, nullptr)();
         return m_plain->open(head, closed);

@@ -153,13 +153,13 @@ void addChange(Blocks& blocks, const PaperData& data, const QLocale& locale) {
         return addText(blocks, Papers::tr("No change on the patient is recorded."),
                        TextStyle::Quiet);
     Table table = keyValues();
-    addKeyValue(table, Papers::tr("Done"), stampWords(*visit->changed, locale));
     addKeyValue(
-        table, Papers::tr("Who"),
+        table, Papers::tr("Done by"),
         visit->said.way == practice::Way::Show || visit->takenOver
             ? isolated(joinedWords(visit->teachers))
             : Papers::tr("%1, taught by %2")
                   .arg(isolated(plain(data.learner.name)), isolated(joinedWords(visit->teachers))));
+    addKeyValue(table, Papers::tr("Written down by"), stampWords(*visit->changed, locale));
     addKeyValue(table, Papers::tr("Initials on the label"), plain(visit->change->initials));
     addKeyValue(table, Papers::tr("Dressing"), plain(visit->dressing));
     addKeyValue(table, Papers::tr("Kit"), kitWords(visit->said.kit));

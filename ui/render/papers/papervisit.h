@@ -10,21 +10,10 @@
 #include "practice/events.h"
 #include "practice/state.h"
 #include "render/lanes.h"
+#include "render/papers/stamp.h"
 
 /// One visit as papers show it: ids are words, people are names. Times in milliseconds.
 namespace render {
-
-/// Who said it and when: both times, for a late entry shows both.
-struct Stamp {
-    std::string entry, by, role;
-    std::int64_t atMs = 0, wallMs = 0;
-    int offsetMinutes = 0;
-    template <class V>
-    void fields(V& v) {
-        v("entry", entry), v("by", by), v("role", role), v("at_ms", atMs), v("wall_ms", wallMs);
-        v("offset", offsetMinutes);
-    }
-};
 
 struct PaperPhase {
     std::string id, label;

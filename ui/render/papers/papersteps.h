@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "render/papers/papernames.h"
+
+/// What the paper of the steps to take home shows.
+namespace render {
+
+/// A sentence in the hospital's language and in the learner's; the second may be missing.
+struct PaperPair {
+    std::string ours, theirs;
+    template <class V>
+    void fields(V& v) {
+        v("ours", ours), v("theirs", theirs);
+    }
+};
+
+struct PaperStepsPart {
+    PaperPair title;
+    std::vector<PaperPair> steps;
+    template <class V>
+    void fields(V& v) {
+        v("title", title), v("steps", steps);
+    }
+};
+
+struct PaperCautionPair {
+    packs::Level level = packs::Level::Caution;
+    PaperPair text;
+    template <class V>
+    void fields(V& v) {
+        v("level", level), v("text", text);
+    }
+};
+
+/// The steps of the pack to take home.
+struct PaperSteps {
+    std::string language;  ///< the learner's; "" when it is the hospital's or the pack lacks it
+    PaperPair title;
+    std::vector<PaperStepsPart> parts;
+    std::vector<PaperCautionPair> cautions;
+    template <class V>
+    void fields(V& v) {
+        v("language", language), v("title", title), v("parts", parts), v("cautions", cautions);
+    }
+};
+
+}  // namespace render
