@@ -52,7 +52,7 @@ void paintOpen(QPainter& painter, const QRectF& rect, const Theme& theme, double
 
 void paintName(QPainter& painter, const BarPlace& bar, const Theme& theme) {
     if (bar.name.isEmpty()) return;
-    painter.setFont(laneBarFont(theme, bar.rect.height()));
+    painter.setFont(laneNoteFont(theme));
     painter.setPen(bar.kind == BarKind::Held ? theme.on(Role::Leaf) : theme.color(Role::Ink));
     painter.drawText(bar.rect, int(Qt::AlignCenter) | Qt::TextDontClip, bar.name);
 }

@@ -28,10 +28,12 @@ struct Measures {
           label(laneLabelFont(theme, density), const_cast<QPaintDevice*>(&device)),
           note(laneNoteFont(theme), const_cast<QPaintDevice*>(&device)),
           gap(Theme::gap(Gap::Hair) * unit),
-          bar(density == Density::Full ? std::max(label.height() * 0.8, 12 * unit)
-                                       : label.ascent() * (isSlim ? 0.6 : 0.95)),
-          row(density == Density::Full ? std::max(label.height(), bar) : label.ascent() * 1.16),
-          inBar(laneBarFont(theme, bar), const_cast<QPaintDevice*>(&device)) {}
+          bar(isSlim ? label.ascent() * 0.6
+              : density == Density::Full
+                  ? std::max({label.height() * 0.8, 12 * unit, note.height()})
+                  : note.height()),
+          row(density == Density::Full ? std::max(label.height(), bar)
+                                       : std::max(label.ascent() * 1.16, bar)) {}
 
     double unit;
     bool isSlim;
@@ -41,7 +43,6 @@ struct Measures {
     double gap;
     double bar;
     double row;
-    QFontMetricsF inBar;
     double widestName = 0;  ///< of the lanes
     bool isMirrored = false;
 };
@@ -89,7 +90,7 @@ BarPlace barPlace(const Bar& bar, const Axis& axis, double top, const Measures& 
     const double wanted = axis.x(bar.toMs) - left;
     const double least = std::min(leastBar * measures.unit, axis.right() - left);
     BarPlace place{QRectF(left, top, std::max(wanted, least), measures.bar), bar.kind, {}};
-    const double needed = measures.inBar.horizontalAdvance(bar.name) + 2 * measures.gap;
+    const double needed = measures.note.horizontalAdvance(bar.name) + 2 * measures.gap;
     if (!measures.isSlim && needed <= place.rect.width()) place.name = bar.name;
     return place;
 }
@@ -233,12 +234,6 @@ QFont laneLabelFont(const Theme& theme, Density density) {
 }
 
 QFont laneNoteFont(const Theme& theme) { return theme.font(TextSize::Note); }
-
-QFont laneBarFont(const Theme& theme, double barHeight) {
-    QFont font = laneNoteFont(theme);
-    font.setPixelSize(std::max(1, int(barHeight * 0.78)));
-    return font;
-}
 
 LanesLayout layOutLanes(const LanesData& data, const Theme& theme, const QRectF& area,
                         const QPaintDevice& device) {

@@ -60,7 +60,5 @@ LanesLayout layOutLanes(const LanesData& data, const Theme& theme, const QRectF&
 
 QFont laneLabelFont(const Theme& theme, Density density);
 QFont laneNoteFont(const Theme& theme);
-/// For the names in bars of this height.
-QFont laneBarFont(const Theme& theme, double barHeight);
 
 }  // namespace render

@@ -32,7 +32,7 @@ TEST(Harmless, TakesOutControlAndDirectionSignsAndKeepsNames) {
 TEST(WordsField, SaysInPlaceThatANameIsTooLong) {
     ui::Look::instance();
     ui::WordsField field(words("Name"), words("name"), ui::Must::Fill);
-    field.setWords(QString(300, u'a'));
+    field.setWords(QString(301, u'a'));
     EXPECT_FALSE(field.check());
     EXPECT_TRUE(field.problem().contains(words("300")));
     field.setWords(words("Amara"));

@@ -89,7 +89,7 @@ TEST_F(SettingsPageTest, WithoutTheNumberOfTheTeamNothingIsSaved) {
     EXPECT_EQ(entries().size(), before);
     EXPECT_EQ(QApplication::focusWidget(), find("unitTeamNow"));
     EXPECT_TRUE(find("unitTeamNow")->accessibleDescription().contains(QStringLiteral("empty")));
-    type("unitTeamNow", QString(300, u'5'));
+    type("unitTeamNow", QString(301, u'5'));
     press("settings.primary");
     EXPECT_EQ(entries().size(), before);
     EXPECT_TRUE(find("unitTeamNow")->accessibleDescription().contains(QStringLiteral("300")));
