@@ -2601,10 +2601,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 (may be left out)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Said differently: %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2641,6 +2637,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>Write the plan in a few words first; what was heard is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (not essential)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

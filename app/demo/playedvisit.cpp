@@ -104,6 +104,7 @@ int play(Composed& ward, base::ManualClock& clock, const Playing& playing) {
     window.show();
     window.activateWindow();
     WindowPlayer nurse(window, *ward.desk, clock, out);
+    nurse.picture(QStringLiteral("list"));
     nurse.type(QStringLiteral("search"), QStringLiteral("okonjo"));
     nurse.press(QStringLiteral("card.") + QString::fromStdString(card.learner.text()));
     if (!startVisit(nurse) || !ward.desk->view().openVisit || !nurse.playVisit())
@@ -116,6 +117,8 @@ int play(Composed& ward, base::ManualClock& clock, const Playing& playing) {
     if (!savePaper(nurse, *ward.desk, out, "chart") ||
         !savePaper(nurse, *ward.desk, out, "certificate"))
         return saidTrouble(nurse.trouble());
+    if (!nurse.press(QStringLiteral("paperKind.chart-note"))) return saidTrouble(nurse.trouble());
+    nurse.picture(QStringLiteral("papers-chart-note"));
     return 0;
 }
 

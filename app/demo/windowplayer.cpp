@@ -208,6 +208,7 @@ bool WindowPlayer::playAskBack(const procedure::Taught& taught) {
         if (!press(QStringLiteral("drill-%1-unprompted").arg(QString::fromStdString(drill.id))))
             return false;
     }
+    picture(QStringLiteral("drills"));
     return true;
 }
 

@@ -14,7 +14,7 @@ while read -r file; do
     [[ -s $file ]] || { echo "$file was named and is not there"; exit 1; }
     [[ $file != *.png ]] || pictures=$((pictures + 1))
 done <"$folder/named"
-((pictures >= 8)) || { echo "only $pictures pictures"; exit 1; }
+((pictures >= 14)) || { echo "only $pictures pictures"; exit 1; }
 for paper in chart certificate; do
     words=$(pdftotext "$folder/out/$paper.pdf" - | tr '\n' ' ')
     for wanted in "Invented people, not a chart" "imulated clock" "Okonjo"; do

@@ -91,7 +91,7 @@ void AskBackPage::showQuestion() {
         entries.push_back(
             {utf(point.id), point.essential
                                 ? utf(inTeachers(point.text))
-                                : tr("%1 (may be left out)").arg(utf(inTeachers(point.text)))});
+                                : tr("%1 (not essential)").arg(utf(inTeachers(point.text)))});
     m_points->setEntries(entries);
     const bool isAsking = !standing.isAll && !standing.needsPlan;
     m_listen->setVisible(!standing.needsPlan);

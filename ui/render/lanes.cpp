@@ -107,7 +107,13 @@ void paintSpan(QPainter& painter, const SpanPlace& span, const Theme& theme, dou
     if (span.text.isEmpty()) return;
     painter.setPen(lanePen(theme.color(Role::QuietInk), 0.8 * unit));
     painter.drawLine(span.leader);
-    painter.setPen(ink);
+}
+
+// On its own ground: lines of other spans and of lapses go behind it.
+void paintSpanLabel(QPainter& painter, const SpanPlace& span, const Theme& theme, double unit) {
+    if (span.text.isEmpty()) return;
+    painter.fillRect(span.label, theme.color(Role::Paper));
+    painter.setPen(theme.color(span.isShort ? Role::Brick : Role::Ink));
     if (span.isShort) paintShortMark(painter, span.label, unit);
     painter.drawText(span.label, int(Qt::AlignRight | Qt::AlignVCenter) | Qt::TextDontClip,
                      span.text);
@@ -181,6 +187,7 @@ void paintLanes(QPainter& painter, const QRectF& area, const LanesData& data, co
     paintNotches(painter, layout, theme);
     for (const LanePlace& lane : layout.lanes) {
         for (const SpanPlace& span : lane.spans) paintSpan(painter, span, theme, layout.unit);
+        for (const SpanPlace& span : lane.spans) paintSpanLabel(painter, span, theme, layout.unit);
     }
     paintNow(painter, layout, theme);
     painter.restore();

@@ -65,6 +65,25 @@ TEST(LanesGeometry, BarsLieWhereTheirTimesAre) {
     EXPECT_NEAR(layout.plot.right(), lanesWidth, 0.01);
 }
 
+TEST(LanesGeometry, NoLineOfALapseStrikesANumber) {
+    LanesData data = aVisit();
+    data.notches = {{75'500, QStringLiteral("A")}};  // in the middle of the first span
+    const LanesLayout layout = lanesLayout(data);
+    const QRect number = layout.lanes[0].spans[0].label.toAlignedRect();
+    ASSERT_TRUE(number.contains(QPoint(int(layout.notches[0].x), number.center().y())));
+    const QImage image = lanesImage(data, Theme::light());
+    const auto isRed = [&image](int x, int y) {
+        return qRed(image.pixel(x, y)) > qGreen(image.pixel(x, y)) + 40;
+    };
+    bool isLineAbove = false;
+    for (int y = number.top() - 8; y <= number.bottom() - 2; ++y)
+        for (int x = number.left(); x <= number.right(); ++x) {
+            isLineAbove = isLineAbove || (y < number.top() && isRed(x, y));
+            EXPECT_FALSE(y > number.top() && isRed(x, y)) << x << ' ' << y;
+        }
+    EXPECT_TRUE(isLineAbove) << "it is drawn, and goes behind";
+}
+
 TEST(LanesGeometry, NamesStandWhereReadingStartsAndTimeRunsRight) {
     LanesData data = aVisit();
     data.direction = Qt::RightToLeft;
