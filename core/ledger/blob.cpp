@@ -15,9 +15,29 @@ using base::Code;
 using base::Error;
 using nlohmann::json;
 
-/// No pack and no drawing begins so.
-const std::string sealedBlobMark = "\x01sealed-blob-2\n";
 constexpr std::size_t saltBytes = 32;
+
+/// What a sealed one begins with; no pack and no drawing begins so.
+struct Form {
+    std::string_view mark;
+    std::size_t saltBytes;
+};
+constexpr Form presentForm{"\x01sealed-blob-2\n", saltBytes};
+constexpr Form formerForm{"\x01sealed-blob-1\n", 0};
+
+const Form* formOf(std::string_view stored) {
+    for (const Form* form : {&presentForm, &formerForm})
+        if (stored.starts_with(form->mark)) return form;
+    return nullptr;
+}
+
+/// Whose it is, as an open row says; nothing when it says so of nobody.
+std::optional<base::PatientId> subjectOf(const json& row) {
+    const auto subject = row.find("subject");
+    if (subject == row.end() || !subject->is_string()) return std::nullopt;
+    const auto read = base::PatientId::parse(subject->get<std::string>());
+    return read ? std::optional(*read) : std::nullopt;
+}
 
 Binding bindingOf(const std::string& digest, const base::PatientId& subject) {
     const auto text = [&](const Closed& closed) {
@@ -72,23 +92,23 @@ base::Result<KeptBlob> keptBlob(Codec& codec, const std::string& bytes,
                           {"nonce", toBase64Url(closed->nonce)},
                           {"subject", subject->text()}});
     if (!row) return row.error();
-    return KeptBlob{digest, sealedBlobMark + *row};
+    return KeptBlob{digest, std::string(presentForm.mark) + *row};
 }
 
 base::Result<std::optional<std::string>> openedBlob(Codec& codec, const std::string& digest,
                                                     const std::string& stored) {
-    if (!stored.starts_with(sealedBlobMark)) return checked(digest, stored);
-    const json row = json::parse(stored.substr(sealedBlobMark.size()), nullptr, false);
+    const Form* const form = formOf(stored);
+    if (!form) return checked(digest, stored);
+    const json row = json::parse(stored.substr(form->mark.size()), nullptr, false);
     const auto closed = row.is_object() ? readClosed(row) : std::nullopt;
-    const auto subject = base::PatientId::parse(
-        row.is_object() ? row.value("subject", std::string()) : std::string());
+    const auto subject = row.is_object() ? subjectOf(row) : std::nullopt;
     if (!closed || !subject) return Error{Code::StoreBlobWrong, {digest}};
     auto bytes = codec.open(bindingOf(digest, *subject), *closed);
     if (!bytes || !*bytes) return bytes;
     auto salted = checked(digest, std::move(**bytes));
     if (!salted) return salted;
-    if ((*salted)->size() < saltBytes) return Error{Code::StoreBlobWrong, {digest}};
-    return std::optional<std::string>((*salted)->substr(saltBytes));
+    if ((*salted)->size() < form->saltBytes) return Error{Code::StoreBlobWrong, {digest}};
+    return std::optional<std::string>((*salted)->substr(form->saltBytes));
 }
 
 }  // namespace ledger
