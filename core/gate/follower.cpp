@@ -172,12 +172,24 @@ bool Follower::takeEpoch(const ChangeAccess& said, const std::string& sealedUnde
     return !begins || m_epochs.try_emplace(said.epoch, number, said.epochDigest).second;
 }
 
-/// Whoever keeps their keys says the same of them as before.
+/// Whoever keeps their keys says the same of them as before; whoever gets keys gets some that
+/// nobody has or had.
 bool Follower::fitsKeys(const ChangeAccess& said) const {
-    const bool keepsThem =
-        said.what == AccessChange::NewPassphrase || said.what == AccessChange::RaisedCost;
     const std::string& box = m_people.at(said.staff).box;
-    return !keepsThem || said.box.empty() || box.empty() || said.box == box;
+    switch (said.what) {
+        case AccessChange::NewPassphrase:
+        case AccessChange::RaisedCost:
+            return said.box.empty() || box.empty() || said.box == box;
+        case AccessChange::Founded:
+        case AccessChange::Admitted:
+        case AccessChange::Reset:
+        case AccessChange::Recovered:
+            return !m_kids.contains(said.kid);
+        case AccessChange::Retired:
+        case AccessChange::NewRecovery:
+            return true;
+    }
+    return false;
 }
 
 void Follower::takeKeys(const ChangeAccess& said) {

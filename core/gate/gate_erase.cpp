@@ -42,16 +42,11 @@ bool namesSomebody(const std::string& why, const record::Record& record) {
     });
 }
 
-bool areTheTwo(Role one, Role other) {
-    return (one == Role::Educator && other == Role::Auditor) ||
-           (one == Role::Auditor && other == Role::Educator);
-}
-
 }  // namespace
 
 Outcome Gate::mayErase(const Erasing& asked, const base::StaffId& second) const {
     const record::Staff* other = m_house.person(second);
-    if (!other || other->isRetired || !areTheTwo(person()->said.role, other->said.role))
+    if (!other || other->isRetired || !record::mayErase(person()->said.role, other->said.role))
         return Error{Code::EraseTwo};
     const auto open = m_ledger.openVisit();
     if (!open) return open.error();

@@ -114,7 +114,7 @@ void Verifier::lookClosed(const ledger::Entry& entry) {
             ++m_report.erased;
             return m_erased[*entry.subject].push_back(m_seq);
         }
-        isGone = isGone || !isThere;
+        isGone = !isThere || (isTheirs && isGone);
         if (isThere && !isTheirs) findAt(Kind::Changed);
     }
     if (isGone) findAt(Kind::KeyGone);
@@ -159,9 +159,8 @@ void Verifier::lookSignatures(const ledger::Entry& entry, const record::Payload&
 /// Whether an educator and an auditor of that moment signed it; each signature holds by now.
 bool Verifier::isByTheTwo(const ledger::Entry& entry, const record::ErasePatient& said) const {
     const auto one = m_staff->roleOf(*entry.body.by), other = m_staff->roleOf(said.with);
-    const bool areRoles = (one == record::Role::Educator && other == record::Role::Auditor) ||
-                          (one == record::Role::Auditor && other == record::Role::Educator);
-    if (!areRoles || entry.body.sigs.size() != 2) return false;
+    if (!one || !other || !record::mayErase(*one, *other) || entry.body.sigs.size() != 2)
+        return false;
     return seal::readSignature(entry.body.sigs[0])->kid == m_staff->kidOf(*entry.body.by) &&
            seal::readSignature(entry.body.sigs[1])->kid == m_staff->kidOf(said.with);
 }

@@ -75,6 +75,12 @@ struct ErasePatient {
     }
 };
 
+/// Whether these two may erase a patient together.
+inline bool mayErase(Role one, Role other) {
+    return (one == Role::Educator && other == Role::Auditor) ||
+           (one == Role::Auditor && other == Role::Educator);
+}
+
 /// The unit's own words on the papers: whom to call.
 struct SetUnit {
     static constexpr const char* type = "unit-set";
