@@ -106,6 +106,8 @@ std::optional<render::PaperData> dataFor(desk::Desk& desk, const PaperArguments&
     const auto taught = desk.packFor(asked.learner);
     const auto readiness = desk.readinessOf(asked.learner);
     if (!taught || !readiness) return std::nullopt;
+    // While a visit is open its pack is the one in view.
+    if (!asked.pack.empty() && taught->pack.id != asked.pack) return std::nullopt;
     const desk::RecordView& view = desk.view();
     return render::gather(
         asked.kind, *view.record, asked.learner, *taught, *readiness, view.house,
@@ -172,7 +174,8 @@ ExitCode PaperCommand::run(const std::vector<std::string>& arguments, std::ostre
     }
     const auto data = dataFor(**desk, *asked);
     if (!data) {
-        err << "there is no such learner, or no pack to be taught by\n";
+        err << "there is no such learner, no such pack to be taught by, or a visit by another is "
+               "open\n";
         return ExitCode::Wrong;
     }
     return write(*asked, *data, out, err);

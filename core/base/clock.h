@@ -50,7 +50,7 @@ class ManualClock : public Clock {
     Instant m_now;
 };
 
-/// "2026-11-24T14:32:05.120Z" (ISO 8601, UTC).
+/// "2026-11-24T14:32:05.120Z" (ISO 8601, UTC); "" outside of the years 1 to 9999.
 std::string isoUtc(std::int64_t wallMs);
 /// The milliseconds since 1970 of such a text, when it is one.
 std::optional<std::int64_t> parseIsoUtc(const std::string& text);

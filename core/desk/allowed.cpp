@@ -3,6 +3,7 @@
 #include "desk/allowed.h"
 
 #include <algorithm>
+#include <set>
 
 #include "base/date.h"
 #include "base/oneof.h"
@@ -222,7 +223,9 @@ class Guard {
     }
 
     Outcome mayCertify(const base::LearnerId& learner) const {
+        std::set<std::string> newer;
         for (const procedure::TaughtPtr& taught : packsTaught(*m_view.record, learner)) {
+            if (!newer.insert(taught->pack.id).second) continue;  // a later version counts
             const auto ready = readiness::assess(*m_view.record, learner, *taught, m_now);
             if (ready.ready && ready.allSigned()) return Done{};
         }

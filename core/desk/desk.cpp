@@ -83,6 +83,7 @@ Outcome Desk::allIsErased() const {
     const ledger::Remains left = m_ledger.remains();
     std::string names;
     for (const std::string& name : left.copies) names += (names.empty() ? "" : ", ") + name;
+    if (!names.empty() && left.journal) return Error{Code::EraseCopiesAndJournal, {names}};
     if (!names.empty()) return Error{Code::EraseCopies, {names}};
     if (left.journal) return Error{Code::EraseJournal};
     return Done{};
@@ -221,6 +222,7 @@ void Desk::takeIn(const ledger::Entry& entry) {
         m_view.learner = m_view.record->learners.back().said.learner;
     const record::Visit* open = m_view.record->openVisit();
     if (open) {
+        if (m_view.openVisit != open->id) m_view.pack.clear();  // what is taught now is in view
         m_view.openVisit = open->id;
         m_view.visitPatient = m_view.record->id;
     } else if (m_view.visitPatient == m_view.record->id) {

@@ -55,7 +55,7 @@ class Desk : public QObject {
     /// Again, after somebody signed in or the gate let people in or out.
     base::Outcome readHouse();
     /// After the gate erased somebody: they leave the list and the view. Errors: those of the
-    /// ledger; EraseCopies and EraseJournal say what the erasure did not reach.
+    /// ledger; EraseCopies, EraseJournal and EraseCopiesAndJournal say what it did not reach.
     base::Outcome readErased();
     /// Where people sign in this does nothing: whoever is signed in works here.
     void workAs(const base::StaffId& teacher);

@@ -57,7 +57,7 @@ Closed readClosed(MemberReader& in) {
 
 enum class Members { All, Bound };
 
-bool isWritable(const Envelope& envelope) {
+bool hasWritableNumbers(const Envelope& envelope) {
     constexpr auto most = static_cast<std::uint64_t>(largestInteger);
     return envelope.seq <= most && envelope.tick <= most && envelope.bootMs <= largestInteger &&
            envelope.bootMs >= -largestInteger;
@@ -70,7 +70,8 @@ std::string quotedOrNull(const std::string& text) {
 
 /// The members in their canonical order, which never changes.
 base::Result<std::string> membersOf(const Envelope& envelope, const Closed& closed, Members which) {
-    if (!isWritable(envelope)) return Error{Code::LedgerBadNumber, {"an integer beyond 2^53 - 1"}};
+    if (!hasWritableNumbers(envelope))
+        return Error{Code::LedgerBadNumber, {"an integer beyond 2^53 - 1"}};
     const auto boot = entryJcs(envelope.bootId);
     if (!boot) return boot.error();
     const bool isAll = which == Members::All;
@@ -96,7 +97,7 @@ std::shared_ptr<Codec> plainCodec() {
     return codec;
 }
 
-bool isWritable(std::int64_t wallMs) { return base::parseIsoUtc(base::isoUtc(wallMs)) == wallMs; }
+bool isWritable(std::int64_t wallMs) { return !base::isoUtc(wallMs).empty(); }
 
 Binding bindingOf(const Envelope& envelope) {
     const auto text = [&envelope](const Closed& closed) {

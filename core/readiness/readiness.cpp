@@ -60,12 +60,19 @@ Finding criticalShown(const Case& c) {
     return {Rule::CriticalSteps, missing.empty(), idsOf(c.taught.pack, missing), groundOf(c)};
 }
 
+/// Whether it is a question of the pack, and of this competency where one is named.
+bool isAbout(const Case& c, const record::AskBack& asked, const std::string& competency) {
+    if (asked.pack != c.taught.digest) return false;
+    const packs::Prompt* prompt = packs::find(c.taught.pack.prompts, asked.prompt);
+    return prompt && (competency.empty() || prompt->competency == competency);
+}
+
 /// Of all questions, or of those of one competency.
 Finding taughtBack(const Case& c, const std::string& competency) {
     auto open = promptsOpen(c.learner, c.taught, competency);
     const bool wasAsked =
         std::any_of(c.learner.asked.begin(), c.learner.asked.end(),
-                    [&](const auto& asked) { return asked.said.pack == c.taught.digest; });
+                    [&](const auto& asked) { return isAbout(c, asked.said, competency); });
     const bool isMet = open.empty();
     return {Rule::TeachBack, isMet, std::move(open), wasAsked ? Ground::Seen : Ground::NothingYet};
 }
@@ -171,9 +178,7 @@ std::uint64_t newestConcern(const Case& c, const packs::Competency& competency) 
     for (const record::Visit* visit : c.record.visitsOf(c.learner.said.learner))
         if (concerns(c, *visit, competency)) newest = std::max(newest, visit->lastSeq);
     for (const auto& asked : c.learner.asked) {
-        const packs::Prompt* prompt = packs::find(c.taught.pack.prompts, asked.said.prompt);
-        if (prompt && prompt->competency == competency.id)
-            newest = std::max(newest, asked.origin.seq);
+        if (isAbout(c, asked.said, competency.id)) newest = std::max(newest, asked.origin.seq);
     }
     return newest;
 }

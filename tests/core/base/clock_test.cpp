@@ -32,6 +32,12 @@ TEST(IsoUtc, IsSpelledAsQtDoes) {
         const QDateTime at = QDateTime::fromMSecsSinceEpoch(ms, Qt::UTC);
         RC_ASSERT(isoUtc(ms) == at.toString(Qt::ISODateWithMs).toStdString());
     }));
+    for (const std::int64_t ms :
+         {std::int64_t{-1}, std::int64_t{0}, std::int64_t{-86'400'001}, std::int64_t{-86'400'000},
+          std::int64_t{-62'135'596'800'000}, std::int64_t{253'402'300'799'999}})
+        EXPECT_EQ(
+            isoUtc(ms),
+            QDateTime::fromMSecsSinceEpoch(ms, Qt::UTC).toString(Qt::ISODateWithMs).toStdString());
     for (const std::int64_t beyond : {-62'135'596'800'001, 253'402'300'800'000})
         EXPECT_EQ(isoUtc(beyond), "") << "four digits say no such year";
 }

@@ -2,22 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/packinview.h"
 
-#include <fstream>
-#include <sstream>
-
-#include "procedure/taught.h"
-#include "support/paths.h"
 #include "support/ward.h"
 
 namespace desk {
 namespace {
-
-procedure::TaughtPtr readPack(const std::string& id) {
-    std::ifstream file(support::sourceDir() + "/shared/packs/" + id + ".json", std::ios::binary);
-    std::ostringstream text;
-    text << file.rdbuf();
-    return *procedure::readTaught(text.str());
-}
 
 /// A ward that teaches the weekly change, and clean hands beside it.
 class PackInView : public testing::Test {
@@ -34,7 +22,7 @@ class PackInView : public testing::Test {
     std::string inView() { return m_ward.desk().packFor(m_ward.learner())->pack.id; }
 
     support::Ward m_ward{"weekly-dressing-upper-arm"};
-    procedure::TaughtPtr m_hands = readPack("clean-hands");
+    procedure::TaughtPtr m_hands = support::readPack("clean-hands");
     const std::string m_weekly = "weekly-dressing-upper-arm";
 };
 
@@ -53,6 +41,14 @@ TEST_F(PackInView, AVisitByAnotherHidesNothing) {
     const auto packs = packsTaught(*m_ward.desk().view().record, m_ward.learner());
     ASSERT_EQ(packs.size(), 2U);
     EXPECT_EQ(packs.front()->pack.id, "clean-hands") << "the last visit's first";
+}
+
+TEST_F(PackInView, AVisitByAnotherEndsTheChoice) {
+    visitBy(m_ward.taught());
+    visitBy(*m_hands);
+    m_ward.desk().lookAtPack(m_hands->digest);
+    visitBy(m_ward.taught());
+    EXPECT_EQ(inView(), m_weekly);
 }
 
 TEST_F(PackInView, IsTheOneThatWasChosen) {

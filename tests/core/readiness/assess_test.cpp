@@ -267,6 +267,8 @@ TEST_F(Assess, TeachBackOfAnotherPartLeavesASignatureBe) {
     EXPECT_FALSE(result().competencies.front().newSinceSigning);
     person().asked.front().origin.seq = 22;  // about washing
     EXPECT_TRUE(result().competencies.front().newSinceSigning);
+    person().asked.front().said.pack = "another";  // which has a question of that id too
+    EXPECT_FALSE(result().competencies.front().newSinceSigning);
 }
 
 TEST_F(Assess, NobodySignsWhatAnotherSaw) {
@@ -321,6 +323,20 @@ TEST_F(Assess, OnlyWhatWasShownAgainIsNewSinceSigning) {
     EXPECT_EQ(isNew(), (std::vector{true, false})) << "stopped before it was come to";
     last().opened.pack.digest = "another";
     EXPECT_EQ(isNew(), (std::vector{false, false}));
+}
+
+TEST_F(Assess, AQuestionOfOnePartIsNoneOfAnother) {
+    auto& asked = person().asked;
+    std::erase_if(asked, [&](const auto& one) {
+        return packs::find(taught.pack.prompts, one.said.prompt)->competency != "wash-hands";
+    });
+    ASSERT_FALSE(asked.empty());
+    const auto all = result();
+    const auto& missing = all.competencies.back().missing;
+    const auto found = std::ranges::find(missing, Rule::TeachBack, &Finding::rule);
+    ASSERT_NE(found, missing.end());
+    EXPECT_EQ(found->ground, Ground::NothingYet);
+    EXPECT_EQ(find(Rule::TeachBack).ground, Ground::Seen) << "of the pack one was asked";
 }
 
 // Nothing is judged that was never there to be seen.

@@ -57,4 +57,14 @@ TEST_F(ErasingWard, SaysThatTheJournalStillHasTheKey) {
     EXPECT_EQ(erase().error().code, Code::EraseJournal);
 }
 
+TEST_F(ErasingWard, SaysBothWhereBothAreLeft) {
+    const auto reader = SqlLedger::openToRead(m_folder.path(), OpenMode::Demonstration);
+    ASSERT_TRUE(reader.ok());
+    const auto moment = (*reader)->moment();
+    ASSERT_TRUE(moment.ok());
+    support::putFile(m_folder.path() + ".version-3", "as it was");
+    EXPECT_EQ(erase().error(),
+              (base::Error{Code::EraseCopiesAndJournal, {"ward.record.version-3"}}));
+}
+
 }  // namespace store
