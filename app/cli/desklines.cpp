@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/desklines.h"
 
-#include <cstring>
 #include <ostream>
 
 #include "cli/jsonline.h"
 #include "cli/packfile.h"
+#include "ledger/bytes.h"
 
 namespace app {
 namespace {
@@ -50,8 +50,6 @@ std::optional<std::string> idIn(const base::Result<nlohmann::json>& json) {
     return id->get<std::string>();
 }
 
-void wipe(std::string& text) { ::explicit_bzero(text.data(), text.size()); }
-
 /// Nothing when the line is no passphrase. No copy of one is left in the line.
 std::optional<base::Outcome> confirmLine(const DeskLines& lines,
                                          base::Result<nlohmann::json>& json) {
@@ -60,7 +58,7 @@ std::optional<base::Outcome> confirmLine(const DeskLines& lines,
     if (typed == json->end() || !typed->is_string()) return std::nullopt;
     auto& text = typed->get_ref<std::string&>();
     auto secret = seal::Secret::copyOf(text);
-    wipe(text);
+    ledger::wipe(text);
     return lines.confirm(std::move(secret));
 }
 
@@ -84,7 +82,7 @@ Json answerTo(desk::Desk& desk, const DeskLines& lines, std::string& line) {
     auto json = readJsonLine(line);
     Json answer;
     if (const auto confirmed = confirmLine(lines, json)) {
-        wipe(line);
+        ledger::wipe(line);
         answer["ok"] = confirmed->ok();
         answer["id"] = nullptr;
         if (!*confirmed) putRefusal(answer, confirmed->error());

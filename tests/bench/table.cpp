@@ -125,12 +125,11 @@ std::vector<Row> rows() {
     all.push_back({"slowest hundredth of words of 1 to 6 letters among them; over gathering anew",
                    "index/word/index", "index/word/gathered"});
     for (const auto& [who, words] : {std::pair("opened", "with a key"), {"closed", "without one"}})
-        all.push_back(
-            {"verify of a sealed record of 20,000 entries, every twentieth entry signed, " +
-                 std::string(words) +
-                 "; over the larger of hashing it and checking its signatures on all "
-                 "cores",
-             std::string("verify/") + who, "verify/floor"});
+        all.push_back({"verify of the 20,000 entries of a sealed record, every twentieth signed, " +
+                           std::string(words) +
+                           "; over the larger of hashing it and checking its signatures on all "
+                           "cores",
+                       std::string("verify/") + who, "verify/floor"});
     return all;
 }
 

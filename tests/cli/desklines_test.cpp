@@ -127,10 +127,7 @@ TEST(DeskLines, ASignOffTakesThePassphraseOnALineBeforeIt) {
     support::Ward ward("clean-hands", support::Ward::Record::Sealed);
     ward.demonstrateAsAsked();
     ward.answerAllPrompts();
-    record::SignOff said{.learner = ward.learner(), .pack = ward.packRef()};
-    const auto ready = ward.desk().readinessOf(ward.learner());
-    for (const auto& one : ready->competencies) said.competencies.push_back(one.competency);
-    said.statement = "seen by me";
+    record::SignOff said = ward.signOff();
     ASSERT_EQ(said.competencies.size(), 2U);
     record::SignOff other = said;
     said.competencies.pop_back();

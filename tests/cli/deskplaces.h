@@ -74,11 +74,7 @@ class SealedPlace : public DeskPlace {
         if (isShort) {
             ward.demonstrateAsAsked();
             ward.answerAllPrompts();
-            record::SignOff said{.learner = ward.learner(), .pack = ward.packRef()};
-            const auto ready = ward.desk().readinessOf(ward.learner());
-            for (const auto& one : ready->competencies) said.competencies.push_back(one.competency);
-            said.statement = "seen by me";
-            m_signOff = ward.desk().command(said);
+            m_signOff = ward.desk().command(ward.signOff());
         }
         m_opening =
             ward.desk().command(ward.opening(practice::Way::Guided, practice::On::PracticeArm));

@@ -3,17 +3,9 @@
 // `record show` of a sealed record, with a passphrase and without. Exit codes are our own.
 #include <gtest/gtest.h>
 
-#include <QTemporaryDir>
-#include <nlohmann/json.hpp>
-#include <sstream>
-
 #include "cli/recordcommands.h"
-#include "cli/typed.h"
-#include "record/derivation.h"
-#include "store/recordfile.h"
-#include "store/sqlledger.h"
+#include "cli/sealedfolder.h"
 #include "support/recordfolder.h"
-#include "support/sealedhistory.h"
 
 namespace app {
 
@@ -21,36 +13,10 @@ using nlohmann::json;
 using store::SqlLedger;
 using support::SealedPeople;
 
-/// A sealed record in a folder, closed again.
-class SealedShow : public testing::Test {
+class SealedShow : public SealedFolder {
   protected:
-    using History = support::SealedHistoryIn<SqlLedger>;
-    struct Said {
-        ExitCode code;
-        std::string out, err;
-        json object() const { return json::parse(out, nullptr, false); }
-    };
-
-    QTemporaryDir m_folder;
-    ledger::Head m_head;
-    std::string m_patient, m_tam;
-
-    std::string file() const { return store::recordFileIn(m_folder.path().toStdString()); }
-    void SetUp() override {
-        History history(*SqlLedger::open(file(), store::OpenMode::Demonstration));
-        procedure::Shelf shelf;
-        const auto all = record::deriveAll(history.ledger(), shelf);
-        EXPECT_TRUE(all && history.ledger().rebuild(*all));
-        m_head = history.ledger().head();
-        m_patient = history.patient(0).text();
-        m_tam = history.gate().house().staff.at(1).said.staff.text();
-    }
     Said show(std::vector<std::string> words, const std::string& typed = "") const {
-        words.insert(words.begin(), {"--data", m_folder.path().toStdString()});
-        const support::Typed input(typed);
-        std::ostringstream out, err;
-        const ExitCode code = RecordShowCommand(input.descriptor()).run(words, out, err);
-        return {code, out.str(), err.str()};
+        return says<RecordShowCommand>(std::move(words), typed);
     }
     Said asAda(std::vector<std::string> words = {}) const {
         words.insert(words.end(), {"--as", "ada lindqvist"});

@@ -9,7 +9,7 @@
 #include <sstream>
 
 #include "cli/recordcommands.h"
-#include "cli/typed.h"
+#include "cli/sealedfolder.h"
 #include "record/derivation.h"
 #include "seal/papercode.h"
 #include "store/backup.h"
@@ -24,41 +24,15 @@ using nlohmann::json;
 using store::SqlLedger;
 using support::SealedPeople;
 
-/// A sealed record in a folder, closed again.
-class SealedVerify : public testing::Test {
+class SealedVerify : public SealedFolder {
   protected:
-    using History = support::SealedHistoryIn<SqlLedger>;
-    struct Said {
-        ExitCode code;
-        std::string out, err;
-        json object() const { return json::parse(out, nullptr, false); }
-    };
-
-    QTemporaryDir m_folder;
-    ledger::Head m_head;
-
-    std::string file() const { return store::recordFileIn(m_folder.path().toStdString()); }
-    void SetUp() override { make(store::OpenMode::Demonstration); }
-    void make(store::OpenMode mode) {
-        History history(*SqlLedger::open(file(), mode));
-        procedure::Shelf shelf;
-        const auto all = record::deriveAll(history.ledger(), shelf);
-        EXPECT_TRUE(all && history.ledger().rebuild(*all));
-        m_head = history.ledger().head();
-    }
-    template <class Command>
-    Said says(std::vector<std::string> words, const std::string& typed) const {
-        words.insert(words.begin(), {"--data", m_folder.path().toStdString(), "--json"});
-        const support::Typed input(typed);
-        std::ostringstream out, err;
-        const ExitCode code = Command(input.descriptor()).run(words, out, err);
-        return {code, out.str(), err.str()};
-    }
     Said verify(std::vector<std::string> words, const std::string& typed = "") const {
+        words.push_back("--json");
         return says<RecordVerifyCommand>(std::move(words), typed);
     }
-    Said rebuild(const std::vector<std::string>& words, const std::string& typed = "") const {
-        return says<RecordRebuildCommand>(words, typed);
+    Said rebuild(std::vector<std::string> words, const std::string& typed = "") const {
+        words.push_back("--json");
+        return says<RecordRebuildCommand>(std::move(words), typed);
     }
     Said asAda(std::vector<std::string> words = {}) const {
         words.insert(words.end(), {"--as", "ada lindqvist"});

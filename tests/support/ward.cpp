@@ -30,6 +30,12 @@ base::Instant startOfDay() {
 
 }  // namespace
 
+procedure::TaughtPtr readPack(const std::string& id) {
+    auto taught = procedure::readTaught(fileText(sourceDir() + "/shared/packs/" + id + ".json"));
+    EXPECT_TRUE(taught.ok()) << (taught.ok() ? "" : base::english(taught.error()));
+    return *taught;
+}
+
 void Ward::beginStaff(Record record) {
     if (record == Record::Sealed) {
         auto gate = gate::Gate::open(m_into, m_clock, {seal::Cost::least(), true});
@@ -46,9 +52,7 @@ void Ward::beginStaff(Record record) {
 
 Ward::Ward(const std::string& pack, Record record, ledger::Ledger* into)
     : m_clock(startOfDay()), m_into(into ? *into : m_ledger) {
-    auto taught = procedure::readTaught(fileText(sourceDir() + "/shared/packs/" + pack + ".json"));
-    EXPECT_TRUE(taught.ok()) << (taught.ok() ? "" : base::english(taught.error()));
-    m_taught = *taught;
+    m_taught = readPack(pack);
     m_shelf.put(m_taught);
     beginStaff(record);
     must(record::SetUnit{.name = "Unit 4",
@@ -152,6 +156,14 @@ void Ward::answerAllPrompts() {
                              .pack = m_taught->digest,
                              .drill = drill.id,
                              .result = record::DrillResult::Unprompted});
+}
+
+record::SignOff Ward::signOff() const {
+    record::SignOff said{.learner = m_learner, .pack = packRef()};
+    for (const packs::Competency& one : m_taught->pack.competencies)
+        said.competencies.push_back(one.id);
+    said.statement = "I saw it.";
+    return said;
 }
 
 }  // namespace support

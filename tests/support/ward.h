@@ -12,6 +12,9 @@
 
 namespace support {
 
+/// `id` names a file of shared/packs without its ending.
+procedure::TaughtPtr readPack(const std::string& id);
+
 /// A small ward of invented people over a ledger in memory, a desk and a clock that stands: one
 /// teacher, one patient with a line, one caregiver who may be taught.
 class Ward {
@@ -49,6 +52,8 @@ class Ward {
     void demonstrateAsAsked();
     /// Every point of every prompt is heard in the first round, every drill done unprompted.
     void answerAllPrompts();
+    /// For every competency of the pack; nobody has said it yet.
+    record::SignOff signOff() const;
 
   private:
     void beginStaff(Record record);

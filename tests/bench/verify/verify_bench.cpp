@@ -48,7 +48,8 @@ bool signSome(std::vector<ledger::Draft>& drafts, const gate::Gate& gate,
     return true;
 }
 
-/// Cards are left out: verify looks at entries.
+/// Cards are left out: it is the look at the entries that is measured, not what is made of them
+/// anew.
 bool fillSealed(store::SqlLedger& ledger, const base::Clock& clock) {
     const auto gate = gate::Gate::open(ledger, clock, {seal::Cost::least(), true});
     if (!gate) return false;

@@ -18,13 +18,7 @@ class SignedInDesk : public testing::Test {
   protected:
     Ward m_ward{"clean-hands", Ward::Record::Sealed};
 
-    record::SignOff signOff() {
-        record::SignOff said{.learner = m_ward.learner(), .pack = m_ward.packRef()};
-        const auto ready = m_ward.desk().readinessOf(m_ward.learner());
-        for (const auto& one : ready->competencies) said.competencies.push_back(one.competency);
-        said.statement = "I saw it.";
-        return said;
-    }
+    record::SignOff signOff() const { return m_ward.signOff(); }
     void demonstrate() {
         m_ward.demonstrateAsAsked();
         m_ward.answerAllPrompts();

@@ -75,11 +75,7 @@ class Planting : public testing::Test {
         if (m_isSealed) {
             ASSERT_TRUE(m_ward->gate().confirm(Ward::passphrase()).now().ok());
         }
-        record::SignOff said{.learner = m_ward->learner(), .pack = m_ward->packRef()};
-        const auto ready = m_ward->desk().readinessOf(m_ward->learner());
-        for (const auto& one : ready->competencies) said.competencies.push_back(one.competency);
-        said.statement = "I saw it.";
-        m_ward->must(said);
+        m_ward->must(m_ward->signOff());
         m_ward->must(
             record::IssuePaper{.learner = m_ward->learner(), .digest = std::string(64, 'a')});
         desk::Command late = m_ward->desk().command(record::AddLateEntry{
