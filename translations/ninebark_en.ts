@@ -583,6 +583,10 @@
         <source>It is not written down yet who does the next change and whom to call. No paper was made. Fill in Going home with help first.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The record was destroyed here. Its key still lies in the journal, because another program was reading: close every other one. Older copies lie beside the record and can still be read: %1. Have them destroyed too, by whoever looks after this computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -591,7 +595,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Critical steps without a cue or a lapse: %1 of %2. With so few, the true share may lie anywhere from %3. The figure informs; the nurse decides.</source>
+        <source>Critical steps without a cue or a lapse: %1 of %2. With so few, the true share may lie anywhere from %3 to %4. The figure informs; the nurse decides.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -919,10 +923,6 @@
     </message>
     <message>
         <source>not qualified</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>needed, none was there</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2220,10 +2220,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Solid: what is named protected. Outline: it stood open. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>stopped after %1 of %2 steps: %3</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2240,10 +2236,6 @@ Taught by %2</source>
         <source>%1, which has passed</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>Not yet ready. Missing: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message numerus="yes">
         <source>Signed by %1: %n competencies.</source>
         <translation>
@@ -2257,10 +2249,6 @@ Taught by %2</source>
             <numerusform>%n mark in view</numerusform>
             <numerusform>%n marks in view</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Critical steps without cue or lapse: %1 of %2 seen in return demonstrations; 95 % interval %3 (Wilson). Few demonstrations in one place say little about a change at home, alone, weeks from now. Figures inform; the nurse signs.</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>as local policy says</source>
@@ -2347,12 +2335,31 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 to %2</source>
-        <comment>from a share to a share</comment>
+        <source>Done by</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Done by</source>
+        <source>Not yet ready. Still open: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed, none recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical steps without cue or lapse: %1 of %2 seen in return demonstrations; 95 % interval %3 to %4 (Wilson). Few demonstrations in one place say little about a change at home, alone, weeks from now. Figures inform; the nurse signs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid: something protected, named where there is room. Outline: it stood open. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pack has no words in %1. Go through this with a qualified interpreter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not signed off yet: until it is, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5181,7 +5188,13 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>seen by %1</source>
+        <source>%1: seen by %2</source>
+        <comment>a competency, and who</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a competency, and who can sign it</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -164,7 +164,8 @@ void PersonPage::addFindings(const record::Learner& learner) {
 /// Readiness, signatures and papers are of one pack at a time.
 void PersonPage::addPacks(const record::Learner& learner, const procedure::Taught& inView) {
     const auto packs = desk::packsTaught(*m_desk.view().record, learner.said.learner);
-    if (packs.size() < 2) return;
+    // While a visit is open its pack is the one in view.
+    if (packs.size() < 2 || m_desk.view().visit()) return;
     QVBoxLayout* card = cardIn(column(), tr("Taught by %n packs", nullptr, int(packs.size())),
                                tr("What is shown here, signed and printed is of the one chosen."));
     std::vector<Option> options;
@@ -178,7 +179,6 @@ void PersonPage::addPacks(const record::Learner& learner, const procedure::Taugh
     connect(choice, &Choice::changed, this, [this, choice] {
         m_desk.lookAtPack(choice->word().toStdString());
         refresh();
-        if (auto* again = findChild<Choice*>(QStringLiteral("packInView"))) again->setFocus();
     });
 }
 

@@ -20,9 +20,8 @@ GuardedPages::GuardedPages(DoorWork& work, Auditor& auditor, desk::Desk& desk,
                            QStackedWidget& stack, QObject* parent)
     : QObject(parent), m_work(work), m_auditor(auditor), m_desk(desk), m_stack(stack) {}
 
-bool GuardedPages::has(const QWidget* page) const {
-    for (const QWidget* one :
-         std::initializer_list<const QWidget*>{m_account, m_people, m_audit, m_signing, m_erase})
+bool GuardedPages::isOfAccount(const QWidget* page) const {
+    for (const QWidget* one : std::initializer_list<const QWidget*>{m_account, m_people, m_audit})
         if (one && one == page) return true;
     return false;
 }
@@ -94,7 +93,7 @@ void GuardedPages::showLooked() {
     if (m_audit->errors()->took(log)) m_audit->showLooked(*log);
 }
 
-/// Not before the page has been drawn once with its button resting.
+/// From the event loop, so that the page can rest its button first.
 void GuardedPages::verify(const QString& paper) {
     m_audit->setRunning(true);
     QTimer::singleShot(0, m_audit, [this, paper] {

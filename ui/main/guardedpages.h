@@ -25,7 +25,8 @@ class GuardedPages : public QObject {
     GuardedPages(DoorWork& work, Auditor& auditor, desk::Desk& desk, QStackedWidget& stack,
                  QObject* parent);
 
-    bool has(const QWidget* page) const;
+    /// Whether the account led here, and leads back from here.
+    bool isOfAccount(const QWidget* page) const;
     bool isSigning(const QWidget* page) const;
     void showAccount();
     void showSigning(const ToSign& toSign);

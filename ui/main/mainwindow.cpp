@@ -242,7 +242,7 @@ void MainWindow::showVisit() {
 
 void MainWindow::showStaff() {
     if (stayVeiled()) return;
-    if (page() != m_staff && !(m_guarded && m_guarded->has(page()))) m_beforeStaff = page();
+    if (page() != m_staff && !(m_guarded && m_guarded->isOfAccount(page()))) m_beforeStaff = page();
     if (m_guarded) return m_guarded->showAccount();
     staff().begin();
     showPage(m_staff);

@@ -127,6 +127,8 @@ void PapersPage::addChoices() {
 void PapersPage::preview() {
     m_wanted = kind();
     m_made = makePaper(m_desk, m_wanted, pageKind());
+    // What could be made when the choices were put here may be too old by now.
+    if (!m_made && m_wanted == record::PaperKind::Certificate) return refresh();
     m_done->hide();
     const bool isNote = m_wanted == record::PaperKind::ChartNote;
     m_note->setVisible(isNote);
@@ -135,7 +137,7 @@ void PapersPage::preview() {
     m_view->setMinimumWidth(std::min(820, std::max(400, width() - 120)));
     m_view->setFixedHeight(m_view->heightForWidth(m_view->minimumWidth()));
     const bool hasPages = m_made && m_made->pages;
-    m_undecided->setVisible(!isNote && !hasPages);
+    m_undecided->setVisible(m_wanted == record::PaperKind::GoingHomeWithHelp && !hasPages);
     m_view->setVisible(hasPages);
     m_print->setEnabled(hasPages);
     primary()->setEnabled(hasPages);

@@ -11,7 +11,7 @@ namespace ui {
 /// While one of these lives, what is in `root` may be made anew: at its end the focus is where it
 /// was, by object name, or at the next thing that stood behind it. Without it Qt would hand the
 /// focus on as each old widget goes, and end in another part of the window. Where the focus was not
-/// in `root`, or has been put somewhere in it meanwhile, nothing is done.
+/// in `root`, nothing is done.
 class KeptFocus {
   public:
     explicit KeptFocus(QWidget* root);

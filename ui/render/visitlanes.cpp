@@ -6,6 +6,8 @@
 #include <array>
 #include <map>
 
+#include "render/words.h"
+
 namespace render {
 namespace {
 
@@ -32,7 +34,7 @@ QString nameOf(const packs::LaneRule& rule, const packs::Pack& pack, const LaneW
     if (words.label)
         for (const std::string& id : rule.whileAll)
             if (const auto* one = packs::findCondition(pack, id)) parts << words.label(one->label);
-    return parts.join(QStringLiteral(", "));
+    return parts.join(Papers::tr(", ", "between items"));
 }
 
 std::vector<ShownRule> rulesOf(const packs::Pack& pack, packs::Lane lane, const LaneWords& words) {
@@ -66,7 +68,8 @@ class LaneWalk {
         const ShownRule* shown = fitting(after);
         if (m_isCut && !isCut)
             close(change.atMs, BarKind::WonBack);
-        else if (isCut != m_isCut || (!isCut && shown != m_shown))
+        else if (isCut != m_isCut ||
+                 (isCut ? after.isEmpty() != m_before.isEmpty() : shown != m_shown))
             close(change.atMs, m_isCut ? BarKind::Cut : BarKind::Held);
         m_isCut = isCut;
         m_shown = shown;

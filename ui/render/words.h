@@ -83,7 +83,12 @@ QString findingWords(const readiness::Finding& finding, const QStringList& names
 QString nextWords(const readiness::Finding& finding, const QStringList& names);
 /// What is missing in a few words, for a list: "different days 2 of 3".
 QString shortWords(const readiness::Finding& finding);
-/// "94 % to 100 %": outwards, so that it never says more than was seen.
-QString intervalWords(const readiness::Evidence& evidence, const QLocale& locale);
+/// In whole percents, rounded outwards, so that it never says more than was seen.
+struct Percents {
+    int low = 0, high = 100;
+};
+Percents outwards(const readiness::Evidence& evidence);
+/// "94 %".
+QString percentWords(int percent, const QLocale& locale);
 
 }  // namespace render

@@ -186,12 +186,12 @@ QString shortWords(const Finding& finding) {
     return {};
 }
 
-QString intervalWords(const readiness::Evidence& evidence, const QLocale& locale) {
-    const auto percent = [&locale](double share) {
-        return Papers::tr("%1 %", "percent").arg(inPlainFigures(locale.toString(share, 'f', 0)));
-    };
-    return Papers::tr("%1 to %2", "from a share to a share")
-        .arg(percent(std::floor(evidence.low * 100)), percent(std::ceil(evidence.high * 100)));
+Percents outwards(const readiness::Evidence& evidence) {
+    return {int(std::floor(evidence.low * 100)), int(std::ceil(evidence.high * 100))};
+}
+
+QString percentWords(int percent, const QLocale& locale) {
+    return Papers::tr("%1 %", "percent").arg(inPlainFigures(locale.toString(percent)));
 }
 
 }  // namespace render

@@ -116,8 +116,9 @@ void SignPage::addShared() {
     for (const auto& shared : m_signable.shared) {
         QStringList names;
         for (const base::StaffId& one : shared.teachers) names << nameOf(one);
-        card->addWidget(text(competencyTitle(m_taught->pack, shared.competency) +
-                             QStringLiteral(": ") + tr("seen by %1").arg(names.join(tr("; ")))));
+        card->addWidget(text(
+            tr("%1: seen by %2", "a competency, and who")
+                .arg(competencyTitle(m_taught->pack, shared.competency), names.join(tr("; ")))));
     }
 }
 
@@ -126,8 +127,9 @@ void SignPage::addOthers() {
     QVBoxLayout* card = cardIn(column(), tr("Seen by somebody else"),
                                tr("Nobody signs what another saw. These can sign:"));
     for (const auto& other : m_signable.others)
-        card->addWidget(text(competencyTitle(m_taught->pack, other.competency) +
-                             QStringLiteral(": ") + nameOf(other.teacher)));
+        card->addWidget(text(
+            tr("%1: %2", "a competency, and who can sign it")
+                .arg(competencyTitle(m_taught->pack, other.competency), nameOf(other.teacher))));
 }
 
 QString SignPage::statement(const record::Learner& learner) const {

@@ -46,7 +46,8 @@ void StartPage::begin() {
     addPack(cardIn(column(), tr("Teaching pack")));
     addAround(cardIn(column(), tr("Around it")));
     chooseKnown();
-    for (Choice* one : {m_line, m_way, m_on, m_dressing, m_securement, m_antiseptic, m_home})
+    for (Choice* one :
+         {m_line, m_way, m_on, m_dressing, m_securement, m_antiseptic, m_home, m_interpreter})
         connect(one, &Choice::changed, this, &StartPage::sayMissing);
     sayMissing();
     weighPacks();
@@ -105,18 +106,16 @@ void StartPage::offerLastTime(QVBoxLayout* card) {
                  last.kit.homeKit ? tr("the same kit as at home") : tr("another kit than at home")),
         QStringLiteral("start.asLastTime"));
     card->addWidget(same, 0, Qt::AlignLeading);
-    connect(same, &QPushButton::clicked, this, [this, on, home, kit = last.kit] {
+    connect(same, &QPushButton::clicked, this, [this, on, home] {
         m_on->choose(on);
         m_home->choose(home);
-        m_dressing->choose(shown(kit.dressing));
-        m_securement->choose(shown(kit.securement));
-        m_antiseptic->choose(shown(kit.antiseptic));
     });
 }
 
 void StartPage::sayMissing() {
     QStringList names;
-    for (const Choice* one : {m_line, m_way, m_on, m_dressing, m_securement, m_antiseptic, m_home})
+    for (const Choice* one :
+         {m_line, m_way, m_on, m_dressing, m_securement, m_antiseptic, m_home, m_interpreter})
         if (one->word().isEmpty()) names << one->accessibleName();
     setMissing(names);
 }
@@ -168,7 +167,9 @@ void StartPage::addAround(QVBoxLayout* card) {
                                 {QStringLiteral("phone"), tr("Qualified, by telephone")},
                                 {QStringLiteral("video"), tr("Qualified, by video")},
                                 {QStringLiteral("relative"), tr("Somebody not qualified")}});
-    m_interpreter->choose(QStringLiteral("none"));
+    const record::Learner* learner = m_desk.view().learnerInView();
+    const bool isNeeded = learner && learner->needs && learner->needs->said.interpreterNeeded;
+    if (!isNeeded) m_interpreter->choose(QStringLiteral("none"));
     m_interpreterName = new WordsField(tr("Name or number of the interpreter"),
                                        QStringLiteral("interpreterName"), Must::MayStayEmpty);
     m_clock = tick(QStringLiteral("clockForLearner"),
@@ -184,11 +185,9 @@ void StartPage::addAround(QVBoxLayout* card) {
 /// What is in the record already, and is checked with the patient; and the next way of teaching.
 void StartPage::chooseKnown() {
     const record::Record& record = *m_desk.view().record;
-    const record::AddLine& line = record.lines.back().said;
-    if (record.lines.size() == 1) m_line->choose(shown(line.line.text()));
-    m_dressing->choose(shown(line.dressing));
-    m_securement->choose(shown(line.securement));
-    m_antiseptic->choose(shown(line.antiseptic));
+    connect(m_line, &Choice::changed, this, &StartPage::followLine);
+    if (record.lines.size() == 1) m_line->choose(shown(record.lines.front().said.line.text()));
+    followLine();
     const auto visits = record.visitsOf(*m_desk.view().learner);
     // Show first, then guided, then from memory: one step on from the last way.
     QString way = QStringLiteral("show");
@@ -197,6 +196,16 @@ void StartPage::chooseKnown() {
                   ? QStringLiteral("guided")
                   : QStringLiteral("return-demonstration");
     m_way->choose(way);
+}
+
+/// The kit is what the record says of the line that was chosen.
+void StartPage::followLine() {
+    const auto id = base::LineId::parse(m_line->word().toStdString());
+    const record::Line* line = id ? m_desk.view().record->line(*id) : nullptr;
+    if (!line) return;
+    m_dressing->choose(shown(line->said.dressing));
+    m_securement->choose(shown(line->said.securement));
+    m_antiseptic->choose(shown(line->said.antiseptic));
 }
 
 procedure::TaughtPtr StartPage::chosenPack() const {

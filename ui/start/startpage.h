@@ -29,6 +29,7 @@ class StartPage : public Page {
     void addPack(QVBoxLayout* card);
     void addAround(QVBoxLayout* card);
     void chooseKnown();
+    void followLine();
     void offerLastTime(QVBoxLayout* card);
     void sayMissing();
     /// Says of each pack whether it fits, and chooses the one that asks for most.

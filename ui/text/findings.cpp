@@ -63,11 +63,12 @@ QString evidenceSentence(const readiness::Evidence& evidence) {
     if (evidence.observed == 0)
         return FindingWords::tr("No critical step has been seen in a return demonstration yet.");
     const QLocale locale;
+    const render::Percents share = render::outwards(evidence);
     return FindingWords::tr(
                "Critical steps without a cue or a lapse: %1 of %2. With so few, the true share "
-               "may lie anywhere from %3. The figure informs; the nurse decides.")
+               "may lie anywhere from %3 to %4. The figure informs; the nurse decides.")
         .arg(locale.toString(evidence.unprompted), locale.toString(evidence.observed),
-             render::intervalWords(evidence, locale));
+             render::percentWords(share.low, locale), render::percentWords(share.high, locale));
 }
 
 }  // namespace ui

@@ -48,8 +48,8 @@ Question* askStop(const Moment& moment, QWidget* parent) {
         reasons.push_back({QLatin1String(word), whyStopped(reason)});
     why->setEntries(reasons);
     question->room()->addWidget(why);
-    auto* cover = new PickList(PickList::Many::One, QStringLiteral("stopSafe"), question);
-    auto* line = new PickList(PickList::Many::One, QStringLiteral("stopSafe"), question);
+    auto* cover = new PickList(PickList::Many::One, QStringLiteral("stopCover"), question);
+    auto* line = new PickList(PickList::Many::One, QStringLiteral("stopLine"), question);
     if (moment.opened().on == practice::On::Patient) {
         question->addWords(Question::tr("Before you leave the patient:"), Role::Ink);
         cover->setEntries({{isCovered, Question::tr("The site is covered")},

@@ -53,3 +53,32 @@ TEST_F(LearnersPageTest, NeedsAskedAgainStandBesideTheEarlierOnes) {
     EXPECT_EQ(entries().back().body.data["home"], "her brother, in the evening");
     EXPECT_EQ(entries().back().body.data["interpreter_needed"], true);
 }
+
+TEST_F(LearnersPageTest, OfSeveralPacksOneIsChosenByKeys) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("okonjo"));
+    const auto card = m_desk->view().cards.front();
+    ASSERT_TRUE(m_desk->openRecord(card.patient, card.learner).ok());
+    const auto weekly = m_desk->packFor(card.learner);
+    procedure::TaughtPtr hands;
+    for (const auto& one : m_desk->shelf().current())
+        if (one->pack.id == "clean-hands") hands = one;
+    practice::OpenVisit opening = m_desk->view().record->visits.back().opened;
+    opening.pack = {hands->pack.id, hands->pack.version, hands->digest};
+    desk::Command open = m_desk->command(opening);
+    open.visit = base::VisitId::random();
+    ASSERT_TRUE(m_desk->handle(open).ok());
+    ASSERT_TRUE(m_desk->say(practice::StopVisit{}).ok());
+    press(("card." + card.learner.text()).c_str());
+    EXPECT_EQ(m_desk->packFor(card.learner)->digest, weekly->digest);
+    auto* chosen = find(("packInView." + weekly->digest).c_str());
+    chosen->setFocus();
+    QTest::keyClick(chosen, Qt::Key_Down);
+    const std::string other = "packInView." + hands->digest;
+    if (m_desk->packFor(card.learner)->digest != hands->digest)
+        QTest::keyClick(find(other.c_str()), Qt::Key_Space);
+    EXPECT_EQ(m_desk->packFor(card.learner)->digest, hands->digest);
+    ASSERT_NE(QApplication::focusWidget(), nullptr);
+    EXPECT_TRUE(QApplication::focusWidget()->objectName().startsWith(QLatin1String("packInView.")))
+        << "the keys stay where one was";
+}

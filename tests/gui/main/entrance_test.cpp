@@ -166,6 +166,22 @@ TEST_F(Entering, ASignOffWaitsForThePassphraseAndIsThenSigned) {
     EXPECT_EQ(entry.body.sigs.size(), 1U);
 }
 
+TEST_F(Entering, FromThePassphraseToTheAccountAndBack) {
+    m_ward.demonstrateAsAsked();
+    m_ward.answerAllPrompts();
+    begin();
+    asSolveig();
+    openRecord();
+    press("place.4");
+    type("typedName", "Ana Petrova");
+    press("sign.primary");
+    press("teacher");
+    press("account.back");
+    type("signing.passphrase", m_solveigs);
+    press("signing.primary");
+    EXPECT_EQ(last().body.type, record::SignOff::type);
+}
+
 TEST_F(Entering, ComingBackFromALockIsNoReasonToSign) {
     m_ward.demonstrateAsAsked();
     begin();

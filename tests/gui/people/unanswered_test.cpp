@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What nobody answered is no answer: the forms choose nothing by themselves, and where an answer is
-// needed they say which and wait.
+// What nobody answered is no answer: the forms choose nothing by themselves but that a new learner
+// is a carer and taught in the language of the program, and where an answer is needed they say
+// which and wait.
 #include <QAbstractButton>
 #include <QLabel>
 

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Who is there beside the learner: an interpreter, and others who watch.
+#include <QAbstractButton>
+
 #include "gui/main/shell_fixture.h"
 
 class AroundStart : public Shell {
@@ -55,4 +57,38 @@ TEST_F(AroundStart, WhoWatchesIsInTheEntry) {
     EXPECT_EQ(said["learner"], doer.text());
     ASSERT_EQ(said["watchers"].size(), 1U);
     EXPECT_EQ(said["watchers"][0], watcher.text());
+}
+
+TEST_F(AroundStart, WhereAnInterpreterIsNeededItIsAnsweredWhetherOneIsThere) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("lindq"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    record::AskNeeds needs{.learner = *m_desk->view().learner, .interpreterNeeded = true};
+    ASSERT_TRUE(m_desk->say(needs).ok());
+    press("person.start");
+    press("on.practice-arm");
+    press("homeKit.yes");
+    EXPECT_FALSE(find("start.primary")->isEnabled());
+    press("interpreter.none");
+    EXPECT_TRUE(find("start.primary")->isEnabled());
+}
+
+TEST_F(AroundStart, TheKitIsThatOfTheLineThatWasChosen) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("okonjo"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    const record::AddLine first = m_desk->view().record->lines.front().said;
+    record::AddLine second = first;
+    second.line = base::LineId::random();
+    second.dressing = "gauze";
+    ASSERT_TRUE(m_desk->say(second).ok());
+    press("person.start");
+    const auto isChosen = [this](const std::string& name) {
+        return qobject_cast<QAbstractButton*>(find(name.c_str()))->isChecked();
+    };
+    EXPECT_FALSE(isChosen("kitDressing." + first.dressing)) << "of two lines none is meant";
+    press(("line." + second.line.text()).c_str());
+    EXPECT_TRUE(isChosen("kitDressing.gauze"));
+    press(("line." + first.line.text()).c_str());
+    EXPECT_TRUE(isChosen("kitDressing." + first.dressing));
 }

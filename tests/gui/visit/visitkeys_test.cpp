@@ -234,8 +234,8 @@ TEST(VisitKeys, StopAsksWhyAndKeepsTheRecord) {
     visit.press(Qt::Key_X);
     const auto id = visit.ward().visit().id;
     visit.click(QStringLiteral("stopWhy.called-away"));
-    visit.click(QStringLiteral("stopSafe.covered"));
-    visit.click(QStringLiteral("stopSafe.held"));
+    visit.click(QStringLiteral("stopCover.covered"));
+    visit.click(QStringLiteral("stopLine.held"));
     visit.click(QStringLiteral("accept"));
     const auto* stopped = visit.ward().desk().view().record->visit(id);
     ASSERT_TRUE(stopped->stopped.has_value());
@@ -251,10 +251,10 @@ TEST(VisitKeys, WhatIsNotAnsweredAtAStopIsNotSaid) {
         VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, on);
         visit.press(Qt::Key_X);
         const auto id = visit.ward().visit().id;
-        EXPECT_EQ(visit.find<QAbstractButton>(QStringLiteral("stopSafe.bare")) != nullptr,
+        EXPECT_EQ(visit.find<QAbstractButton>(QStringLiteral("stopCover.bare")) != nullptr,
                   on == On::Patient);
         visit.click(QStringLiteral("stopWhy.called-away"));
-        if (on == On::Patient) visit.click(QStringLiteral("stopSafe.loose"));
+        if (on == On::Patient) visit.click(QStringLiteral("stopLine.loose"));
         visit.click(QStringLiteral("accept"));
         const auto& said = visit.ward().desk().view().record->visit(id)->stopped->said;
         EXPECT_EQ(said.siteCovered, std::nullopt);

@@ -13,7 +13,8 @@ namespace {
 QString brokenOffWords(const PaperVisit& visit) {
     if (visit.ending == practice::Ending::Open) return Papers::tr("still open");
     if (visit.ending != practice::Ending::Stopped) return {};
-    const QString why = visit.stopped ? stopWords(visit.stopped->why) : QString();
+    if (!visit.packAtHand || !visit.stopped) return Papers::tr("stopped");
+    const QString why = stopWords(visit.stopped->why);
     const auto seen = std::ranges::count_if(visit.steps, [](const PaperStep& step) {
         return step.help != practice::Help::NothingRecorded;
     });
@@ -80,8 +81,18 @@ QStringList readinessLines(const PaperData& data) {
     QStringList reasons;
     for (const PaperFinding& finding : data.readiness.findings)
         if (!finding.isMet) reasons += shortWords(asFinding(finding));
-    return {Papers::tr("Not yet ready. Missing: %1.")
+    return {Papers::tr("Not yet ready. Still open: %1.")
                 .arg(reasons.join(Papers::tr("; ", "between items")))};
+}
+
+/// One each, or one for all where they are many: the note has to stay short.
+QStringList signedLines(const PaperData& data, const QLocale& locale) {
+    constexpr qsizetype mostLines = 3;
+    QStringList each;
+    for (const Signer& one : signersOf(data))
+        each += Papers::tr("Signed by %1: %n competencies.", nullptr, int(one.parts.size()))
+                    .arg(stampWords(one.last->signedBy, locale));
+    return each.size() > mostLines ? QStringList{each.join(QLatin1Char(' '))} : each;
 }
 
 // Other programs may show the marks that set a name apart as boxes; they are only of use where
@@ -111,9 +122,7 @@ QString chartNote(const PaperData& data, const QLocale& locale) {
     lines += teachBackLine(data);
     lines += readinessLines(data);
     lines += changeLine(data, locale);
-    for (const Signer& one : signersOf(data))
-        lines += Papers::tr("Signed by %1: %n competencies.", nullptr, int(one.parts.size()))
-                     .arg(stampWords(one.last->signedBy, locale));
+    lines += signedLines(data, locale);
     if (data.help)
         lines += Papers::tr("Going home with help: next change by %1, %2.")
                      .arg(isolated(plain(data.help->nextChangeBy)),

@@ -72,7 +72,7 @@ QString interpretersOf(const PaperData& data) {
     }
     if (!list.isEmpty()) return list.join(Papers::tr("; ", "between items"));
     if (!data.needs) return Papers::tr("not asked whether one is needed");
-    return data.needs->interpreterNeeded ? Papers::tr("needed, none was there")
+    return data.needs->interpreterNeeded ? Papers::tr("needed, none recorded")
                                          : Papers::tr("not needed");
 }
 
@@ -125,16 +125,15 @@ void addReadiness(Blocks& blocks, const PaperData& data, const QLocale& locale) 
         if (finding.isMet) sentences += findingWords(asFinding(finding), findingNames(finding));
     if (!sentences.isEmpty()) addKeyValue(met, Papers::tr("Met"), sentences.join(QLatin1Char(' ')));
     if (found.observed > 0) {
-        const readiness::Evidence evidence{.low = QString::fromStdString(found.low).toDouble(),
-                                           .high = QString::fromStdString(found.high).toDouble()};
         addKeyValue(met, Papers::tr("Evidence"),
                     Papers::tr("Critical steps without cue or lapse: %1 of %2 seen in return "
-                               "demonstrations; 95 % interval %3 (Wilson). Few "
+                               "demonstrations; 95 % interval %3 to %4 (Wilson). Few "
                                "demonstrations in one place say little about a change at home, "
                                "alone, weeks from now. Figures inform; the nurse signs.")
                         .arg(found.unprompted)
                         .arg(found.observed)
-                        .arg(intervalWords(evidence, locale)));
+                        .arg(percentWords(found.share.low, locale),
+                             percentWords(found.share.high, locale)));
     }
     for (Row& row : met.rows)
         for (Text& cell : row.cells) cell.style = TextStyle::Small;

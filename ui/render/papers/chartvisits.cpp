@@ -24,9 +24,10 @@ QString stoppedWords(const PaperVisit& visit) {
         safe += Papers::tr("not said whether the site is covered and the line held");
     const QString note = isolated(plain(visit.stopped->note));
     const QString why = Papers::tr("stopped: %1").arg(stopWords(visit.stopped->why));
-    const QString words = safe.empty() ? why
-                                       : Papers::tr("%1; %2", "why, and what is safe")
-                                             .arg(why, safe.join(QStringLiteral(", ")));
+    const QString words = safe.empty()
+                              ? why
+                              : Papers::tr("%1; %2", "why, and what is safe")
+                                    .arg(why, safe.join(Papers::tr(", ", "between items")));
     return visit.stopped->note.empty() ? words
                                        : Papers::tr("%1. %2", "why, and a note").arg(words, note);
 }
@@ -188,10 +189,12 @@ void addLanes(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     if (visits.empty()) return;
     blocks.push_back(Heading{Papers::tr("Lanes: what held, and when")});
     blocks.push_back(Paragraph{
-        {Papers::tr("Solid: what is named protected. Outline: it stood open. Cross and broken "
-                    "line: a lapse cut it. "
-                    "Hatched: it was won back. Brackets: timed phases as measured; a filled "
-                    "triangle marks one that was stopped short. Letters: lapses, below."),
+        {Papers::tr(
+             "Solid: something protected, named where there is room. Outline: it stood open. "
+             "Cross and broken "
+             "line: a lapse cut it. "
+             "Hatched: it was won back. Brackets: timed phases as measured; a filled "
+             "triangle marks one that was stopped short. Letters: lapses, below."),
          TextStyle::Fine},
         Align::Start,
         Keep::WithNext});

@@ -165,6 +165,18 @@ const PaperVisit* lastChange(const PaperData& data) {
     return last;
 }
 
+void addCalls(Table& table, const PaperData& data) {
+    const record::SetUnit unit = data.unit.value_or(record::SetUnit());
+    const auto number = [](const std::string& dialled) {
+        // As it is dialled, whatever direction the words around it have.
+        return dialled.empty() ? Papers::tr("number not entered, write it here: ____________")
+                               : QChar(0x2066) + plain(dialled) + QChar(0x2069);
+    };
+    addKeyValue(table, Papers::tr("Ambulance"), number(unit.emergency));
+    addKeyValue(table, Papers::tr("Care team, day and night"), number(unit.teamNow));
+    addKeyValue(table, Papers::tr("Care team, the same day"), number(unit.teamToday));
+}
+
 std::vector<Signer> signersOf(const PaperData& data) {
     std::vector<Signer> signers;
     for (const PaperPart& part : data.pack.parts) {
@@ -174,8 +186,7 @@ std::vector<Signer> signersOf(const PaperData& data) {
         const auto act = std::find_if(data.signatures.rbegin(), data.signatures.rend(), isFor);
         if (act == data.signatures.rend()) continue;
         auto known = std::ranges::find_if(signers, [&act](const Signer& one) {
-            return one.last->signedBy.by == act->signedBy.by &&
-                   one.last->signedBy.role == act->signedBy.role;
+            return one.last->signedBy.person == act->signedBy.person;
         });
         if (known == signers.end()) known = signers.insert(signers.end(), {&*act, {}});
         if (known->last->signedBy.atMs < act->signedBy.atMs) known->last = &*act;

@@ -3,7 +3,6 @@
 #include "render/papers/gather.h"
 
 #include <algorithm>
-#include <cstdio>
 
 #include "readiness/demonstrations.h"
 
@@ -99,19 +98,12 @@ std::string namedByRule(const Gathering& from, readiness::Rule rule, const std::
     return stepWords(pack, id, from.context.language);
 }
 
-std::string threeDecimals(double value) {
-    char text[16];
-    std::snprintf(text, sizeof text, "%.3f", value);
-    return text;
-}
-
 PaperReadiness gatherReadiness(const Gathering& from, const readiness::Readiness& readiness) {
     using readiness::Rule;
     PaperReadiness shown{.isReady = readiness.ready,
                          .unprompted = readiness.evidence.unprompted,
                          .observed = readiness.evidence.observed,
-                         .low = threeDecimals(readiness.evidence.low),
-                         .high = threeDecimals(readiness.evidence.high)};
+                         .share = outwards(readiness.evidence)};
     shown.isAllSigned =
         !readiness.competencies.empty() &&
         std::ranges::all_of(readiness.competencies, &readiness::CompetencyState::isSigned);
@@ -147,21 +139,33 @@ std::vector<PaperSignature> gatherSignatures(const Gathering& from,
     return signatures;
 }
 
-/// The return demonstrations that readiness counts and that were over when the last signature for
-/// the pack was given: what a certificate may speak of.
+/// The return demonstrations that readiness counts and that were over when each competency had its
+/// last signature: what a certificate may speak of.
 class Counted {
   public:
     Counted(const Gathering& from, const record::Learner& learner)
         : m_all(readiness::demonstrations(from.record, learner.said.learner, from.taught)) {
-        for (const auto& act : learner.signOffs)
-            if (act.said.pack.digest == from.taught.digest)
-                m_signedBefore = std::max(m_signedBefore, act.origin.seq);
+        std::vector<std::uint64_t> last;
+        for (const packs::Competency& one : from.taught.pack.competencies)
+            last.push_back(lastSignature(learner, from.taught.digest, one.id));
+        if (!last.empty()) m_signedBefore = *std::ranges::min_element(last);
     }
     bool has(const record::Visit& visit) const {
         return std::ranges::find(m_all, &visit) != m_all.end() && visit.lastSeq < m_signedBefore;
     }
 
   private:
+    /// Its place in the ledger; 0 where there is none.
+    static std::uint64_t lastSignature(const record::Learner& learner, const std::string& pack,
+                                       const std::string& competency) {
+        std::uint64_t seq = 0;
+        for (const auto& act : learner.signOffs)
+            if (act.said.pack.digest == pack &&
+                std::ranges::find(act.said.competencies, competency) != act.said.competencies.end())
+                seq = std::max(seq, act.origin.seq);
+        return seq;
+    }
+
     std::vector<const record::Visit*> m_all;
     std::uint64_t m_signedBefore = 0;
 };

@@ -19,6 +19,7 @@ std::string otherLanguage(const Gathering& from, const std::string& learners) {
 PaperSteps gatherSteps(const Gathering& from, const std::string& learnersLanguage) {
     const packs::Pack& pack = from.taught.pack;
     PaperSteps shown{.language = otherLanguage(from, learnersLanguage)};
+    shown.isLacking = shown.language.empty() && learnersLanguage != from.context.language;
     const auto pair = [&](const packs::Text& text) {
         return PaperPair{from.words(text), shown.language.empty()
                                                ? std::string()

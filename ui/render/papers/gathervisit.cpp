@@ -185,6 +185,7 @@ Stamp Gathering::stamp(const record::Origin& origin) const {
                 .atMs = origin.atMs,
                 .wallMs = origin.wallMs,
                 .offsetMinutes = origin.offsetMinutes};
+    if (origin.by) stamp.person = origin.by->text();
     for (const record::Staff& one : house.staff)
         if (origin.by == one.said.staff) stamp.role = base::nameOf(one.said.role);
     return stamp;

@@ -54,18 +54,6 @@ Signatures signaturesOf(const PaperData& data, const std::vector<Signer>& signer
     return block;
 }
 
-void addCalls(Table& table, const PaperData& data) {
-    const record::SetUnit unit = data.unit.value_or(record::SetUnit());
-    const auto number = [](const std::string& dialled) {
-        // As it is dialled, whatever direction the words around it have.
-        return dialled.empty() ? Papers::tr("number not entered, write it here: ____________")
-                               : QChar(0x2066) + plain(dialled) + QChar(0x2069);
-    };
-    addKeyValue(table, Papers::tr("Ambulance"), number(unit.emergency));
-    addKeyValue(table, Papers::tr("Care team, day and night"), number(unit.teamNow));
-    addKeyValue(table, Papers::tr("Care team, the same day"), number(unit.teamToday));
-}
-
 void addBlankSignatures(Blocks& blocks) {
     blocks.push_back(Space{14});
     blocks.push_back(Signatures{{{{}, Papers::tr("Teacher: name, role, date and time")},

@@ -5,6 +5,7 @@
 #include "record/payload.h"
 #include "render/papers/papernames.h"
 #include "render/papers/papervisit.h"
+#include "render/words.h"
 
 /// The parts of a paper's data beside its visits.
 namespace render {
@@ -111,11 +112,12 @@ struct PaperReadiness {
     bool isReady = false, isAllSigned = false;
     std::vector<PaperFinding> findings;
     int unprompted = 0, observed = 0;
-    std::string low, high;  ///< "0.438": three decimals, for fractions have no place in JSON
+    Percents share;  ///< where the true one may lie
     template <class V>
     void fields(V& v) {
         v("ready", isReady), v("all_signed", isAllSigned), v("findings", findings);
-        v("unprompted", unprompted), v("observed", observed), v("low", low), v("high", high);
+        v("unprompted", unprompted), v("observed", observed);
+        v("low_percent", share.low), v("high_percent", share.high);
     }
 };
 

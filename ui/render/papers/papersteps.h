@@ -39,13 +39,15 @@ struct PaperCautionPair {
 
 /// The steps of the pack to take home.
 struct PaperSteps {
-    std::string language;  ///< the learner's; "" when it is the hospital's or the pack lacks it
+    std::string language;    ///< the learner's; "" when it is the hospital's or the pack lacks it
+    bool isLacking = false;  ///< the pack lacks it
     PaperPair title;
     std::vector<PaperStepsPart> parts;
     std::vector<PaperCautionPair> cautions;
     template <class V>
     void fields(V& v) {
-        v("language", language), v("title", title), v("parts", parts), v("cautions", cautions);
+        v("language", language), v("lacking", isLacking), v("title", title), v("parts", parts),
+            v("cautions", cautions);
     }
 };
 

@@ -10,11 +10,13 @@ namespace render {
 /// Who said it and when: both times, for a late entry shows both.
 struct Stamp {
     std::string entry, by, role;
+    std::string person = {};  ///< the id of whoever said it; two can have one name
     std::int64_t atMs = 0, wallMs = 0;
     int offsetMinutes = 0;
     template <class V>
     void fields(V& v) {
-        v("entry", entry), v("by", by), v("role", role), v("at_ms", atMs), v("wall_ms", wallMs);
+        v("entry", entry), v("by", by), v("role", role), v("person", person), v("at_ms", atMs),
+            v("wall_ms", wallMs);
         v("offset", offsetMinutes);
     }
 };

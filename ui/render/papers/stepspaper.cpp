@@ -44,6 +44,16 @@ std::optional<Document> stepsPaper(const PaperData& data, const QLocale& locale)
                 Papers::tr("This translation is a draft: no qualified translator has signed it "
                            "off yet."),
                 TextStyle::SmallStrong);
+    if (shown.isLacking)
+        addText(blocks,
+                Papers::tr("The pack has no words in %1. Go through this with a qualified "
+                           "interpreter.")
+                    .arg(languageWords(data.learner.language, locale)),
+                TextStyle::LargeStrong);
+    if (!data.readiness.isReady || !data.readiness.isAllSigned)
+        addText(blocks,
+                Papers::tr("Not signed off yet: until it is, a trained person does the change."),
+                TextStyle::LargeStrong);
     int number = 0;
     for (const PaperStepsPart& part : shown.parts) {
         blocks.push_back(Space{10});
@@ -53,6 +63,11 @@ std::optional<Document> stepsPaper(const PaperData& data, const QLocale& locale)
             table.rows.push_back(columns.row(QString::number(++number), step, TextStyle::Large));
         blocks.push_back(table);
     }
+    blocks.push_back(Heading{Papers::tr("Whom to call")});
+    Table calls = keyValues();
+    addCalls(calls, data);
+    makeLarge(calls);
+    blocks.push_back(calls);
     blocks.push_back(Space{12});
     for (const PaperCautionPair& caution : shown.cautions) {
         QStringList words{plain(caution.text.ours)};

@@ -29,9 +29,7 @@ Sample::Sample(Stage stage, const std::string& pack) : m_ward(pack) {
     }
     m_ward.answerAllPrompts();
     if (stage != Stage::Signed) return;
-    record::SignOff act{.learner = m_ward.learner(), .pack = m_ward.packRef()};
-    for (const packs::Competency& one : m_ward.taught().pack.competencies)
-        act.competencies.push_back(one.id);
+    record::SignOff act = m_ward.signOff();
     act.statement = "I saw each of these competencies done as they are taught.";
     act.acknowledgement.how = record::AcknowledgedBy::Voice;
     m_ward.must(act);

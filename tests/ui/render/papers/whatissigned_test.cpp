@@ -49,11 +49,42 @@ TEST(WhatIsSigned, ADemonstrationAfterTheSignatureWaitsForOne) {
     EXPECT_FALSE(sample.data().visits.back().isSigned);
 }
 
+TEST(WhatIsSigned, OnePartSignedAgainProlongsNotTheOthers) {
+    Sample sample(Stage::Signed);
+    const auto signedBefore = [&sample] {
+        const auto visits = sample.data().visits;
+        return std::ranges::count_if(visits, &PaperVisit::isSigned);
+    };
+    const auto before = signedBefore();
+    ASSERT_GT(before, 0);
+    sample.ward().clock().advanceMs(86'400'000);
+    sample.ward().demonstrateAsAsked();
+    record::SignOff again = sample.ward().signOff();
+    again.competencies.resize(1);
+    sample.ward().must(again);
+    EXPECT_EQ(signedBefore(), before);
+    again = sample.ward().signOff();
+    again.competencies.erase(again.competencies.begin());
+    sample.ward().must(again);
+    EXPECT_GT(signedBefore(), before) << "once all are";
+}
+
+TEST(WhatIsSigned, NamesakesStandEachForThemselves) {
+    PaperData data = Sample(Stage::Signed).data();
+    const auto alone = certificateOf(data).count(q("for: "));
+    PaperSignature second = data.signatures.front();
+    second.signedBy.person = "another of that name";
+    second.parts.resize(2);
+    data.signatures.push_back(second);
+    EXPECT_EQ(certificateOf(data).count(q("for: ")), alone + 2);
+}
+
 TEST(WhatIsSigned, EveryTeacherStandsBesideWhatTheySignedFor) {
     PaperData data = Sample(Stage::Signed).data();
     ASSERT_EQ(data.signatures.size(), 1U);
     PaperSignature second = data.signatures.front();
     second.signedBy.by = "Kwame Brandt";
+    second.signedBy.person = "another";
     second.signedBy.atMs += 60'000;
     second.parts.erase(second.parts.begin(), second.parts.begin() + 5);
     data.signatures.push_back(second);
@@ -92,6 +123,30 @@ TEST(ChartNote, IsShortLinesWhenNothingIsMetYet) {
         EXPECT_LE(line.size(), mostLetters) << line.toStdString();
 }
 
+TEST(ChartNote, StaysShortWhereManySigned) {
+    PaperData data = withHelp(Sample(Stage::Signed).data());
+    for (int i = 0; i < 6; ++i) {
+        PaperSignature one = data.signatures.front();
+        one.signedBy.by = "Teacher " + std::to_string(i);
+        one.signedBy.person = std::to_string(i);
+        one.parts = {data.pack.parts[std::size_t(i)].title};
+        data.signatures.push_back(one);
+    }
+    const QString note = chartNote(data, english());
+    EXPECT_LE(note.count(QLatin1Char('\n')) + 1, mostNoteLines) << note.toStdString();
+    for (int i = 0; i < 6; ++i) EXPECT_TRUE(note.contains(q("Teacher %1").arg(i))) << i;
+}
+
+// Wilson 1927: the lower end of 6 of 6 is 6 / (6 + z²), 0.6097; one can't say 61 % of that.
+TEST(Percents, AreRoundedOutwards) {
+    const auto some = outwards(readiness::wilson(6, 6));
+    EXPECT_EQ(some.low, 60);
+    EXPECT_EQ(some.high, 100);
+    const auto none = outwards(readiness::wilson(0, 6));
+    EXPECT_EQ(none.low, 0);
+    EXPECT_EQ(none.high, 40);
+}
+
 TEST(GoingHome, IsNoPaperBeforeItIsDecided) {
     const PaperData data = Sample(Stage::NotYet).data();
     using record::PaperKind;
@@ -123,6 +178,9 @@ TEST(StepsForHome, StandInTheLearnersLanguageBesideTheHospitals) {
         const QString text = Pdf(*document).text();
         EXPECT_TRUE(text.contains(plain(data.steps->parts.front().title.ours)));
         EXPECT_EQ(text.contains(q("Steps in two languages")), areTwo) << language;
+        EXPECT_EQ(text.contains(q("has no words in")), language == std::string("xx"));
+        EXPECT_TRUE(text.contains(q("Not signed off yet")));
+        EXPECT_TRUE(text.contains(q("555 0100"))) << "the numbers to call";
     }
 }
 
