@@ -7,6 +7,7 @@
 #include <QLocale>
 #include <functional>
 
+#include "gui/main/settled.h"
 #include "gui/visit/visitdriver.h"
 #include "pieces/pressbutton.h"
 #include "visit/question.h"
@@ -171,7 +172,7 @@ void takeLook(VisitDriver& visit, const VisitState& state, const VisitLook& look
     QApplication::setLayoutDirection(look.direction);
     ui::Look::instance().apply(look.scheme, look.factor);
     visit.page().resize(look.size);
-    for (int i = 0; i < 4; ++i) QCoreApplication::processEvents();
+    gui::settle(visit.page());
     const std::string where = std::string(state.name) + ", " + look.name;
     EXPECT_EQ(visit.page().size(), look.size) << where;
     expectNothingCut(visit.page(), where);

@@ -8,6 +8,7 @@
 #include <QScrollBar>
 #include <set>
 
+#include "gui/main/settled.h"
 #include "gui/signin/shownparts.h"
 #include "gui/visit/visitdriver.h"
 #include "gui/walk/walk_fixture.h"
@@ -23,7 +24,7 @@ class VisitRoom : public Walk {
             if (!std::string(place.name).starts_with("visit")) continue;
             goTo(place);  // a window begins in the look that was kept
             ui::Look::instance().apply(ui::SchemeChoice::Light, factor);
-            for (int i = 0; i < 3; ++i) QCoreApplication::processEvents();
+            settle();
             ASSERT_EQ(shown()->size(), QSize(1280, 800)) << place.name;
             m_where = place.name + std::string(", ") + std::to_string(factor);
             check();
@@ -92,7 +93,7 @@ void expectSentenceAtEachStep(double factor) {
         qobject_cast<QScrollArea*>(sentence->parentWidget()->parentWidget()->parentWidget());
     ASSERT_NE(area, nullptr);
     while (practice::recordInHand(visit.state()) && !testing::Test::HasFailure()) {
-        QCoreApplication::processEvents();
+        gui::settle(visit.page());
         const std::string step =
             practice::recordInHand(visit.state())->step + ", " + std::to_string(factor);
         EXPECT_EQ(sentence->visibleRegion().boundingRect().size(), sentence->size()) << step;

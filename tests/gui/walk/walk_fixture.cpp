@@ -7,6 +7,7 @@
 #include <QtTest/QTest>
 
 #include "audit/auditpage.h"
+#include "gui/main/settled.h"
 #include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "main/refusedwindow.h"
@@ -119,13 +120,7 @@ void Walk::goTo(const Place& place) {
     settle();
 }
 
-void Walk::settle() {
-    for (int i = 0; i < 3; ++i) {  // what wraps settles its height in the second round
-        QCoreApplication::sendPostedEvents();
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        QCoreApplication::processEvents();
-    }
-}
+void Walk::settle() const { gui::settle(*shown()); }
 
 std::vector<QWidget*> Walk::focusable() const {
     std::vector<QWidget*> found;

@@ -29,7 +29,7 @@ class Walk : public Shell {
     static std::string nameOf(const QWidget* widget);
     void patientFormRefused();
     /// Lets what was posted and laid out anew come about.
-    static void settle();
+    void settle() const;
 
   private:
     void openRecordOf(const char* name);

@@ -86,8 +86,9 @@ QRect WalkFocus::placeOf(const QWidget* widget) const {
     QRect place(widget->mapTo(shown(), QPoint(0, 0)), widget->size());
     if (const QScrollArea* area = scrollOf(widget)) {
         const QRect seen(area->mapTo(shown(), QPoint(0, 0)), area->size());
-        if (place.top() > seen.bottom()) place.moveTop(seen.bottom());
-        if (place.bottom() < seen.top()) place.moveTop(seen.top());
+        // Where it is scrolled away it stands at the edge it is behind.
+        const int middle = std::clamp(place.center().y(), seen.top(), seen.bottom());
+        place.moveCenter({place.center().x(), middle});
     }
     return place;
 }

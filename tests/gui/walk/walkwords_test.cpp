@@ -28,7 +28,7 @@ class WalkWords : public Walk {
     }
     void expectWhole(const char* where) const;
     /// The screen of tests is smaller than a window shown on it may become afterwards.
-    void settle() const;
+    void settleAtSize() const;
     static bool isInside(const QWidget* widget);
     static QString wordsOf(const QWidget* widget);
     static QString outsideBrackets(const QString& words);
@@ -59,12 +59,9 @@ bool WalkWords::isInside(const QWidget* widget) {
     return true;
 }
 
-void WalkWords::settle() const {
+void WalkWords::settleAtSize() const {
     shown()->resize(1280, 800);
-    for (int i = 0; i < 3; ++i) {
-        QCoreApplication::sendPostedEvents();
-        QCoreApplication::processEvents();
-    }
+    settle();
 }
 
 void WalkWords::expectWhole(const char* where) const {
@@ -124,7 +121,7 @@ TEST_F(WalkWords, NoneIsCutAtTwiceTheSize) {
         ui::Settings(file).set(ui::Setting::TextFactor, 2.0);  // each main window reads it
         goTo(place);
         ASSERT_EQ(ui::theme().textFactor(), 2.0) << place.name;
-        settle();
+        settleAtSize();
         expectWhole(place.name);
         if (HasFatalFailure()) return;
     }
@@ -136,7 +133,7 @@ TEST_F(WalkWords, NoneIsCutInALongerLanguageFromTheRight) {
     QApplication::setLayoutDirection(Qt::RightToLeft);
     for (const Place& place : places()) {
         goTo(place);
-        settle();
+        settleAtSize();
         expectWhole(place.name);
         if (HasFatalFailure()) return;
     }
