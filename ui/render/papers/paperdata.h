@@ -10,6 +10,7 @@
 #include "record/record.h"
 #include "render/lanes.h"
 #include "render/papers/paperparts.h"
+#include "render/papers/papersigned.h"
 #include "render/papers/papersteps.h"
 
 /// What a paper shows, gathered from the record, as plain values.
