@@ -3400,6 +3400,14 @@ Taught by %2</source>
         <source>Tick what was found, or that none was: only then the answers below are kept.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Consent and needs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What nobody has asked yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LearnerWindow</name>

@@ -70,9 +70,11 @@ bool isAbout(const Case& c, const record::AskBack& asked, const std::string& com
 /// Of all questions, or of those of one competency.
 Finding taughtBack(const Case& c, const std::string& competency) {
     auto open = promptsOpen(c.learner, c.taught, competency);
-    const bool wasAsked =
-        std::any_of(c.learner.asked.begin(), c.learner.asked.end(),
-                    [&](const auto& asked) { return isAbout(c, asked.said, competency); });
+    const bool wasAsked = std::all_of(open.begin(), open.end(), [&](const std::string& prompt) {
+        return std::any_of(c.learner.asked.begin(), c.learner.asked.end(), [&](const auto& asked) {
+            return asked.said.pack == c.taught.digest && asked.said.prompt == prompt;
+        });
+    });
     const bool isMet = open.empty();
     return {Rule::TeachBack, isMet, std::move(open), wasAsked ? Ground::Seen : Ground::NothingYet};
 }

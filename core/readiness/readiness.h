@@ -31,7 +31,7 @@ enum class Rule {
 /// What a finding looked at.
 enum class Ground {
     Seen,
-    NothingYet,  ///< no demonstration, or no question, that could be judged
+    NothingYet,  ///< no demonstration that could be judged, or a question that nobody asked
     NotAsked     ///< the pack does not ask for it
 };
 

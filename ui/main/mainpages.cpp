@@ -10,6 +10,7 @@
 #include "main/madeonce.h"
 #include "main/mainwindow.h"
 #include "papers/paperspage.h"
+#include "parts/keptfocus.h"
 #include "people/learnerform.h"
 #include "people/patientform.h"
 #include "people/staffpage.h"
@@ -56,6 +57,12 @@ void MainWindow::showPerson() {
     person().offerErasing(m_guarded && m_guarded->mayErase());
     person().refresh();
     showPage(m_person);
+    // The one next thing, not the way out; not before the key that opened it is done with.
+    const auto toNext = [this] {
+        QWidget* next = standing(m_person, QStringLiteral("person.next"));
+        if (next && page() == m_person) focusOn(next);
+    };
+    QMetaObject::invokeMethod(m_person, toNext, Qt::QueuedConnection);
 }
 
 PatientForm& MainWindow::patientForm() {
@@ -121,7 +128,10 @@ HelpForm& MainWindow::help() {
     return madeOnce(m_help, m_stack, [this] {
         auto* form = new HelpForm(m_desk);
         connect(form, &HelpForm::left, this, [this] { go(Place::Sign); });
-        connect(form, &HelpForm::saved, this, [this] { go(Place::Papers); });
+        connect(form, &HelpForm::saved, this, [this] {
+            go(Place::Papers);
+            m_papers->showKind(record::PaperKind::GoingHomeWithHelp);
+        });
         return form;
     });
 }

@@ -318,7 +318,7 @@ void MainWindow::restoreLook() {
 }
 
 void MainWindow::restore() {
-    resize(1280, 800);
+    resize(fittingOn(screen(), {1280, 800}));
     const QByteArray geometry = m_settings.bytes(Setting::WindowGeometry);
     if (!geometry.isEmpty()) restoreGeometry(geometry);
     const auto last = base::StaffId::parse(m_settings.words(Setting::LastTeacher).toStdString());

@@ -93,6 +93,11 @@ void Choice::resizeEvent(QResizeEvent* event) {
     setMinimumHeight(layout()->heightForWidth(width()));
 }
 
+void Choice::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    if (!m_buttons.empty()) m_buttons.front()->setFocus(event->reason());
+}
+
 QString Choice::word() const {
     const QStringList all = words();
     return all.isEmpty() ? QString() : all.first();

@@ -39,6 +39,8 @@ class Choice : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    /// Stands for its first button: by itself it shows no focus and takes no key.
+    void focusInEvent(QFocusEvent* event) override;
 
   private:
     void breakLongLabels();

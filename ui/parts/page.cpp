@@ -3,11 +3,13 @@
 #include "parts/page.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <map>
 
 #include "parts/parts.h"
 
@@ -53,6 +55,17 @@ Page::Page(const QString& objectName, QWidget* parent)
     foot->addLayout(m_buttons);
     outer->addWidget(m_foot);
     m_foot->hide();
+}
+
+void Page::keyPressEvent(QKeyEvent* event) {
+    using Action = QAbstractSlider::SliderAction;
+    const std::map<int, Action> turns{{Qt::Key_PageDown, QAbstractSlider::SliderPageStepAdd},
+                                      {Qt::Key_PageUp, QAbstractSlider::SliderPageStepSub},
+                                      {Qt::Key_Home, QAbstractSlider::SliderToMinimum},
+                                      {Qt::Key_End, QAbstractSlider::SliderToMaximum}};
+    const auto turn = turns.find(event->key());
+    if (turn == turns.end()) return QWidget::keyPressEvent(event);
+    m_scroll->verticalScrollBar()->triggerAction(turn->second);
 }
 
 QPushButton* Page::setPrimary(const QString& words) {

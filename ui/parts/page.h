@@ -38,6 +38,10 @@ class Page : public QWidget {
   Q_SIGNALS:
     void pressed();
 
+  protected:
+    /// Keys that turn pages do so wherever the focus is: much of a page takes none.
+    void keyPressEvent(QKeyEvent* event) override;
+
   private:
     QScrollArea* m_scroll;
     QVBoxLayout* m_column;

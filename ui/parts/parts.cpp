@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QHBoxLayout>
+#include <QScreen>
 #include <QStyle>
 #include <QVBoxLayout>
 #include <QVariant>
@@ -59,6 +60,13 @@ QPushButton* buttonOf(const char* part, const QString& words, const QString& obj
 }
 
 }  // namespace
+
+QSize fittingOn(const QScreen* screen, const QSize& wanted) {
+    constexpr QSize least{1024, 600}, frame{8, 40};
+    const QSize room = screen ? screen->availableGeometry().size() : wanted;
+    if (room.width() < least.width() || room.height() < least.height()) return wanted;
+    return wanted.boundedTo(room - frame);
+}
 
 QLabel* text(const QString& words, Size size, Tone tone, Weight weight) {
     auto* label = new QLabel(words);

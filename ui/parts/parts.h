@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <functional>
 
+class QScreen;
 class QVBoxLayout;
 
 namespace desk {
@@ -20,6 +21,10 @@ namespace ui {
 enum class Size { Note, Body, Lead, Title, Learner };
 enum class Tone { Ink, Quiet, Pine, Amber, Brick, Leaf };
 enum class Weight { Normal, Strong };
+
+/// The size, or what this screen has room for with a title bar. A screen that is below the least
+/// size windows are made for, 1024 by 600, is not heeded.
+QSize fittingOn(const QScreen* screen, const QSize& wanted);
 
 /// A label that wraps and reads plain text only: names never become markup.
 QLabel* text(const QString& words, Size size = Size::Body, Tone tone = Tone::Ink,

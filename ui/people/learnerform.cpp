@@ -44,12 +44,18 @@ void LearnerForm::beginAgain(const base::LearnerId& learner) {
     if (const record::Learner* known = m_desk.view().record->learner(learner)) showKnown(*known);
 }
 
+bool LearnerForm::wasAsked() const {
+    const record::Learner* known = m_isKnown ? m_desk.view().record->learner(m_learner) : nullptr;
+    return known && (known->consent || known->needs);
+}
+
 void LearnerForm::begin() {
     clear();
     errors()->clear();
     column()->addWidget(
-        m_isKnown
-            ? pageHeader(tr("Asked again"), tr("The earlier answers stay in the record."))
+        wasAsked() ? pageHeader(tr("Asked again"), tr("The earlier answers stay in the record."))
+        : m_isKnown
+            ? pageHeader(tr("Consent and needs"), tr("What nobody has asked yet."))
             : pageHeader(tr("Who is taught"),
                          tr("The person who will do it at home: a caregiver, or the patient.")));
     m_who = m_relationship = nullptr;

@@ -24,6 +24,7 @@ class LearnerForm : public Page {
 
   private:
     void begin();
+    bool wasAsked() const;  ///< consent or needs of somebody who is in the record already
     void addWho(QVBoxLayout* card);
     void addConsent(QVBoxLayout* card);
     void addNeeds(QVBoxLayout* card);

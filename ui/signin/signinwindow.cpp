@@ -24,7 +24,7 @@ SignInWindow::SignInWindow(DoorWork& work, QWidget* parent)
     setObjectName(QStringLiteral("signInWindow"));
     setProperty("part", QStringLiteral("page"));
     setWindowTitle(tr("Ninebark"));
-    resize(1000, 760);
+    resize(fittingOn(screen(), {1000, 760}));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_stack);

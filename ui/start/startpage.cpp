@@ -6,7 +6,12 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <array>
 
+#include "base/date.h"
+#include "desk/fit.h"
+#include "desk/packinview.h"
 #include "parts/parts.h"
 #include "render/words.h"
 #include "text/errortext.h"
@@ -21,6 +26,20 @@ const auto no = QStringLiteral("no");
 
 Choice* tick(const QString& name, const QString& words) {
     return new Choice(name, Pick::Any, {{yes, words}});
+}
+
+bool asksOfKit(const packs::Pack& pack) {
+    const packs::Applies& applies = pack.applies;
+    return !applies.dressing.empty() || !applies.securement.empty() || !applies.antiseptic.empty();
+}
+
+bool isRuledOutByKit(const std::vector<base::Error>& reasons) {
+    using base::Code;
+    constexpr std::array ofKit{Code::PackDressing, Code::PackSecurement, Code::PackAntiseptic};
+    const auto isOfKit = [&ofKit](const base::Error& one) {
+        return std::count(ofKit.begin(), ofKit.end(), one.code) > 0;
+    };
+    return !reasons.empty() && std::all_of(reasons.begin(), reasons.end(), isOfKit);
 }
 
 }  // namespace
@@ -143,6 +162,10 @@ void StartPage::addPack(QVBoxLayout* card) {
     for (const procedure::TaughtPtr& taught : m_desk.shelf().current())
         packs.push_back({shown(taught->digest), packWords(taught->pack, taught->pack.title)});
     m_pack = new Choice(QStringLiteral("pack"), Pick::One, packs);
+    m_isPackByHand = false;
+    for (const Option& one : packs)
+        connect(m_pack->button(one.word), &QAbstractButton::clicked, this,
+                [this] { m_isPackByHand = true; });
     m_packField = new Field(tr("What is taught"), m_pack);
     m_misfits = new QVBoxLayout;
     m_misfits->setSpacing(4);
@@ -212,25 +235,46 @@ procedure::TaughtPtr StartPage::chosenPack() const {
     return m_desk.shelf().byDigest(m_pack->word().toStdString());
 }
 
+/// What the learner was taught by before; at the first visit the pack that asks for most of those
+/// that fit this kit. Where the kit rules out one that asks for more, nobody is taken to mean what
+/// is left.
+procedure::TaughtPtr StartPage::usualPack(const practice::OpenVisit& visit) const {
+    const record::Record& record = *m_desk.view().record;
+    const record::Learner* learner = m_desk.view().learnerInView();
+    const record::Line* line = record.line(visit.line);
+    const bool isFirst = desk::packsTaught(record, visit.learner).empty();
+    if (!isFirst || !learner || !line) return m_desk.packFor(visit.learner);
+    const desk::Setting setting{.record = record,
+                                .learner = *learner,
+                                .line = *line,
+                                .kit = visit.kit,
+                                .today = base::today(m_desk.now())};
+    const procedure::TaughtPtr best = desk::bestFit(m_desk.shelf(), setting);
+    if (!best || asksOfKit(best->pack)) return best;
+    const auto& all = m_desk.shelf().current();
+    const bool hangsOnKit = std::any_of(all.begin(), all.end(), [&setting](const auto& one) {
+        return isRuledOutByKit(desk::whyNot(one->pack, setting));
+    });
+    return hangsOnKit ? nullptr : best;
+}
+
 void StartPage::weighPacks() {
     if (!m_interpreter) return;
     empty(m_misfits);
     const practice::OpenVisit visit = said();
-    procedure::TaughtPtr usual = m_desk.packFor(*m_desk.view().learner);
+    const procedure::TaughtPtr usual = usualPack(visit);
     for (const procedure::TaughtPtr& taught : m_desk.shelf().current()) {
         const auto reasons = m_desk.misfits(*taught, visit);
         QAbstractButton* button = m_pack->button(shown(taught->digest));
         if (button) button->setEnabled(reasons.empty());
-        if (reasons.empty()) {
-            if (!usual) usual = taught;
-            continue;
-        }
+        if (reasons.empty()) continue;
         m_misfits->addWidget(text(packWords(taught->pack, taught->pack.title) +
                                       QStringLiteral(": ") + ErrorText::of(reasons.front()),
                                   Size::Note, Tone::Quiet));
     }
     QAbstractButton* chosen = m_pack->button(m_pack->word());
-    if (chosen && chosen->isEnabled()) return;
+    if (chosen && chosen->isEnabled() && m_isPackByHand) return;
+    m_isPackByHand = false;
     m_pack->clearChoice();
     if (usual && m_desk.misfits(*usual, visit).empty()) m_pack->choose(shown(usual->digest));
 }

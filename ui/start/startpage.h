@@ -30,6 +30,7 @@ class StartPage : public Page {
     void addAround(QVBoxLayout* card);
     void chooseKnown();
     void followLine();
+    procedure::TaughtPtr usualPack(const practice::OpenVisit& visit) const;
     void offerLastTime(QVBoxLayout* card);
     void sayMissing();
     /// Says of each pack whether it fits, and chooses the one that asks for most.
@@ -42,6 +43,7 @@ class StartPage : public Page {
     desk::Desk& m_desk;
     Choice *m_identifiers = nullptr, *m_line = nullptr, *m_checked = nullptr;
     Choice *m_way = nullptr, *m_on = nullptr, *m_pack = nullptr;
+    bool m_isPackByHand = false;  ///< somebody pressed it; else it follows the kit
     Choice *m_dressing = nullptr, *m_securement = nullptr, *m_antiseptic = nullptr;
     Choice *m_home = nullptr, *m_watchers = nullptr, *m_interpreter = nullptr, *m_clock = nullptr;
     Field *m_identifiersField = nullptr, *m_checkedField = nullptr, *m_packField = nullptr;

@@ -99,10 +99,11 @@ void SeenColumn::buildLapses(QVBoxLayout* column) {
     m_noHelper = lapseAct(Act::NoHelper, QStringLiteral("noHelper"));
     m_noHelper->setCheckable(true);
     column->addWidget(m_wrongTitle);
-    column->addWidget(m_seenLapses);
+    // What can be seen going wrong now comes before what was.
     column->addLayout(m_lapseList);
     for (PressButton* button : {m_several, m_other, m_earlier, m_noHelper})
         column->addWidget(button);
+    column->addWidget(m_seenLapses);
 }
 
 PressButton* SeenColumn::lapseAct(Act act, const QString& name) {

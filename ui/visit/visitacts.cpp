@@ -181,7 +181,9 @@ void VisitPage::doAct(Act what, const Moment& moment) {
             return doPause(moment);
         case Act::Note:
             if (m_unlock) return askToUnlock();
-            return m_seen->note()->setFocus(Qt::ShortcutFocusReason);
+            // A key's own reason would choose all of it, and the next letter would be all.
+            m_seen->note()->setFocus(Qt::OtherFocusReason);
+            return m_seen->note()->end(false);
         case Act::Measures:
             if (!moment.pack().measures.empty()) ask(askMeasures(moment, this));
             return;

@@ -262,6 +262,7 @@ void VisitPage::say(record::Payload payload) { m_error->took(m_desk.say(std::mov
 void VisitPage::ask(Question* question) {
     leaveQuestion();
     m_question = question;
+    QWidget* const chosen = question->focusWidget();  // before a page that is shown gives it away
     QWidget* asked = scrolling(question, m_right);
     m_right->addWidget(asked);
     m_right->setCurrentWidget(asked);
@@ -271,7 +272,7 @@ void VisitPage::ask(Question* question) {
     for (PickList* list : question->findChildren<PickList*>()) list->letEnterPass();
     for (QWidget* one : question->findChildren<QWidget*>()) one->installEventFilter(this);
     QWidget* first = question->orderTabs();
-    if (focusWidget() == nullptr || !question->isAncestorOf(focusWidget())) first->setFocus();
+    (chosen ? chosen : first)->setFocus(Qt::OtherFocusReason);
     const auto moment = Moment::of(m_desk);
     showStrip(moment ? &*moment : nullptr);
     fit();

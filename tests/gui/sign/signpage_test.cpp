@@ -6,6 +6,8 @@
 #include <QAbstractButton>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QtTest/QTest>
 
 #include "look.h"
@@ -132,4 +134,20 @@ TEST_F(SignPageTest, ANameThatIsTypedStandsForTheDrawing) {
     const auto drawing =
         m_ward.desk().drawing(signOffs()[0].said.acknowledgement.drawing.value_or(""));
     EXPECT_NE(drawing.find("Amara Okonjo"), std::string::npos) << drawing;
+}
+
+// What is signed has to be read before, with no hand on a mouse.
+TEST_F(SignPageTest, KeysThatTurnPagesDoSoFromTheButton) {
+    auto* scroll = m_page->findChild<QScrollArea*>();
+    ASSERT_NE(scroll, nullptr);
+    const QScrollBar* bar = scroll->verticalScrollBar();
+    ASSERT_GT(bar->maximum(), 0);
+    auto* button = shown<QAbstractButton>("sign.primary");
+    button->setFocus();
+    QTest::keyClick(button, Qt::Key_Home);
+    EXPECT_EQ(bar->value(), 0);
+    QTest::keyClick(button, Qt::Key_PageDown);
+    EXPECT_GT(bar->value(), 0);
+    QTest::keyClick(button, Qt::Key_End);
+    EXPECT_EQ(bar->value(), bar->maximum());
 }

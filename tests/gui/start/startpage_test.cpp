@@ -109,4 +109,33 @@ TEST_F(StartPageTest, APackThatDoesNotFitTheKitSaysWhyAndBeginsNothing) {
     EXPECT_EQ(entries().back().body.data["pack"]["digest"], weekly()->digest);
 }
 
+// The kit of a fresh line is often not known before the patient is seen.
+TEST_F(StartPageTest, ThePackFollowsTheKitUntilSomebodyChoosesOne) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("lindq"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    record::AddLine line = m_desk->view().record->lines.front().said;
+    line.line = base::LineId::random();
+    line.dressing.clear(), line.securement.clear(), line.antiseptic.clear();
+    ASSERT_TRUE(m_desk->say(line).ok());
+    press("person.start");
+    const auto chosen = [this] {
+        std::string id;
+        for (const auto& one : m_desk->shelf().current())
+            if (auto* button =
+                    qobject_cast<QAbstractButton*>(find(("pack." + one->digest).c_str())))
+                if (button->isChecked()) id = one->pack.id;
+        return id;
+    };
+    press(("line." + line.line.text()).c_str());
+    press("kitDressing.transparent");
+    press("kitSecurement.adhesive-device");
+    press("kitAntiseptic.chlorhexidine-alcohol");
+    EXPECT_EQ(chosen(), "weekly-dressing-upper-arm");
+    for (const auto& one : m_desk->shelf().current())
+        if (one->pack.id == "clean-hands") press(("pack." + one->digest).c_str());
+    press("kitDressing.gauze");
+    EXPECT_EQ(chosen(), "clean-hands") << "by hand";
+}
+
 }  // namespace

@@ -319,4 +319,24 @@ TEST(VisitKeys, AKeyThatIsTakenIsRefusedInWords) {
     EXPECT_EQ(visit.state().steps[0].cues, 1);
 }
 
+TEST(VisitKeys, ANoteIsGoneOnWithWhereItWasLeft) {
+    VisitDriver visit("clean-hands");
+    visit.press(Qt::Key_N);
+    auto* note = visit.find<QLineEdit>(QStringLiteral("note"));
+    QTest::keyClicks(note, QStringLiteral("Half a note"));
+    visit.page().setFocus();
+    visit.press(Qt::Key_N);
+    visit.pass(400);
+    QTest::keyClicks(note, QStringLiteral(", and"));
+    EXPECT_EQ(note->text(), QStringLiteral("Half a note, and"));
+}
+
+TEST(VisitKeys, AMeasureIsTypedAtOnce) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.press(Qt::Key_M);
+    ASSERT_NE(visit.page().question(), nullptr);
+    ASSERT_NE(visit.page().focusWidget(), nullptr);
+    EXPECT_EQ(visit.page().focusWidget()->objectName(), QStringLiteral("measureMm"));
+}
+
 }  // namespace
