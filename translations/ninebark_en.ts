@@ -2654,10 +2654,6 @@ Taught by %2</source>
 <context>
     <name>ui::AuditPage</name>
     <message>
-        <source>Letters of a paper, if one is to be held against the record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Holds every entry against all others and against what is known from outside. What nobody outside ever knew of can be cut off unseen: keep papers and backups.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2926,16 +2922,28 @@ Taught by %2</source>
         </translation>
     </message>
     <message>
-        <source>The letters beside its square code, as they stand there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>printed a paper: its kind</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>its key was destroyed; with a key it is seen by whom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters of a paper, or that somebody elsewhere kept, to be held against the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a paper they stand beside its square code.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be kept by somebody elsewhere, and held against the record another time:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters of the record as it is now</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

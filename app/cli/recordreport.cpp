@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/recordreport.h"
 
+#include <algorithm>
 #include <ostream>
 
 #include "cli/recordjson.h"
+#include "seal/papercode.h"
 
 namespace app {
 namespace {
@@ -77,6 +79,13 @@ Json jsonOf(const proof::Finding& finding) {
             {"text", sentenceFor(finding.kind)}};
 }
 
+/// The head as a paper has it, on one line; empty where a paper would have none.
+std::string lettersOf(const ledger::Head& head) {
+    std::string letters = seal::paperLetters(head).value_or("");
+    std::replace(letters.begin(), letters.end(), '\n', ' ');
+    return letters;
+}
+
 ExitCode exitAfter(const proof::Report& report) {
     if (report.isWrong()) return ExitCode::Wrong;
     return report.isComplete() ? ExitCode::Done : ExitCode::Unsealed;
@@ -97,6 +106,7 @@ ExitCode tell(const proof::Report& report, bool asJson, std::ostream& out, std::
                    {"complete", report.isComplete()},
                    {"size", report.head.size},
                    {"root", report.head.root},
+                   {"letters", lettersOf(report.head)},
                    {"signatures", report.signatures},
                    {"opened", report.opened},
                    {"closed", report.closed},
@@ -106,7 +116,8 @@ ExitCode tell(const proof::Report& report, bool asJson, std::ostream& out, std::
     else if (code != ExitCode::Wrong)
         out << (code == ExitCode::Done ? "intact: "
                                        : "intact as far as can be seen without a key: ")
-            << report.head.size << " entries, root " << report.head.root << '\n';
+            << report.head.size << " entries, root " << report.head.root
+            << "\nto be kept elsewhere, for a later --paper: " << lettersOf(report.head) << '\n';
     return code;
 }
 

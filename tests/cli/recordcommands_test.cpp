@@ -90,8 +90,10 @@ TEST(RecordVerify, SaysIntactWithTheHead) {
     EXPECT_EQ(said.code, ExitCode::Done) << said.err;
     EXPECT_EQ(said.object()["root"], head.root);
     EXPECT_EQ(said.object()["size"], head.size);
+    const std::string letters = said.object()["letters"];
     EXPECT_EQ(recordSays({"verify", "--data", folder.path()}).out,
-              "intact: " + std::to_string(head.size) + " entries, root " + head.root + '\n');
+              "intact: " + std::to_string(head.size) + " entries, root " + head.root +
+                  "\nto be kept elsewhere, for a later --paper: " + letters + '\n');
 }
 
 TEST(RecordVerify, NamesWhatIsWrong) {

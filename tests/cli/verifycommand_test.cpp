@@ -94,6 +94,15 @@ TEST_F(SealedVerify, APaperIsHeldAgainstItEitherWay) {
     }
 }
 
+// What another workstation kept of a verify is known from outside as a paper is.
+TEST_F(SealedVerify, ItsLettersCanBeKeptElsewhereAndHeldAgainstItLater) {
+    const std::string letters = verify({}).object()["letters"];
+    EXPECT_EQ(seal::readPaperLetters(letters)->size, m_head.size);
+    EXPECT_EQ(verify({"--paper", letters}).code, ExitCode::Unsealed);
+    tamper("UPDATE entry SET bytes = CAST(bytes || ' ' AS BLOB) WHERE seq = 11");
+    EXPECT_EQ(verify({"--paper", letters}).code, ExitCode::Wrong);
+}
+
 TEST_F(SealedVerify, WhatWasRewrittenIsNamedByTheTwoNearestPapers) {
     const auto ledger = *SqlLedger::openToRead(file(), store::OpenMode::Demonstration);
     const ledger::Head early = **ledger->headAt(9);

@@ -13,6 +13,7 @@
 #include "parts/field.h"
 #include "parts/parts.h"
 #include "render/words.h"
+#include "seal/papercode.h"
 
 namespace ui {
 namespace {
@@ -23,9 +24,10 @@ constexpr int mostShownFindings = 200;  // more are counted, not listed
 
 AuditPage::AuditPage(QWidget* parent)
     : Page(QStringLiteral("audit"), parent),
-      m_paper(new WordsField(tr("Letters of a paper, if one is to be held against the record"),
-                             QStringLiteral("audit.paper"), Must::MayStayEmpty,
-                             tr("The letters beside its square code, as they stand there."))) {
+      m_paper(new WordsField(
+          tr("Letters of a paper, or that somebody elsewhere kept, to be held against the record"),
+          QStringLiteral("audit.paper"), Must::MayStayEmpty,
+          tr("On a paper they stand beside its square code."))) {
     column()->addWidget(pageHeader(
         tr("Is the record whole?"),
         tr("Holds every entry against all others and against what is known from outside. What "
@@ -108,14 +110,31 @@ void AuditPage::showResult(const proof::Report& result) {
     m_result->addWidget(text(tr("Looked at:"), Size::Body, Tone::Quiet));
     for (const QString& line : auditLines(result))
         m_result->addWidget(text(QStringLiteral("•  ") + line));
-    if (!result.head.root.empty())
-        m_result->addWidget(text(tr("Head: %1 entries, %2")
-                                     .arg(result.head.size)
-                                     .arg(QString::fromStdString(result.head.root)),
-                                 Size::Note, Tone::Quiet));
+    sayHead(result);
     QAccessibleEvent alert(verdict, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
     scrollToTop();
+}
+
+/// The head, and where nothing is wrong its letters: whoever keeps them elsewhere can show later
+/// that nothing before was changed.
+void AuditPage::sayHead(const proof::Report& result) {
+    if (result.head.root.empty()) return;
+    m_result->addWidget(text(tr("Head: %1 entries, %2")
+                                 .arg(result.head.size)
+                                 .arg(QString::fromStdString(result.head.root)),
+                             Size::Note, Tone::Quiet));
+    const auto letters = seal::paperLetters(result.head);
+    if (result.isWrong() || !letters) return;
+    m_result->addWidget(
+        text(tr("To be kept by somebody elsewhere, and held against the record "
+                "another time:")));
+    auto* kept = text(QString::fromStdString(*letters).replace(QLatin1Char('\n'), QLatin1Char(' ')),
+                      Size::Lead, Tone::Ink, Weight::Strong);
+    kept->setObjectName(QStringLiteral("audit.letters"));
+    kept->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    kept->setAccessibleName(tr("Letters of the record as it is now"));
+    m_result->addWidget(kept);
 }
 
 void AuditPage::showLooked(const std::vector<record::UseLine>& log) {

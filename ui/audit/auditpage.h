@@ -34,6 +34,7 @@ class AuditPage : public Page {
 
   private:
     void addTable();
+    void sayHead(const proof::Report& result);
     void fillRow(int row, const record::UseLine& one);
 
     WordsField* m_paper;

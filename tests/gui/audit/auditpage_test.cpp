@@ -16,6 +16,7 @@
 
 #include "audit/auditwords.h"
 #include "look.h"
+#include "seal/papercode.h"
 
 class Auditing : public testing::Test {
   protected:
@@ -81,6 +82,24 @@ TEST_F(Auditing, NothingWrongIsToldApartFromAsFarAsCanBeSeen) {
     EXPECT_EQ(verdict(),
               QString::fromUtf8("✓  Nothing is wrong, as far as can be seen without every key"));
     EXPECT_TRUE(seen().contains(QLatin1String("3 sealed bodies stayed closed")));
+}
+
+// Whoever keeps them elsewhere holds them against the record another time.
+TEST_F(Auditing, LettersToBeKeptElsewhereAreOfAWholeRecordAlone) {
+    proof::Report result = whole();
+    result.head.root = std::string(64, 'c');
+    m_page.showResult(result);
+    const auto letters = [this] {
+        const auto* kept = m_page.findChild<QLabel*>(QStringLiteral("audit.letters"));
+        return kept ? kept->text().toStdString() : std::string();
+    };
+    const auto code = seal::readPaperLetters(letters());
+    ASSERT_TRUE(code.ok());
+    EXPECT_TRUE(code->fits(result.head));
+    result.findings = {{proof::Kind::Gap, 9, 9}};
+    m_page.showResult(result);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_EQ(letters(), "");
 }
 
 TEST_F(Auditing, WhatIsWrongIsNamedByItsEntriesAndAnErasureIsNotWrong) {
