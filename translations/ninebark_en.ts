@@ -587,6 +587,10 @@
         <source>The record was destroyed here. Its key still lies in the journal, because another program was reading: close every other one. Older copies lie beside the record and can still be read: %1. Have them destroyed too, by whoever looks after this computer.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>You have no part in this record. It stays closed, and nothing was written down. Say why you open it.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -2375,6 +2379,25 @@ Taught by %2</source>
     </message>
 </context>
 <context>
+    <name>ReasonText</name>
+    <message>
+        <source>I take over the teaching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I care for the patient today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I check the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is an emergency</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>VisitWords</name>
     <message>
         <source>nothing recorded</source>
@@ -2831,10 +2854,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>opened it as an emergency</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>took it along</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2944,6 +2963,26 @@ Taught by %2</source>
     </message>
     <message>
         <source>Letters of the record as it is now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened by somebody with no part in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each said why. Whether that holds is for people to say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has opened a record they have no part in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opened the record, having no part in it</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4559,6 +4598,41 @@ Taught by %2</source>
     </message>
     <message>
         <source>Choose what lies on it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::ReasonPage</name>
+    <message>
+        <source>A record you have no part in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You have written nothing in it, and no visit of it was handed to you. You may open it. Why you do is kept with your name and the time, and an auditor reads it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In your words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why you open it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, born %2, number %3</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

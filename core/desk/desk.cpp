@@ -9,7 +9,6 @@
 #include "desk/bounds.h"
 #include "desk/fit.h"
 #include "desk/packinview.h"
-#include "record/derivation.h"
 #include "record/draft.h"
 #include "record/purpose.h"
 
@@ -95,8 +94,7 @@ base::Result<Reply> Desk::handle(const Command& command) {
     if (!known) return known.error();
     if (*known) return Reply{command.id, (*known)->seq, true, m_ledger.head()};
     if (command.patient && (!m_view.record || m_view.record->id != *command.patient))
-        if (auto opened = openRecord(*command.patient, std::nullopt); !opened)
-            if (opened.error().code != Code::PatientUnknown) return opened.error();
+        if (auto opened = readFor(*command.patient); !opened) return opened.error();
 
     const base::Instant now = m_clock.now();
     Command kept = command;
@@ -293,36 +291,12 @@ base::Outcome Desk::readCards() {
     return Done{};
 }
 
-base::Outcome Desk::openRecord(const base::PatientId& patient,
-                               const std::optional<base::LearnerId>& learner) {
-    auto entries = m_ledger.ofSubject(patient);
-    if (!entries) return entries.error();
-    if (entries->empty()) return Error{Code::PatientUnknown};
-    if (m_view.house.isErased(patient)) return Error{Code::PatientErased};
-    if (!entries->front().isOpen) return Error{Code::SealKeyMissing};
-    if (auto packs = record::fetchPacks(m_ledger, m_shelf, *entries); !packs) return packs;
-    m_view.record = record::foldRecord(*entries, m_shelf);
-    m_view.pack.clear();
-    m_view.learner = learner;
-    if (!m_view.learnerInView() && !m_view.record->learners.empty())
-        m_view.learner = m_view.record->learners.front().said.learner;
-    noteUse(record::Use::Opened, {});
-    Q_EMIT changed();
-    return Done{};
-}
-
 base::Result<std::string> Desk::keepDrawing(const std::string& svg) {
     if (svg.size() > mostOfDrawing) return Error{Code::DrawingBad};
     const auto clean = base::cleanText(svg);
     if (!clean || !isDrawing(*clean)) return Error{Code::DrawingBad};
     if (!m_view.record) return Error{Code::PatientUnknown};
     return m_ledger.putBlob(*clean, m_view.record->id);
-}
-
-void Desk::closeRecord() {
-    m_view.record.reset();
-    m_view.learner.reset();
-    Q_EMIT changed();
 }
 
 procedure::TaughtPtr Desk::packFor(const base::LearnerId& learner) const {

@@ -60,8 +60,13 @@ class Desk : public QObject {
     /// Where people sign in this does nothing: whoever is signed in works here.
     void workAs(const base::StaffId& teacher);
     base::Outcome lookFor(const std::string& typed, std::uint64_t offset = 0);
+    /// Where there is a gate, whoever has no part in the record and does not go on with its visit
+    /// says why once each time they sign in: the name of a record::Reason, or words. That is a
+    /// mark, not a barrier. Errors: PatientUnknown, PatientErased, SealKeyMissing, ReasonWanted,
+    /// TextBad, those of the ledger.
     base::Outcome openRecord(const base::PatientId& patient,
-                             const std::optional<base::LearnerId>& learner);
+                             const std::optional<base::LearnerId>& learner,
+                             const std::string& reason = {});
     void closeRecord();
     /// Of those the learner in view is taught by; "" leaves the choice to packInView().
     void lookAtPack(const std::string& digest);
@@ -89,6 +94,13 @@ class Desk : public QObject {
     ledger::Entry provisional(const ledger::Draft& draft, const base::Instant& now) const;
     ledger::Draft draftOf(const Command& command, const base::Instant& now) const;
     void takeIn(const ledger::Entry& entry);
+    base::Result<std::vector<ledger::Entry>> entriesOf(const base::PatientId& patient) const;
+    base::Outcome readFor(const base::PatientId& patient);
+    base::Outcome readRecord(const std::vector<ledger::Entry>& entries,
+                             const std::optional<base::LearnerId>& learner);
+    bool mayOpenAsked(const base::PatientId& patient,
+                      const std::vector<ledger::Entry>& entries) const;
+    base::Outcome sayWhy(const base::PatientId& patient, const std::string& reason);
     base::Outcome readCards();
 
     ledger::Ledger& m_ledger;

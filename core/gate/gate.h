@@ -91,6 +91,12 @@ class Gate {
     /// AccessSignedOut, those of the ledger; what could not be written goes out with the next.
     base::Outcome note(const record::NoteUse& said);
 
+    /// Whether somebody who has no part in this patient's record has to say why they open it: once
+    /// each time they sign in, where it is written down.
+    bool wantsReason(const base::PatientId& patient) const {
+        return isSignedIn() && m_terms.notesUse && !m_notes.has(record::Use::BreakGlass, patient);
+    }
+
     /// Milliseconds until the next passphrase is looked at. Wrong ones are counted as long as the
     /// program runs: whoever has the disk tries them elsewhere, and only their cost slows that.
     std::int64_t waitMs() const;

@@ -22,6 +22,10 @@ class UseNotes {
     /// The same person may open the same record any number of times: one line says so. What was
     /// printed, saved or exported has a line each time. Errors: those of the ledger.
     base::Outcome note(const record::NoteUse& said);
+    /// Whether the same person did this with this patient's record since begin().
+    bool has(record::Use what, const base::PatientId& patient) const {
+        return m_noted.contains({what, patient.text()});
+    }
     /// After signing out: what is still waiting can't be sealed any more.
     void end();
 

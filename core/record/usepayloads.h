@@ -18,11 +18,19 @@ enum class Use {
     SignedOut,
     Searched,    ///< for a learner by name or number; the words are not kept
     Opened,      ///< a patient's record
-    BreakGlass,  ///< the same by somebody who said that it is an emergency
+    BreakGlass,  ///< before it, by somebody who has no part in it; says why
     Printed,
     Saved,  ///< a paper, as a file
     Exported,
     Verified,
+};
+
+/// Why somebody opens a record they have no part in; all else is told in words of their own.
+enum class Reason {
+    TakesOver,  ///< the teaching
+    Cares,      ///< for the patient today, without teaching
+    Checks,     ///< the record itself
+    Emergency,
 };
 
 /// It is in the log of the ledger, never in a patient's record; see record/uselog.h.
@@ -31,7 +39,7 @@ struct NoteUse {
     Use what = Use::SignedIn;
     std::optional<base::PatientId> patient = {};  ///< whose record; none: nobody's
     std::string object;  ///< what was printed, saved or exported, by its kind; "" for all else
-    std::string reason;  ///< of an emergency, as it was typed; "" for all else
+    std::string reason;  ///< of BreakGlass: the name of a Reason, or as it was typed; "" for others
     bool operator==(const NoteUse&) const = default;
     template <class V>
     void fields(V& v) {
@@ -69,6 +77,16 @@ struct Names<record::Use> {
         {record::Use::Saved, "saved"},
         {record::Use::Exported, "exported"},
         {record::Use::Verified, "verified"},
+    }};
+};
+
+template <>
+struct Names<record::Reason> {
+    static constexpr std::array<std::pair<record::Reason, const char*>, 4> all{{
+        {record::Reason::TakesOver, "takes-over"},
+        {record::Reason::Cares, "cares"},
+        {record::Reason::Checks, "checks"},
+        {record::Reason::Emergency, "emergency"},
     }};
 };
 

@@ -14,11 +14,37 @@
 #include "parts/parts.h"
 #include "render/words.h"
 #include "seal/papercode.h"
+#include "text/reasontext.h"
 
 namespace ui {
 namespace {
 
 constexpr int mostShownFindings = 200;  // more are counted, not listed
+
+QTableWidget* logTable(const QString& objectName, const QString& name, const QStringList& heads) {
+    auto* table = new QTableWidget(0, static_cast<int>(heads.size()));
+    table->setObjectName(objectName);
+    table->setAccessibleName(name);
+    table->setHorizontalHeaderLabels(heads);
+    table->verticalHeader()->hide();
+    table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setTabKeyNavigation(false);
+    table->setWordWrap(true);
+    return table;
+}
+
+void fillLogRow(QTableWidget* table, int row, const QStringList& words) {
+    for (int column = 0; column < words.size(); ++column)
+        table->setItem(row, column, new QTableWidgetItem(words[column]));
+}
+
+QString whenUsed(const record::Used& used) {
+    return render::momentWords(used.atMs, used.offsetMinutes, QLocale()) + QStringLiteral(" ") +
+           render::offsetWords(used.offsetMinutes);
+}
 
 }  // namespace
 
@@ -35,7 +61,7 @@ AuditPage::AuditPage(QWidget* parent)
     cardIn(column(), {})->addWidget(m_paper);
     m_result = cardIn(column(), {});
     m_result->parentWidget()->setObjectName(QStringLiteral("audit.result"));
-    addTable();
+    addTables();
     QPushButton* back = addSecondary(tr("Back"), QStringLiteral("audit.back"));
     setPrimary(tr("Verify now"));
     connect(back, &QPushButton::clicked, this, &AuditPage::left);
@@ -46,22 +72,22 @@ AuditPage::AuditPage(QWidget* parent)
     begin();
 }
 
-void AuditPage::addTable() {
+void AuditPage::addTables() {
+    QVBoxLayout* apart = cardIn(column(), tr("Opened by somebody with no part in it"),
+                                tr("Each said why. Whether that holds is for people to say."));
+    m_noneBroken =
+        text(tr("Nobody has opened a record they have no part in."), Size::Body, Tone::Quiet);
+    m_broken = logTable(QStringLiteral("audit.broken"), tr("Opened by somebody with no part in it"),
+                        {tr("When"), tr("Who"), tr("Of whom"), tr("Why")});
+    m_broken->setMinimumHeight(160);
+    apart->addWidget(m_noneBroken);
+    apart->addWidget(m_broken);
     QVBoxLayout* card = cardIn(column(), tr("Who looked at and printed what"));
     m_nobody = text(tr("Nothing was looked at yet. Every sign-in, every record that is opened and "
                        "every paper that is made will stand here."),
                     Size::Body, Tone::Quiet);
-    m_table = new QTableWidget(0, 4);
-    m_table->setObjectName(QStringLiteral("audit.looked"));
-    m_table->setAccessibleName(tr("Who looked at and printed what"));
-    m_table->setHorizontalHeaderLabels({tr("When"), tr("Who"), tr("Did what"), tr("Of whom")});
-    m_table->verticalHeader()->hide();
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setTabKeyNavigation(false);
-    m_table->setWordWrap(true);
+    m_table = logTable(QStringLiteral("audit.looked"), tr("Who looked at and printed what"),
+                       {tr("When"), tr("Who"), tr("Did what"), tr("Of whom")});
     m_table->setMinimumHeight(280);
     card->addWidget(m_nobody);
     card->addWidget(m_table);
@@ -142,19 +168,29 @@ void AuditPage::showLooked(const std::vector<record::UseLine>& log) {
     m_table->setVisible(!log.empty());
     m_table->setRowCount(static_cast<int>(log.size()));
     int row = 0;
-    for (const record::UseLine& one : log) fillRow(row++, one);
+    for (const record::UseLine& one : log)
+        fillLogRow(m_table, row++,
+                   {whenUsed(one.used), render::plain(one.who), useWords(one.used.said),
+                    render::plain(one.whose)});
     m_table->resizeRowsToContents();
     if (!log.empty()) m_table->setCurrentCell(0, 0);
+    showBroken(log);
 }
 
-void AuditPage::fillRow(int row, const record::UseLine& one) {
-    const record::Used& used = one.used;
-    const QString when = render::momentWords(used.atMs, used.offsetMinutes, QLocale()) +
-                         QStringLiteral(" ") + render::offsetWords(used.offsetMinutes);
-    int column = 0;
-    for (const QString& words :
-         {when, render::plain(one.who), useWords(used.said), render::plain(one.whose)})
-        m_table->setItem(row, column++, new QTableWidgetItem(words));
+void AuditPage::showBroken(const std::vector<record::UseLine>& log) {
+    m_broken->setRowCount(0);
+    for (const record::UseLine& one : log) {
+        if (one.used.said.what != record::Use::BreakGlass) continue;
+        const int row = m_broken->rowCount();
+        m_broken->insertRow(row);
+        fillLogRow(m_broken, row,
+                   {whenUsed(one.used), render::plain(one.who), render::plain(one.whose),
+                    ReasonText::of(one.used.said.reason)});
+    }
+    m_broken->resizeRowsToContents();
+    m_broken->setVisible(m_broken->rowCount() > 0);
+    m_noneBroken->setVisible(m_broken->rowCount() == 0);
+    if (m_broken->rowCount() > 0) m_broken->setCurrentCell(0, 0);
 }
 
 }  // namespace ui

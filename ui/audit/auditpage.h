@@ -24,7 +24,8 @@ class AuditPage : public Page {
     void setRunning(bool isRunning);
     void showResult(const proof::Report& result);
     void refuse(const base::Error& error);
-    /// In the order they are to be read, newest first.
+    /// In the order they are to be read, newest first. What was opened by somebody with no part in
+    /// it is set apart as well.
     void showLooked(const std::vector<record::UseLine>& log);
 
   Q_SIGNALS:
@@ -33,14 +34,14 @@ class AuditPage : public Page {
     void left();
 
   private:
-    void addTable();
+    void addTables();
     void sayHead(const proof::Report& result);
-    void fillRow(int row, const record::UseLine& one);
+    void showBroken(const std::vector<record::UseLine>& log);
 
     WordsField* m_paper;
     QVBoxLayout* m_result;
-    QLabel* m_nobody;
-    QTableWidget* m_table;
+    QLabel *m_nobody, *m_noneBroken;
+    QTableWidget *m_table, *m_broken;
 };
 
 }  // namespace ui

@@ -81,7 +81,7 @@ QString actWords(record::Use what) {
         case record::Use::Opened:
             return AuditPage::tr("opened the record");
         case record::Use::BreakGlass:
-            return AuditPage::tr("opened it as an emergency");
+            return AuditPage::tr("opened the record, having no part in it");
         case record::Use::Printed:
             return AuditPage::tr("printed a paper");
         case record::Use::Saved:

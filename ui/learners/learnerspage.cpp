@@ -98,7 +98,12 @@ QWidget* LearnersPage::emptyWords() {
 
 /// Setting out to another record changes what is shown, not what is written.
 void LearnersPage::open(const record::Card& card) {
-    if (errors()->took(m_desk.openRecord(card.patient, card.learner))) Q_EMIT chose();
+    const auto opened = m_desk.openRecord(card.patient, card.learner);
+    if (!opened && opened.error().code == base::Code::ReasonWanted) {
+        errors()->clear();
+        return Q_EMIT wantsReason(card);
+    }
+    if (errors()->took(opened)) Q_EMIT chose();
 }
 
 QWidget* LearnersPage::cardFor(const record::Card& card) {

@@ -19,8 +19,9 @@ class LearnersPage : public Page {
     QLineEdit* search() const { return m_search; }
 
   Q_SIGNALS:
-    void wantsPatient();  ///< to add one
-    void chose();         ///< a record is open now
+    void wantsPatient();                         ///< to add one
+    void chose();                                ///< a record is open now
+    void wantsReason(const record::Card& card);  ///< before it is
 
   private:
     void lookFor(const QString& typed);

@@ -5,6 +5,7 @@
 
 #include "askback/askbackpage.h"
 #include "learners/learnerspage.h"
+#include "learners/reasonpage.h"
 #include "learnerwindow/learnerwindow.h"
 #include "main/guardedpages.h"
 #include "main/madeonce.h"
@@ -32,6 +33,19 @@ void MainWindow::makeLearners() {
         showPage(m_patientForm);
     });
     connect(m_learners, &LearnersPage::chose, this, &MainWindow::showPerson);
+    connect(m_learners, &LearnersPage::wantsReason, this, [this](const record::Card& card) {
+        showPage(&reason());
+        m_reason->begin(card);
+    });
+}
+
+ReasonPage& MainWindow::reason() {
+    return madeOnce(m_reason, m_stack, [this] {
+        auto* page = new ReasonPage(m_desk);
+        connect(page, &ReasonPage::opened, this, &MainWindow::showPerson);
+        connect(page, &ReasonPage::left, this, [this] { go(Place::Learners); });
+        return page;
+    });
 }
 
 PersonPage& MainWindow::person() {

@@ -29,6 +29,7 @@ class LineForm;
 class PapersPage;
 class PatientForm;
 class Question;
+class ReasonPage;
 class SettingsPage;
 class SignPage;
 class StaffPage;
@@ -75,6 +76,7 @@ class MainWindow : public QMainWindow {
     PatientForm& patientForm();
     LineForm& lineForm();
     LearnerForm& learnerForm();
+    ReasonPage& reason();
     StaffPage& staff();
     StartPage& start();
     SignPage& sign();
@@ -121,6 +123,7 @@ class MainWindow : public QMainWindow {
     PatientForm* m_patientForm = nullptr;
     LineForm* m_lineForm = nullptr;
     LearnerForm* m_learnerForm = nullptr;
+    ReasonPage* m_reason = nullptr;
     StaffPage* m_staff = nullptr;
     QWidget* m_beforeStaff = nullptr;
     SettingsPage* m_settingsPage = nullptr;

@@ -8,6 +8,7 @@
 
 namespace desk {
 
+using base::Code;
 using record::Use;
 
 /// A sealed ward whose gate writes down what is looked at; Solveig has signed in.
@@ -18,6 +19,8 @@ class LoggedDesk : public testing::Test {
     std::unique_ptr<gate::Gate> m_gate;
     std::unique_ptr<Desk> m_desk;
     base::PatientId m_patient;
+    base::StaffId m_tam;
+    bool m_isTamHere = false;
 
     void SetUp() override {
         m_patient = m_ward.desk().view().record->id;
@@ -27,6 +30,24 @@ class LoggedDesk : public testing::Test {
         ASSERT_TRUE(m_gate->signIn("Solveig Aranda", support::Ward::passphrase()).now().ok());
         m_desk =
             *Desk::open(m_ward.ledger(), m_shelf, m_ward.clock(), desk::Ward::Real, m_gate.get());
+    }
+    void signIn(const char* name, seal::Secret passphrase) {
+        m_gate->signOut();
+        ASSERT_TRUE(m_gate->signIn(name, std::move(passphrase)).now().ok());
+        m_desk =
+            *Desk::open(m_ward.ledger(), m_shelf, m_ward.clock(), desk::Ward::Real, m_gate.get());
+    }
+    void asSolveig() { signIn("Solveig Aranda", support::Ward::passphrase()); }
+    /// A colleague who never saw the patient.
+    void asTam() {
+        const auto own = [] { return seal::Secret::copyOf("a cellar full of quinces"); };
+        const gate::Newcomer tam{"Tam Oduya", "TO", record::Role::Teacher};
+        if (!m_isTamHere) {
+            ASSERT_TRUE(m_gate->admit(tam, own()).now().ok());
+        }
+        m_isTamHere = true;
+        signIn("Tam Oduya", own());
+        m_tam = m_desk->view().teacher.value();
     }
     std::vector<Use> uses() const {
         std::vector<Use> said;
@@ -66,6 +87,89 @@ TEST_F(LoggedDesk, DrawsNoCardOfItsOwn) {
     ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
     ASSERT_TRUE(m_desk->lookFor("").ok());
     EXPECT_EQ(m_desk->view().cardTotal, 1U);
+}
+
+// design.md says nothing of who has a part: common practice, no source.
+TEST_F(LoggedDesk, WhoHasNoPartInARecordSaysWhyOnceASignIn) {
+    asTam();
+    EXPECT_EQ(m_desk->openRecord(m_patient, std::nullopt).error().code, Code::ReasonWanted);
+    EXPECT_EQ(m_desk->openRecord(m_patient, {}, "  ").error().code, Code::ReasonWanted);
+    EXPECT_FALSE(m_desk->view().record);
+    EXPECT_EQ(uses().front(), Use::SignedIn) << "nothing was opened";
+    ASSERT_TRUE(m_desk->openRecord(m_patient, {}, "emergency").ok());
+    ASSERT_TRUE(m_desk->view().record);
+    EXPECT_EQ(m_desk->view().record->id, m_patient);
+    ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
+    const auto log = *m_desk->useLog();
+    ASSERT_GE(log.size(), 3U);
+    EXPECT_EQ(log[0].used.said.what, Use::Opened);
+    EXPECT_EQ(log[1].used.said, (record::NoteUse{Use::BreakGlass, m_patient, "", "emergency"}));
+    EXPECT_EQ(log[1].who, "Tam Oduya");
+    EXPECT_EQ(log[1].whose, "Teodor Okonjo");
+    EXPECT_EQ(log[2].used.said.what, Use::SignedIn);
+    asTam();
+    EXPECT_EQ(m_desk->openRecord(m_patient, std::nullopt).error().code, Code::ReasonWanted);
+}
+
+TEST_F(LoggedDesk, WhyIsKeptAsItWasTypedAndNotWithoutEnd) {
+    asTam();
+    EXPECT_EQ(m_desk->openRecord(m_patient, {}, std::string(100'000, 'x')).error().code,
+              Code::TextBad);
+    ASSERT_TRUE(m_desk->openRecord(m_patient, {}, "asked by the \u202ewife").ok());
+    EXPECT_EQ((*m_desk->useLog())[1].used.said.reason, "asked by the wife");
+}
+
+TEST_F(LoggedDesk, WhoTaughtIsNotAsked) {
+    ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
+    EXPECT_EQ(uses(), (std::vector<Use>{Use::Opened, Use::SignedIn}));
+}
+
+TEST_F(LoggedDesk, WhoWroteInItIsNotAskedAndWhoMadeAPaperIs) {
+    asTam();
+    ASSERT_TRUE(m_desk->openRecord(m_patient, {}, "takes-over").ok());
+    ASSERT_TRUE(m_desk
+                    ->say(record::IssuePaper{.learner = m_ward.learner(),
+                                             .kind = record::PaperKind::ChartNote,
+                                             .digest = std::string(64, 'a')})
+                    .ok());
+    asTam();
+    EXPECT_EQ(m_desk->openRecord(m_patient, std::nullopt).error().code, Code::ReasonWanted);
+    ASSERT_TRUE(m_desk->openRecord(m_patient, {}, "takes-over").ok());
+    ASSERT_TRUE(m_desk->say(record::AskAllergies{}).ok());
+    asTam();
+    EXPECT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
+}
+
+TEST_F(LoggedDesk, WhoWritesWithoutReadingIsNotHeldUp) {
+    asTam();
+    auto said = m_desk->command(record::AskAllergies{});
+    said.patient = m_patient;
+    ASSERT_TRUE(m_desk->handle(said).ok());
+    EXPECT_EQ(uses()[0], Use::Opened);
+    EXPECT_EQ(uses()[1], Use::SignedIn);
+}
+
+TEST_F(LoggedDesk, NobodyIsAskedBesideAVisitThatRunsNorOnceItWasHandedOver) {
+    ASSERT_TRUE(m_desk->openRecord(m_patient, m_ward.learner()).ok());
+    const auto opening = m_ward.opening(practice::Way::Guided, practice::On::PracticeArm);
+    m_shelf.put(support::readPack("clean-hands"));
+    ASSERT_TRUE(m_desk->say(opening).ok());
+    asTam();
+    ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
+    asSolveig();
+    ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
+    ASSERT_TRUE(m_desk->say(practice::HandOver{.to = m_tam}).ok());
+    asTam();
+    ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
+    m_ward.clock().advanceMs(1000);
+    asSolveig();
+    ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
+    ASSERT_TRUE(m_desk->say(practice::HandOver{.to = m_desk->view().teacher.value()}).ok());
+    ASSERT_TRUE(m_desk->say(practice::StopVisit{.why = practice::StopReason::CalledAway}).ok());
+    ASSERT_FALSE(m_desk->view().openVisit);
+    asTam();
+    EXPECT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok()) << "it was in their hands";
+    for (const Use what : uses()) EXPECT_NE(what, Use::BreakGlass);
 }
 
 TEST_F(LoggedDesk, NobodyWritesALineByACommand) {

@@ -117,7 +117,9 @@ TEST_F(UseLogged, NothingIsWrittenForNobody) {
 // Codes: DICOM PS3.16, context groups 400 (Audit Event ID) and 401 (Audit Event Type Code), scheme
 // DCM, as HL7's FHIR R4 lists them for AuditEvent (http://dicom.nema.org/resources/ontology/DCM).
 // That printing and saving are an Export is said in DICOM PS3.15, A.5.3 "Data Export" (from
-// memory).
+// memory). That a broken glass is a Security Alert (PS3.15, A.5.3.11) of the type Emergency
+// Override Started is HL7 FHIR's example of an AuditEvent "example-breakglass-start" (R5 and R6
+// ballot).
 TEST(UseLog, IsNamedByTheCodesOfDicom) {
     using record::eventCodeOf;
     EXPECT_EQ(eventCodeOf(Use::SignedIn).event, std::string("110114"));

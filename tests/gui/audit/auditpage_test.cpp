@@ -150,7 +150,7 @@ TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
                                .whose = "Rashid Lindqvist"};
     };
     m_page.showLooked(
-        {line(1'772'445'600'000, {.what = record::Use::BreakGlass}, "Ilse Marchetti"),
+        {line(1'772'445'600'000, {.what = record::Use::Opened}, "Ilse Marchetti"),
          line(1'772'442'000'000, {.what = record::Use::Printed}, "Kwame Brandt"),
          line(1'772'442'000'000, {.what = record::Use::Saved, .object = "certificate"}, "?")});
     const auto* table = m_page.findChild<QTableWidget*>(QStringLiteral("audit.looked"));
@@ -160,9 +160,37 @@ TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
     EXPECT_TRUE(table->item(0, 0)->text().contains(QLatin1String("11:00")));
     EXPECT_TRUE(table->item(0, 0)->text().endsWith(QLatin1String("UTC+01:00")));
     EXPECT_EQ(table->item(0, 1)->text(), QLatin1String("Ilse Marchetti"));
-    EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("opened it as an emergency"));
+    EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("opened the record"));
     EXPECT_EQ(table->item(0, 3)->text(), QLatin1String("Rashid Lindqvist"));
     EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("printed a paper"));
     EXPECT_TRUE(table->item(2, 2)->text().startsWith(QLatin1String("saved a paper: ")));
     EXPECT_EQ(table->editTriggers(), QAbstractItemView::NoEditTriggers);
+}
+
+TEST_F(Auditing, WhoOpenedWithoutAPartInItStandsApartWithTheReason) {
+    EXPECT_TRUE(seen().contains(QLatin1String("Nobody has opened a record they have no part in")));
+    const auto* apart = m_page.findChild<QTableWidget*>(QStringLiteral("audit.broken"));
+    EXPECT_FALSE(apart->isVisible());
+    const auto line = [](record::Use what, const char* reason) {
+        return record::UseLine{.used = {.said = {.what = what, .reason = reason},
+                                        .atMs = 1'772'445'600'000,
+                                        .offsetMinutes = 60},
+                               .who = "Ilse Marchetti",
+                               .whose = "Rashid Lindqvist"};
+    };
+    m_page.showLooked({line(record::Use::Opened, ""), line(record::Use::BreakGlass, "emergency"),
+                       line(record::Use::BreakGlass, "asked by the ward sister"),
+                       line(record::Use::SignedIn, "")});
+    ASSERT_EQ(apart->rowCount(), 2);
+    EXPECT_TRUE(apart->isVisible());
+    EXPECT_FALSE(seen().contains(QLatin1String("Nobody has opened")));
+    EXPECT_TRUE(apart->item(0, 0)->text().endsWith(QLatin1String("UTC+01:00")));
+    EXPECT_EQ(apart->item(0, 1)->text(), QLatin1String("Ilse Marchetti"));
+    EXPECT_EQ(apart->item(0, 2)->text(), QLatin1String("Rashid Lindqvist"));
+    EXPECT_EQ(apart->item(0, 3)->text(), QLatin1String("It is an emergency"));
+    EXPECT_EQ(apart->item(1, 3)->text(), QLatin1String("asked by the ward sister"));
+    const auto* all = m_page.findChild<QTableWidget*>(QStringLiteral("audit.looked"));
+    EXPECT_EQ(all->rowCount(), 4) << "it is in its place in the order of time too";
+    m_page.showLooked({line(record::Use::Opened, "")});
+    EXPECT_FALSE(apart->isVisible());
 }

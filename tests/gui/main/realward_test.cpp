@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the program puts together for real people: the file, the gate, the windows, the auditor.
 #include <QAbstractButton>
+#include <QLabel>
+#include <QTableWidget>
 #include <QTemporaryDir>
 #include <QtTest/QTest>
 
@@ -31,12 +33,38 @@ class RealWard : public testing::Test {
             std::make_unique<ui::Entrance>(*m_door, *m_auditor, m_clock, m_settings,
                                            [this] { return app::deskOf(m_ward, m_clock); });
         m_entrance->begin();
-        gui::typeInto(m_entrance->signIn(), "signIn.name", QStringLiteral("Solveig Aranda"));
-        gui::typeInto(m_entrance->signIn(), "signIn.passphrase",
-                      QStringLiteral("nine slow herons wade"));
+        asSolveig();
+    }
+    void signIn(const QString& name, const QString& own) {
+        gui::typeInto(m_entrance->signIn(), "signIn.name", name);
+        gui::typeInto(m_entrance->signIn(), "signIn.passphrase", own);
         gui::shownPart<QAbstractButton>(m_entrance->signIn(), QStringLiteral("signIn.primary"))
             ->click();
         ASSERT_TRUE(QTest::qWaitFor([this] { return m_entrance->window() != nullptr; }, 60'000));
+    }
+    void asSolveig() {
+        signIn(QStringLiteral("Solveig Aranda"), QStringLiteral("nine slow herons wade"));
+    }
+    void signOut() {
+        press("teacher");
+        press("account.signOut");
+    }
+    /// A colleague who never saw the patient is in, and has pressed the patient's card.
+    void tamOpens() {
+        addPeople();
+        auto own = seal::Secret::copyOf("a cellar full of quinces");
+        const gate::Newcomer tam{"Tam Oduya", "TO", record::Role::Teacher};
+        ASSERT_TRUE(m_ward.gate->admit(tam, std::move(own)).now().ok());
+        signOut();
+        signIn(QStringLiteral("Tam Oduya"), QStringLiteral("a cellar full of quinces"));
+        const auto& card = desk().view().cards.front();
+        press(("card." + card.learner.text()).c_str());
+    }
+    QWidget* focused() const { return m_entrance->window()->focusWidget(); }
+    QString whose() const {
+        const auto* shown =
+            gui::shownPart<QLabel>(*m_entrance->window(), QStringLiteral("reason.whose"));
+        return shown ? shown->text() : QString();
     }
     static seal::Secret passphrase() { return seal::Secret::copyOf("nine slow herons wade"); }
     desk::Desk& desk() const { return *m_entrance->desk(); }
@@ -121,6 +149,63 @@ TEST_F(RealWard, IsVerifiedByItsOwnWindowWithEveryKey) {
     ASSERT_TRUE(report.ok());
     EXPECT_TRUE(report->isComplete());
     EXPECT_EQ(report->opened, report->head.size);
+}
+
+TEST_F(RealWard, WhoHasNoPartInARecordSaysWhyByTheKeyboardAndAnAuditorReadsIt) {
+    tamOpens();
+    EXPECT_TRUE(whose().startsWith(QLatin1String("Teodor Okonjo, born"))) << whose().toStdString();
+    EXPECT_FALSE(desk().view().record);
+    EXPECT_EQ(uses().front(), Use::SignedIn);
+    QTest::keyClick(focused(), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_FALSE(desk().view().record) << "nothing was said yet";
+    QTest::keyClick(focused(), Qt::Key_Space);
+    QTest::keyClick(focused(), Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(desk().view().record);
+    EXPECT_TRUE(gui::shownPart<QWidget>(*m_entrance->window(), QStringLiteral("person")));
+    auto log = *desk().useLog();
+    EXPECT_EQ(log[0].used.said.what, Use::Opened);
+    EXPECT_EQ(log[1].used.said.what, Use::BreakGlass);
+    EXPECT_EQ(log[1].used.said.reason, "takes-over");
+    EXPECT_EQ(log[1].who, "Tam Oduya");
+    press("place.1");
+    press(("card." + desk().view().cards.front().learner.text()).c_str());
+    EXPECT_TRUE(whose().isEmpty()) << "it is asked once";
+    signOut();
+    asSolveig();
+    press("teacher");
+    press("account.audit");
+    const auto* apart =
+        gui::shownPart<QTableWidget>(*m_entrance->window(), QStringLiteral("audit.broken"));
+    ASSERT_TRUE(apart);
+    ASSERT_EQ(apart->rowCount(), 1);
+    EXPECT_EQ(apart->item(0, 1)->text(), QLatin1String("Tam Oduya"));
+    EXPECT_EQ(apart->item(0, 2)->text(), QLatin1String("Teodor Okonjo"));
+    EXPECT_EQ(apart->item(0, 3)->text(), QLatin1String("I take over the teaching"));
+}
+
+TEST_F(RealWard, AReasonOfOnesOwnIsTypedAndKept) {
+    tamOpens();
+    for (const auto key :
+         {Qt::Key_Right, Qt::Key_Right, Qt::Key_Right, Qt::Key_Right, Qt::Key_Down})
+        QTest::keyClick(focused(), key);
+    EXPECT_EQ(focused()->objectName(), QLatin1String("reason.why.another"));
+    QTest::keyClick(focused(), Qt::Key_Space);
+    QTest::keyClick(focused(), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_FALSE(desk().view().record) << "no words yet";
+    EXPECT_EQ(focused()->objectName(), QLatin1String("reason.words"));
+    QTest::keyClicks(focused(), QStringLiteral("the ward sister asked"));
+    QTest::keyClick(focused(), Qt::Key_Return);
+    ASSERT_TRUE(desk().view().record);
+    EXPECT_EQ((*desk().useLog())[1].used.said.reason, "the ward sister asked");
+}
+
+TEST_F(RealWard, WhatIsLeftClosedIsNotWrittenDown) {
+    tamOpens();
+    const auto size = m_ward.ledger->head().size;
+    press("reason.back");
+    EXPECT_TRUE(gui::shownPart<QWidget>(*m_entrance->window(), QStringLiteral("learners")));
+    EXPECT_FALSE(desk().view().record);
+    EXPECT_EQ(m_ward.ledger->head().size, size);
 }
 
 TEST_F(RealWard, LettersThatAreOfNoPaperAreRefused) {

@@ -8,9 +8,11 @@
 
 #include "audit/auditpage.h"
 #include "gui/main/settled.h"
+#include "learners/reasonpage.h"
 #include "learnerwindow/learnerwindow.h"
 #include "look.h"
 #include "main/refusedwindow.h"
+#include "parts/choice.h"
 #include "parts/parts.h"
 #include "parts/taborder.h"
 #include "signin/accountpage.h"
@@ -92,6 +94,7 @@ const std::vector<Walk::Place>& Walk::places() {
         {"people, retire", &Walk::peopleRetire, Needs::Door},
         {"signing", &Walk::signing, Needs::Door},
         {"erase", &Walk::erasing, Needs::Door},
+        {"reason", &Walk::reason, Needs::Door},
         {"audit", &Walk::audit, Needs::Door},
         {"audit, looked", &Walk::auditLooked, Needs::Door},
         {"audit, wrong", &Walk::auditWrong, Needs::Door},
@@ -368,6 +371,13 @@ void Walk::erasing() {
     page->begin(base::PatientId::random(), QStringLiteral("1"));
     m_shown = std::move(page);
 }
+void Walk::reason() {
+    begin(Begin::DemoWard);
+    auto page = std::make_unique<Tabbed<ui::ReasonPage>>(*m_desk);
+    page->begin(m_desk->view().cards.front());
+    page->findChild<ui::Choice*>(QStringLiteral("reason.why"))->choose(QStringLiteral("another"));
+    m_shown = std::move(page);
+}
 void Walk::audit() { m_shown = std::make_unique<Tabbed<ui::AuditPage>>(); }
 void Walk::auditWrong() {
     auto page = std::make_unique<Tabbed<ui::AuditPage>>();
@@ -387,6 +397,7 @@ void Walk::auditLooked() {
     };
     page->showLooked(
         {line({.what = record::Use::Opened}, "Ilse Marchetti"),
+         line({.what = record::Use::BreakGlass, .reason = "takes-over"}, "Ilse Marchetti"),
          line({.what = record::Use::Printed, .object = "certificate"}, "Kwame Brandt")});
     m_shown = std::move(page);
 }

@@ -80,6 +80,7 @@ class Walk : public Shell {
     void account();
     void signing();
     void erasing();
+    void reason();
     void audit();
     void auditLooked();
     void auditWrong();
