@@ -28,6 +28,14 @@ bool GuardedPages::isOfAccount(const QWidget* page) const {
 
 bool GuardedPages::isSigning(const QWidget* page) const { return m_signing && m_signing == page; }
 
+void GuardedPages::forget() {
+    forgetMade(m_account);
+    forgetMade(m_people);
+    forgetMade(m_signing);
+    forgetMade(m_audit);
+    forgetMade(m_erase);
+}
+
 AccountPage& GuardedPages::account() {
     return madeOnce(m_account, &m_stack, [this] {
         auto* page = new AccountPage(m_work);

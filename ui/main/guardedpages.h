@@ -32,6 +32,8 @@ class GuardedPages : public QObject {
     void showSigning(const ToSign& toSign);
     /// Of the record in view.
     void showErasing();
+    /// Every page with what was typed and shown there.
+    void forget();
     /// Whether who is signed in may take part in destroying a record.
     bool mayErase() const;
 

@@ -33,17 +33,17 @@ void MainWindow::workBehind(DoorWork& work, Auditor& auditor) {
         m_learners->errors()->took(all);  // where it did not reach, on the page that is shown now
     });
     if (m_sign) guardSigning(*m_sign);
+    connect(m_guarded, &GuardedPages::signingLeft, this, [this] { showPage(m_sign); });
+    connect(m_guarded, &GuardedPages::confirmed, this, [this] {
+        showPage(m_sign);
+        m_sign->signNow();
+    });
 }
 
 /// Each signature waits for the passphrase.
 void MainWindow::guardSigning(SignPage& page) {
     page.askFirst();
     connect(&page, &SignPage::confirmationWanted, m_guarded, &GuardedPages::showSigning);
-    connect(m_guarded, &GuardedPages::signingLeft, this, [this] { showPage(m_sign); });
-    connect(m_guarded, &GuardedPages::confirmed, this, [this] {
-        showPage(m_sign);
-        m_sign->signNow();
-    });
 }
 
 void MainWindow::setColleague(std::function<Question*(QWidget*)> question) {
@@ -66,7 +66,7 @@ void guard(MainWindow& window, DoorWork& work, Auditor& auditor, Lock& lock, des
     follow();
     window.workBehind(work, auditor);
     window.setColleague([&lock](QWidget* parent) { return lock.askColleague(parent); });
-    QObject::connect(&lock, &Lock::relieved, &window, &MainWindow::readHouse);
+    QObject::connect(&lock, &Lock::relieved, &window, &MainWindow::relieve);
     QObject::connect(&window, &MainWindow::lockWanted, &lock, &Lock::lockNow);
     lock.setAfterMinutes(settings.value(Setting::LockAfterMinutes).toInt());
     QObject::connect(&window, &MainWindow::lockAfterChanged, &lock, &Lock::setAfterMinutes);

@@ -16,4 +16,10 @@ P& madeOnce(P*& slot, QStackedWidget* stack, Make make) {
     return *slot;
 }
 
+/// With all that was typed and shown there; the next who wants it gets a new one.
+template <class P>
+void forgetMade(P*& slot) {
+    delete std::exchange(slot, nullptr);
+}
+
 }  // namespace ui

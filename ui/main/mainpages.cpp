@@ -232,4 +232,25 @@ AskBackPage& MainWindow::askBack() {
     });
 }
 
+void MainWindow::relieve() {
+    showVisit();  // nothing that goes is in view
+    m_beforeStaff = m_learners;
+    m_learners->search()->setText({});  // clear() could be undone
+    forgetMade(m_person);
+    forgetMade(m_reason);
+    forgetMade(m_patientForm);
+    forgetMade(m_lineForm);
+    forgetMade(m_learnerForm);
+    forgetMade(m_staff);
+    forgetMade(m_settingsPage);
+    forgetMade(m_start);
+    forgetMade(m_sign);
+    forgetMade(m_help);
+    forgetMade(m_correction);
+    forgetMade(m_papers);
+    forgetMade(m_askBack);
+    if (m_guarded) m_guarded->forget();
+    readHouse();
+}
+
 }  // namespace ui

@@ -57,6 +57,9 @@ class MainWindow : public QMainWindow {
     void setColleague(std::function<Question*(QWidget*)> question);
     /// After somebody signed in, or the list of staff changed.
     void readHouse();
+    /// A colleague goes on with the visit: nothing else that was typed or shown to who worked here
+    /// until now stays.
+    void relieve();
 
   Q_SIGNALS:
     void lockWanted();
@@ -73,10 +76,10 @@ class MainWindow : public QMainWindow {
     void makeLearners();
     // Each page is made when it is first wanted: the first window waits for none of them.
     PersonPage& person();
+    ReasonPage& reason();
     PatientForm& patientForm();
     LineForm& lineForm();
     LearnerForm& learnerForm();
-    ReasonPage& reason();
     StaffPage& staff();
     StartPage& start();
     SignPage& sign();
@@ -120,10 +123,10 @@ class MainWindow : public QMainWindow {
     QPushButton* m_teacher = nullptr;
     LearnersPage* m_learners = nullptr;
     PersonPage* m_person = nullptr;
+    ReasonPage* m_reason = nullptr;
     PatientForm* m_patientForm = nullptr;
     LineForm* m_lineForm = nullptr;
     LearnerForm* m_learnerForm = nullptr;
-    ReasonPage* m_reason = nullptr;
     StaffPage* m_staff = nullptr;
     QWidget* m_beforeStaff = nullptr;
     SettingsPage* m_settingsPage = nullptr;

@@ -5,6 +5,8 @@
 #include <QAccessibleWidget>
 #include <QKeyEvent>
 
+#include "signin/passphrasefield.h"
+
 namespace ui {
 namespace {
 
@@ -51,6 +53,13 @@ PassphraseEdit::PassphraseEdit(const QString& objectName, QWidget* parent) : QLi
     // Neither a keyboard that learns nor one that corrects.
     setInputMethodHints(Qt::ImhHiddenText | Qt::ImhSensitiveData | Qt::ImhNoPredictiveText |
                         Qt::ImhNoAutoUppercase);
+}
+
+PassphraseEdit::~PassphraseEdit() { overwrite(this); }
+
+void PassphraseEdit::hideEvent(QHideEvent* event) {
+    if (!event->spontaneous()) overwrite(this);  // the window system's own: it is only put aside
+    QLineEdit::hideEvent(event);
 }
 
 /// The keys to copy stay with the field: nothing around it copies either.

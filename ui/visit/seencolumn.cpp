@@ -118,6 +118,9 @@ PressButton* SeenColumn::lapseAct(Act act, const QString& name) {
 }
 
 void SeenColumn::show(const Moment& moment, const Keys& keys, HelperAtHand helper) {
+    // A note that was not sent goes with who typed it; undo does not bring it back.
+    if (std::exchange(m_writer, moment.view().teacher) != moment.view().teacher)
+        m_note->setText({});
     showWent(moment, keys);
     m_seenLapses->show(moment);
     showLapses(moment);

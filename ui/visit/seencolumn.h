@@ -65,6 +65,7 @@ class SeenColumn : public QWidget {
     SeenLapses* m_seenLapses;
     std::vector<PressButton*> m_lapses;
     QLineEdit* m_note;
+    std::optional<base::StaffId> m_writer;  ///< who typed what stands in the note
     PressButton* m_unlock;
 };
 

@@ -89,6 +89,71 @@ class Entering : public testing::Test {
     ledger::Entry last() {
         return m_ward.ledger().readFrom(m_ward.ledger().head().size - 1, 1)->front();
     }
+    /// In each field that is shown and takes letters.
+    void typeHere() {
+        for (auto* edit : shown().findChildren<QLineEdit*>())
+            if (edit->isVisible() && edit->isEnabled() && !edit->isReadOnly()) {
+                edit->setFocus();
+                edit->selectAll();
+                QTest::keyClicks(edit, QStringLiteral("of Solveig"));
+            }
+    }
+    void typeEverywhere() {
+        const QString card =
+            QStringLiteral("card.") + QString::fromStdString(m_ward.learner().text());
+        for (const char* next :
+             {"person.correct", "person.line", "person.addLearner", "person.erase"}) {
+            press("place.1");
+            press(card);
+            press(next);
+            typeHere();
+        }
+        press("place.4");
+        typeHere();
+        press("settings");
+        typeHere();
+        press("teacher");
+        typeHere();
+        press("account.people");
+        press("people.primary");
+        typeHere();
+        press("place.1");
+        press("addPatient");
+        typeHere();
+        press("place.2");
+        visitPage().act(ui::Act::Note);
+        typeHere();
+        press("place.1");
+        typeHere();
+        press("place.2");
+    }
+    /// Fields anywhere in the window that have what typeHere() types, after as much undoing as
+    /// there is.
+    QStringList leftOfSolveig() const {
+        QStringList names;
+        for (auto* edit : shown().findChildren<QLineEdit*>()) {
+            bool has = edit->text().contains(QLatin1String("of Solveig"));
+            for (int i = 0; i < 50 && edit->isUndoAvailable() && !has; ++i) {
+                edit->undo();
+                has = edit->text().contains(QLatin1String("of Solveig"));
+            }
+            if (has) names << edit->objectName();
+        }
+        return names;
+    }
+    void handOver(const char* name, const std::string& own, const char* initials) {
+        press("place.2");
+        m_ward.clock().advanceMs(1000);
+        visitPage().act(ui::Act::HandOver);
+        type("colleague.name", name);
+        type("colleague.passphrase", own);
+        QTest::keyClick(gui::shownPart<QLineEdit>(shown(), QStringLiteral("colleague.passphrase")),
+                        Qt::Key_Return);
+        EXPECT_TRUE(
+            QTest::qWaitFor([&] { return said("teacher") == QLatin1String(initials); }, 60'000));
+        wait();
+    }
+    void handOverToTam() { handOver("Tam Oduya", m_tams, "TO"); }
     ui::VisitPage& visitPage() const { return *shown().findChild<ui::VisitPage*>(); }
 
     const std::string m_solveigs = "nine slow herons wade", m_tams = "a cellar full of quinces";
@@ -197,17 +262,66 @@ TEST_F(Entering, AColleagueSignsInBesideTheVisitAndGoesOnWithIt) {
     begin();
     asSolveig();
     press("place.2");
-    visitPage().act(ui::Act::HandOver);
-    type("colleague.name", "Tam Oduya");
-    type("colleague.passphrase", m_tams);
-    QTest::keyClick(gui::shownPart<QLineEdit>(shown(), QStringLiteral("colleague.passphrase")),
-                    Qt::Key_Return);
-    EXPECT_TRUE(QTest::qWaitFor([this] { return said("teacher") == QLatin1String("TO"); }, 60'000));
+    handOverToTam();
     const auto& view = m_entrance.desk()->view();
     EXPECT_EQ(view.visit()->state.teachers.size(), 2U);
     EXPECT_EQ(view.visit()->state.teachers.back(), *view.teacher);
     EXPECT_EQ(last().body.type, practice::HandOver::type);
     EXPECT_EQ(visitPage().question(), nullptr);
+}
+
+TEST_F(Entering, NothingThatOnePersonTypedIsLeftForTheColleague) {
+    m_ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    begin();
+    asSolveig();
+    typeEverywhere();
+    EXPECT_GE(leftOfSolveig().size(), 12) << "the test typed less than it means to";
+    handOverToTam();
+    EXPECT_EQ(leftOfSolveig(), QStringList());
+    press("place.1");
+    EXPECT_EQ(m_entrance.desk()->view().search, "");
+    EXPECT_FALSE(m_entrance.desk()->view().cards.empty()) << "the list is whole again";
+    press("addPatient");
+    press("place.4");
+    press("teacher");
+    EXPECT_TRUE(said("account.who").startsWith(QLatin1String("Tam Oduya")));
+    EXPECT_EQ(leftOfSolveig(), QStringList());
+}
+
+TEST_F(Entering, APassphraseThatWasTypedIsGoneWhenThePageIsOutOfSight) {
+    begin();
+    asSolveig();
+    press("teacher");
+    auto* field = gui::shownPart<QLineEdit>(shown(), QStringLiteral("account.old"));
+    type("account.old", m_solveigs);
+    press("place.1");
+    EXPECT_EQ(field->text(), QString());
+    press("teacher");
+    type("account.old", m_solveigs);
+    m_entrance.lock()->lockNow();
+    EXPECT_EQ(field->text(), QString()) << "somebody else may come back to it";
+}
+
+TEST_F(Entering, WhoComesBackSignsOnceOnAPageOfTheirOwn) {
+    m_ward.demonstrateAsAsked();
+    m_ward.answerAllPrompts();
+    m_ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    begin();
+    asSolveig();
+    press("place.4");
+    handOver("Tam Oduya", m_tams, "TO");
+    handOver("Solveig Aranda", m_solveigs, "SA");
+    openRecord();
+    press("place.4");
+    EXPECT_EQ(gui::shownPart<QLineEdit>(shown(), QStringLiteral("typedName"))->text(), QString());
+    type("typedName", "Ana Petrova");
+    press("sign.primary");
+    type("signing.passphrase", m_solveigs);
+    press("signing.primary");
+    EXPECT_EQ(last().body.type, record::SignOff::type);
+    EXPECT_TRUE(gui::shownPart<QWidget>(shown(), QStringLiteral("papers")));
+    EXPECT_EQ(gui::shownPart<QWidget>(shown(), QStringLiteral("errorStrip")), nullptr)
+        << "it was signed a second time";
 }
 
 TEST_F(Entering, AVisitThatSomebodyLeftCanBeGoneOnWith) {
