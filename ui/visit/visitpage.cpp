@@ -232,6 +232,8 @@ void VisitPage::noticeVisit(const Moment* moment) {
     }
     if (m_visit == moment->visit().id) return;
     m_visit = moment->visit().id;
+    // Out of sight since the visit before this one: this one was not left meanwhile.
+    if (m_hiddenAtMs) m_hiddenAtMs = m_desk.now().bootMs;
     m_sleptMs = sleptMs(m_desk.now());
     m_hasSlept = false;
     m_toneFor.reset();

@@ -161,6 +161,20 @@ TEST(VisitCards, LeftForLongIsAnAbsence) {
     EXPECT_TRUE(visit.state().lapses.back().byAbsence);
 }
 
+TEST(VisitCards, AVisitThatBeginsWhileThePageIsOutOfSightWasNotLeft) {
+    VisitDriver visit("clean-hands");
+    visit.ward().must(practice::StopVisit{.why = practice::StopReason::CalledAway});
+    visit.page().hide();
+    visit.pass(5 * 60 * 1000);
+    visit.ward().openVisit(Way::ReturnDemonstration, On::PracticeArm);
+    visit.page().show();
+    EXPECT_FALSE(visit.find<QWidget>(QStringLiteral("visitCard"))->isVisible());
+    const std::size_t before = visit.entries();
+    visit.seeStep();
+    EXPECT_EQ(visit.entries(), before + 1) << "the first press says that the step was seen";
+    EXPECT_TRUE(visit.state().lapses.empty()) << "nobody was away";
+}
+
 // CLOCK_BOOTTIME goes on while a machine is suspended and CLOCK_MONOTONIC does not:
 // clock_gettime(2).
 TEST(VisitCards, AMachineThatSleptSaysSoAndTheRunningPhaseIsVoid) {
