@@ -3324,10 +3324,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The earlier answers stay in the record.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Who is taught</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3453,6 +3449,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>What nobody has asked yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The earlier answers stay in the record. What you leave as it stands is not written again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3614,10 +3614,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Skin antiseptic</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The arm is not chosen. Nothing was saved. Look at the patient and press left or right.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4279,10 +4275,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ask needs again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Add a line</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4307,6 +4299,14 @@ Taught by %2</source>
     </message>
     <message>
         <source>%1, version %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask consent and needs again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask consent and needs</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "learners/learnercard.h"
+#include "learners/readsonly.h"
 #include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "text/labels.h"
@@ -19,13 +20,13 @@ LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
       m_search(new QLineEdit),
       m_list(new QVBoxLayout),
       m_count(text({}, Size::Note, Tone::Quiet)),
+      m_add(primaryButton(tr("Add a patient"), QStringLiteral("addPatient"))),
       m_more(plainButton(tr("Load more"), QStringLiteral("loadMore"))) {
     auto* top = new QHBoxLayout;
     top->setSpacing(16);
     top->addWidget(pageHeader(tr("Learners"), tr("Who is being taught, how far, and what is due.")),
                    1);
-    QPushButton* add = primaryButton(tr("Add a patient"), QStringLiteral("addPatient"));
-    top->addWidget(add, 0, Qt::AlignTop);
+    top->addWidget(m_add, 0, Qt::AlignTop);
     column()->addLayout(top);
     m_search->setObjectName(QStringLiteral("search"));
     m_search->setPlaceholderText(tr("Search by name or record number"));
@@ -36,7 +37,7 @@ LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
     m_list->setSpacing(12);
     column()->addLayout(m_list);
     column()->addWidget(m_more, 0, Qt::AlignHCenter);
-    connect(add, &QPushButton::clicked, this, &LearnersPage::wantsPatient);
+    connect(m_add, &QPushButton::clicked, this, &LearnersPage::wantsPatient);
     connect(m_search, &QLineEdit::textChanged, this, &LearnersPage::lookFor);
     connect(m_search, &QLineEdit::returnPressed, this, [this] {
         if (m_cards.size() == 1) open(record::Card(m_cards.front()));
@@ -69,6 +70,7 @@ void LearnersPage::loadMore() {
 
 void LearnersPage::fill() {
     const KeptFocus kept(this);
+    m_add->setHidden(readsOnly(m_desk.view()));
     empty(m_list);
     for (const record::Card& card : m_cards) m_list->addWidget(cardFor(card));
     if (m_cards.empty()) m_list->addWidget(emptyWords());

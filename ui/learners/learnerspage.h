@@ -35,6 +35,7 @@ class LearnersPage : public Page {
     QLineEdit* m_search;
     QVBoxLayout* m_list;
     QLabel* m_count;
+    QPushButton* m_add;
     QPushButton* m_more;
     std::vector<record::Card> m_cards;  ///< all pages loaded so far
 };

@@ -10,6 +10,7 @@
 
 #include "desk/packinview.h"
 #include "learners/learnercard.h"
+#include "learners/readsonly.h"
 #include "parts/choice.h"
 #include "parts/flowlayout.h"
 #include "parts/keptfocus.h"
@@ -70,7 +71,7 @@ void PersonPage::refresh() {
     const auto& record = m_desk.view().record;
     if (!record) return;
     addHead(*record);
-    addNext();
+    if (!readsOnly(m_desk.view())) addNext();
     addLearners(*record);
     if (const record::Learner* learner = m_desk.view().learnerInView()) addFindings(*learner);
     addKnown(*record);
@@ -132,10 +133,11 @@ void PersonPage::addLearners(const record::Record& record) {
         });
         flow->addWidget(one);
     }
+    card->addLayout(flow);
+    if (readsOnly(m_desk.view())) return;
     QPushButton* add = quietButton(tr("Add somebody"), QStringLiteral("person.addLearner"));
     connect(add, &QPushButton::clicked, this, [this] { Q_EMIT wants(Next::Learner); });
     flow->addWidget(add);
-    card->addLayout(flow);
 }
 
 void PersonPage::addFindings(const record::Learner& learner) {
@@ -239,20 +241,28 @@ void PersonPage::addOthers() {
         connect(made, &QPushButton::clicked, this, [this, next] { Q_EMIT wants(next); });
         flow->addWidget(made);
     };
-    if (!m_desk.view().record->lines.empty() && m_desk.view().learnerInView()) {
-        add(tr("Start a visit"), QStringLiteral("person.start"), Next::Start);
-        add(tr("Papers"), QStringLiteral("person.papers"), Next::Papers);
-        QPushButton* again = plainButton(tr("Ask needs again"), QStringLiteral("person.again"));
-        const auto learner = *m_desk.view().learner;
+    const bool isWhole = !m_desk.view().record->lines.empty() && m_desk.view().learnerInView();
+    const bool writes = !readsOnly(m_desk.view());
+    if (isWhole && writes) add(tr("Start a visit"), QStringLiteral("person.start"), Next::Start);
+    if (isWhole) add(tr("Papers"), QStringLiteral("person.papers"), Next::Papers);
+    if (isWhole && writes) {
+        const record::Learner& person = *m_desk.view().learnerInView();
+        QPushButton* again =
+            plainButton(person.consent || person.needs ? tr("Ask consent and needs again")
+                                                       : tr("Ask consent and needs"),
+                        QStringLiteral("person.again"));
+        const base::LearnerId learner = person.said.learner;
         connect(again, &QPushButton::clicked, this,
                 [this, learner] { Q_EMIT wantsAgain(learner); });
         flow->addWidget(again);
     }
-    add(tr("Add a line"), QStringLiteral("person.line"), Next::Line);
-    QPushButton* correct =
-        plainButton(tr("Addendum or late entry"), QStringLiteral("person.correct"));
-    connect(correct, &QPushButton::clicked, this, &PersonPage::wantsCorrection);
-    flow->addWidget(correct);
+    if (writes) {
+        add(tr("Add a line"), QStringLiteral("person.line"), Next::Line);
+        QPushButton* correct =
+            plainButton(tr("Addendum or late entry"), QStringLiteral("person.correct"));
+        connect(correct, &QPushButton::clicked, this, &PersonPage::wantsCorrection);
+        flow->addWidget(correct);
+    }
     column()->addLayout(flow);
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "main/guarding.h"
 
+#include <QPushButton>
 #include <QShortcut>
 
 #include "learners/learnerspage.h"
@@ -32,12 +33,12 @@ void MainWindow::workBehind(DoorWork& work, Auditor& auditor) {
         go(Place::Learners);
         m_learners->errors()->took(all);  // where it did not reach, on the page that is shown now
     });
-    if (m_sign) guardSigning(*m_sign);
     connect(m_guarded, &GuardedPages::signingLeft, this, [this] { showPage(m_sign); });
     connect(m_guarded, &GuardedPages::confirmed, this, [this] {
         showPage(m_sign);
         m_sign->signNow();
     });
+    if (m_sign) guardSigning(*m_sign);
 }
 
 /// Each signature waits for the passphrase.
@@ -55,8 +56,10 @@ void MainWindow::readHouse() { m_learners->errors()->took(m_desk.readHouse()); }
 
 /// Whether what is wanted can't be shown now; then it is asked for the passphrase first.
 bool MainWindow::stayVeiled() {
-    if (m_unlock) m_visit->askToUnlock();
-    return static_cast<bool>(m_unlock);
+    if (!m_unlock) return false;
+    m_tabs[Place::Visit]->setChecked(true);  // pressed, another one shows itself as chosen
+    m_visit->askToUnlock();
+    return true;
 }
 
 void guard(MainWindow& window, DoorWork& work, Auditor& auditor, Lock& lock, desk::Desk& desk,

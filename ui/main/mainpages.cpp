@@ -70,6 +70,7 @@ PersonPage& MainWindow::person() {
 void MainWindow::showPerson() {
     person().offerErasing(m_guarded && m_guarded->mayErase());
     person().refresh();
+    m_person->scrollToTop();  // whose record it is comes first
     showPage(m_person);
     // The one next thing, not the way out; not before the key that opened it is done with.
     const auto toNext = [this] {

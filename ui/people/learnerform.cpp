@@ -53,7 +53,9 @@ void LearnerForm::begin() {
     clear();
     errors()->clear();
     column()->addWidget(
-        wasAsked() ? pageHeader(tr("Asked again"), tr("The earlier answers stay in the record."))
+        wasAsked() ? pageHeader(tr("Asked again"),
+                                tr("The earlier answers stay in the record. What you leave as it "
+                                   "stands is not written again."))
         : m_isKnown
             ? pageHeader(tr("Consent and needs"), tr("What nobody has asked yet."))
             : pageHeader(tr("Who is taught"),
@@ -228,9 +230,14 @@ bool LearnerForm::saysLearner() {
 void LearnerForm::save() {
     if (!check() || !saysLearner()) return;
     m_isKnown = true;  // a press after a refusal further down does not add the learner again
-    // What nobody ticked was not asked: it is not written down as an answer.
-    if (!m_consent->words().isEmpty() && !errors()->took(m_desk.say(consent()))) return;
-    if (!m_barriers->words().isEmpty() && !errors()->took(m_desk.say(needs()))) return;
+    // What nobody ticked was not asked: it is not written down as an answer. Nor is what stands
+    // there from before: it was asked by somebody else, or on another day.
+    const record::Learner* known = m_desk.view().record->learner(m_learner);
+    const bool asksConsent = !known->consent || known->consent->said != consent();
+    const bool asksNeeds = !known->needs || known->needs->said != needs();
+    if (asksConsent && !m_consent->words().isEmpty() && !errors()->took(m_desk.say(consent())))
+        return;
+    if (asksNeeds && !m_barriers->words().isEmpty() && !errors()->took(m_desk.say(needs()))) return;
     if (errors()->took(m_desk.openRecord(m_desk.view().record->id, m_learner))) Q_EMIT saved();
 }
 

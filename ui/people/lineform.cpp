@@ -22,7 +22,7 @@ void LineForm::begin() {
     errors()->clear();
     build();
     scrollToTop();
-    m_inserted->edit()->setFocus();
+    m_kind->setFocus();
 }
 
 void LineForm::build() {
@@ -31,7 +31,6 @@ void LineForm::build() {
                    tr("What it measured at insertion is what later readings are held against.")));
     QVBoxLayout* which = cardIn(column(), tr("Which line"));
     m_kind = new Choice(QStringLiteral("lineKind"), Pick::One, optionsOf(CodeList::Line));
-    connect(m_kind, &Choice::changed, this, [this] { setMissing({}); });
     m_arm = new Choice(
         QStringLiteral("arm"), Pick::One,
         {{QStringLiteral("left"), tr("Left arm")}, {QStringLiteral("right"), tr("Right arm")}});
@@ -42,7 +41,15 @@ void LineForm::build() {
     which->addWidget(m_inserted);
     addBaseline(cardIn(column(), tr("At insertion")));
     addKit(cardIn(column(), tr("What lies on it now"), tr("What nobody told you stays open.")));
-    setMissing({m_kind->accessibleName()});
+    for (Choice* one : {m_kind, m_arm}) connect(one, &Choice::changed, this, &LineForm::sayMissing);
+    sayMissing();
+}
+
+void LineForm::sayMissing() {
+    QStringList names;
+    for (const Choice* one : {m_kind, m_arm})
+        if (one->word().isEmpty()) names << one->accessibleName();
+    setMissing(names);
 }
 
 void LineForm::addBaseline(QVBoxLayout* card) {
@@ -94,12 +101,7 @@ void LineForm::save() {
     for (NumberField* field : {m_outside, m_marks, m_girth, m_lumens})
         isRight = field->check() && isRight;
     isRight = m_lastChange->check() && isRight;
-    auto* arm = qobject_cast<Field*>(m_arm->parentWidget());
-    arm->setProblem(m_arm->word().isEmpty()
-                        ? tr("The arm is not chosen. Nothing was saved. Look at the patient and "
-                             "press left or right.")
-                        : QString());
-    if (!isRight || m_arm->word().isEmpty()) {
+    if (!isRight) {
         for (Field* field : findChildren<Field*>())
             if (!field->problem().isEmpty()) {
                 field->input()->setFocus();

@@ -50,6 +50,7 @@ class LineForm : public Page {
 
   private:
     void build();
+    void sayMissing();
     void addBaseline(QVBoxLayout* card);
     void addKit(QVBoxLayout* card);
     void save();

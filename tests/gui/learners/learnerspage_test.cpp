@@ -34,12 +34,47 @@ TEST_F(LearnersPageTest, LookingIsNoEntry) {
     EXPECT_EQ(entries().size(), before);
 }
 
+// Two identifiers are what a record is known by: they are not left out of sight where another
+// record was read to its end before.
+TEST_F(LearnersPageTest, WhoseRecordItIsIsInSightWheneverOneIsOpened) {
+    begin(Begin::DemoWard);
+    const auto cards = m_desk->view().cards;
+    for (const record::Card& card : {cards[0], cards[1], cards[0]}) {
+        press(("card." + card.learner.text()).c_str());
+        QCoreApplication::processEvents();
+        const QWidget* name = find("pageTitle");
+        EXPECT_EQ(name->visibleRegion().boundingRect().size(), name->size());
+        QTest::keyClick(m_window->page(), Qt::Key_End);
+        EXPECT_TRUE(find("pageTitle")->visibleRegion().isEmpty()) << "it was read to its end";
+        press("place.1");
+    }
+}
+
+// What an auditor says is refused (desk/auditor-reads): no form is filled in to learn that.
+TEST_F(LearnersPageTest, AnAuditorIsOfferedWhatReadsAndNothingThatWrites) {
+    begin(Begin::DemoWard);
+    const auto auditor = base::StaffId::random();
+    const record::AddStaff vera{auditor, "Vera Lund", "VL", record::Role::Auditor};
+    ASSERT_TRUE(m_desk->say(vera).ok());
+    EXPECT_TRUE(find("addPatient"));
+    m_desk->workAs(auditor);
+    m_window->go(ui::Place::Learners);
+    EXPECT_FALSE(find("addPatient"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    for (const char* writes : {"person.next", "person.start", "person.again", "person.line",
+                               "person.correct", "person.addLearner"})
+        EXPECT_FALSE(find(writes)) << writes;
+    press("person.papers");
+    EXPECT_EQ(page(), QStringLiteral("papers"));
+}
+
 // Needs are asked again as they change; the earlier answer stays in the ledger.
 TEST_F(LearnersPageTest, NeedsAskedAgainStandBesideTheEarlierOnes) {
     begin(Begin::DemoWard);
     type("search", QStringLiteral("okonjo"));
     press(("card." + m_desk->view().cards.front().learner.text()).c_str());
     const auto before = types().count(QStringLiteral("needs-asked"));
+    const auto consents = types().count(QStringLiteral("consent-asked"));
     press("person.again");
     type("home", QStringLiteral("her brother, in the evening"));
     auto* none = qobject_cast<QAbstractButton*>(find("barriers.none-found"));
@@ -50,6 +85,7 @@ TEST_F(LearnersPageTest, NeedsAskedAgainStandBesideTheEarlierOnes) {
     press("learnerForm.primary");
     ASSERT_EQ(types().last(), QStringLiteral("needs-asked"));
     EXPECT_EQ(types().count(QStringLiteral("needs-asked")), before + 1);
+    EXPECT_EQ(types().count(QStringLiteral("consent-asked")), consents) << "nobody asked it again";
     EXPECT_EQ(entries().back().body.data["home"], "her brother, in the evening");
     EXPECT_EQ(entries().back().body.data["interpreter_needed"], true);
 }

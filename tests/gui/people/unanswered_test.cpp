@@ -32,7 +32,11 @@ TEST_F(UnansweredForms, TheKindOfLineIsAnsweredAndItsKitMayStayOpen) {
     EXPECT_EQ(chosen(), QStringList());
     EXPECT_FALSE(find("lineForm.primary")->isEnabled());
     EXPECT_TRUE(missing().contains(QStringLiteral("Kind of line"))) << missing().toStdString();
+    EXPECT_TRUE(missing().contains(QStringLiteral("Arm"))) << missing().toStdString();
+    EXPECT_EQ(m_window->focusWidget()->objectName(), QStringLiteral("lineKind.picc"))
+        << "one begins at the top";
     press("lineKind.picc");
+    EXPECT_FALSE(find("lineForm.primary")->isEnabled()) << "which arm was not said";
     press("arm.left");
     type("inserted", QStringLiteral("26 February 2026"));
     type("outside", QStringLiteral("30"));

@@ -3,6 +3,7 @@
 // The lock around the real main window: what is seen and what is live while it is locked.
 #include "signin/lock.h"
 
+#include <QAbstractButton>
 #include <QAccessible>
 #include <QLabel>
 #include <QLineEdit>
@@ -180,6 +181,8 @@ TEST_F(Locking, InAVisitOnlyReadingNotesAndSigningAskForThePassphrase) {
         ASSERT_NE(visitPage().question(), nullptr);
         QTest::keyClick(visitPage().question(), Qt::Key_Escape);
     }
+    press("place.1");
+    EXPECT_TRUE(in<QAbstractButton>(*m_window, "place.2")->isChecked()) << "the visit is shown";
     press("teacher");
     EXPECT_EQ(m_window->page(), visit);
     press("settings");
