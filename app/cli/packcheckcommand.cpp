@@ -56,10 +56,14 @@ Json reportJson(const packs::Pack& pack, const procedure::CheckReport& report,
 void writeWords(const packs::Pack& pack, const procedure::CheckReport& report, std::ostream& out) {
     for (const procedure::Finding& finding : report.findings)
         out << (finding.level == procedure::FindingLevel::Error ? "error: " : "advice: ")
-            << printable(finding.pointer) << ": " << printable(finding.sentence) << '\n';
+            << printable(finding.pointer) << ": " << printable(finding.sentence)
+            << (finding.remedy.empty() ? "" : " ") << printable(finding.remedy) << '\n';
     out << pack.id << ' ' << pack.version << ": " << report.ways.size() << " ways back, "
         << report.statesStored << " states, "
-        << (report.isRefused() ? "the pack is refused" : "no error") << '\n';
+        << (report.isRefused() ? "the pack is refused; nothing is taught from it, and no record "
+                                 "was touched"
+                               : "no error")
+        << '\n';
 }
 
 }  // namespace

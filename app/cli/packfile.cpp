@@ -53,8 +53,10 @@ ExitCode sayRefusal(const packs::Reading& reading, bool asJson, std::ostream& ou
     for (const packs::Fault& fault : reading.faults) {
         errors.push_back(faultJson(fault));
         err << "error: " << (fault.pointer.empty() ? "the pack" : printable(fault.pointer))
-            << " (byte " << fault.byte << "): " << printable(fault.sentence) << '\n';
+            << " (byte " << fault.byte << "): " << printable(fault.sentence) << ' '
+            << printable(fault.remedy) << '\n';
     }
+    err << "Nothing is taught from this file, and no record was touched.\n";
     if (asJson)
         writeJson({{"ok", false},
                    {"error", base::slug(packs::errorOf(reading).code)},

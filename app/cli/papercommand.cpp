@@ -7,9 +7,11 @@
 #include <QGuiApplication>
 #include <QLocale>
 #include <map>
+#include <memory>
 #include <optional>
 #include <ostream>
 
+#include "cli/clockfile.h"
 #include "desk/desk.h"
 #include "desk/packinview.h"
 #include "procedure/taught.h"
@@ -26,7 +28,8 @@ struct PaperArguments {
     record::PaperKind kind = record::PaperKind::Chart;
     base::LearnerId learner;
     std::string data, out;
-    std::string pack;  ///< id; "": the one in view
+    std::string pack;   ///< id; "": the one in view
+    std::string clock;  ///< a file of one; "": the machine's
     render::PageKind page = render::PageKind::A4;
 };
 
@@ -53,7 +56,7 @@ std::optional<PaperArguments> parse(const std::vector<std::string>& words) {
             continue;
         }
         const bool isKnown = words[i] == "--data" || words[i] == "--learner" ||
-                             words[i] == "--out" || words[i] == "--pack";
+                             words[i] == "--out" || words[i] == "--pack" || words[i] == "--clock";
         if (!isKnown || i + 1 == words.size()) return std::nullopt;
         options[words[i]] = words[i + 1];
         ++i;
@@ -64,6 +67,7 @@ std::optional<PaperArguments> parse(const std::vector<std::string>& words) {
     asked.data = options["--data"];
     asked.out = options["--out"];
     asked.pack = options["--pack"];
+    asked.clock = options["--clock"];
     return asked;
 }
 
@@ -76,6 +80,13 @@ procedure::Shelf builtInPacks() {
         if (auto taught = procedure::readTaught(file.readAll().toStdString())) shelf.put(*taught);
     }
     return shelf;
+}
+
+base::Result<std::unique_ptr<base::Clock>> clockFrom(const std::string& file) {
+    if (file.empty()) return std::unique_ptr<base::Clock>(new base::SystemClock);
+    auto now = readClockFile(file);
+    if (!now) return now.error();
+    return std::unique_ptr<base::Clock>(new base::ManualClock(std::move(*now)));
 }
 
 // The cards say whose record a learner belongs to.
@@ -165,9 +176,13 @@ ExitCode PaperCommand::run(const std::vector<std::string>& arguments, std::ostre
         err << base::english(ledger.error()) << '\n';
         return ExitCode::Unreadable;
     }
+    const auto clock = clockFrom(asked->clock);
+    if (!clock) {
+        err << base::english(clock.error()) << '\n';
+        return ExitCode::Unreadable;
+    }
     procedure::Shelf shelf = builtInPacks();
-    const base::SystemClock clock;
-    const auto desk = desk::Desk::open(**ledger, shelf, clock, desk::Ward::Demonstration);
+    const auto desk = desk::Desk::open(**ledger, shelf, **clock, desk::Ward::Demonstration);
     if (!desk) {
         err << base::english(desk.error()) << '\n';
         return ExitCode::Unreadable;

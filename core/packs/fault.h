@@ -10,12 +10,13 @@
 
 namespace packs {
 
-/// One thing wrong with a pack: where (JSON Pointer of RFC 6901, and the byte from 0 in the file)
-/// and one plain English sentence.
+/// One thing wrong with a pack: where (JSON Pointer of RFC 6901, and the byte from 0 in the file),
+/// one plain English sentence, and one of what to do.
 struct Fault {
     std::string pointer;
     std::size_t byte = 0;
     std::string sentence;
+    std::string remedy;
 
     bool operator==(const Fault&) const = default;
 };

@@ -12,6 +12,8 @@ bool isAsciiAlnum(char letter) {
            (letter >= '0' && letter <= '9');
 }
 
+constexpr const char* takeOut = "Take it out; a line break is written \\n.";
+
 /// A line break and a tab are the only control characters a sentence may hold.
 bool hasControl(std::string_view words) {
     return std::ranges::any_of(words, [](char letter) {
@@ -41,7 +43,9 @@ bool isItemId(std::string_view id) {
 
 Fields::Fields(const Node& node, std::string pointer, ReadingState& state)
     : m_node(node), m_pointer(std::move(pointer)), m_state(state) {
-    if (!isObject()) m_state.faults.add({m_pointer, node.at, "An object belongs here."});
+    if (!isObject())
+        m_state.faults.add({m_pointer, node.at, "An object belongs here.",
+                            "Write the keys of this part between { and }."});
 }
 
 Fields::~Fields() {
@@ -49,27 +53,31 @@ Fields::~Fields() {
     for (const Node::Key& key : m_node.keys)
         if (!m_asked.contains(key.name))
             m_state.faults.add({pointerTo(m_pointer, key.name), key.at,
-                                "The pack language knows no key " + inQuotes(key.name) + " here."});
+                                "The pack language knows no key " + inQuotes(key.name) + " here.",
+                                "Correct its spelling, move it to where it belongs, or take it "
+                                "out."});
 }
 
-void Fields::fault(const char* key, std::string sentence) {
+void Fields::fault(const char* key, std::string sentence, std::string remedy) {
     const Node* node = m_node.find(key);
-    m_state.faults.add({at(key), node ? node->at : m_node.at, std::move(sentence)});
+    m_state.faults.add(
+        {at(key), node ? node->at : m_node.at, std::move(sentence), std::move(remedy)});
 }
 
 const Node* Fields::take(const char* key, Need need) {
     m_asked.insert(key);
     const Node* node = m_node.find(key);
     if (!node && need == Need::Required)
-        m_state.faults.add(
-            {m_pointer, m_node.at, "The key \"" + std::string(key) + "\" is missing here."});
+        m_state.faults.add({m_pointer, m_node.at,
+                            "The key \"" + std::string(key) + "\" is missing here.",
+                            "Add it, with what it says of this part."});
     return node;
 }
 
 const Node* Fields::takeKind(const char* key, Need need, Node::Kind kind, const char* what) {
     const Node* node = take(key, need);
     if (!node || node->kind == kind) return node;
-    fault(key, std::string(what) + " belongs here.");
+    fault(key, std::string(what) + " belongs here.", "Put it in the place of what stands here.");
     return nullptr;
 }
 
@@ -83,7 +91,8 @@ void Fields::id(const char* key, std::string& value) {
     if (isItemId(node->words))
         value = node->words;
     else
-        fault(key, "An id is 1 to 64 letters, digits, points, hyphens or low lines.");
+        fault(key, "An id is 1 to 64 letters, digits, points, hyphens or low lines.",
+              "Write another id here, and wherever it is named.");
 }
 
 void Fields::words(const char* key, std::string& value) {
@@ -96,9 +105,9 @@ void Fields::words(const char* key, std::optional<std::string>& value) {
     const Node* node = takeKind(key, Need::Optional, Node::Kind::Words, "A string");
     if (!node) return;
     if (node->words.empty())
-        fault(key, "This string is empty.");
+        fault(key, "This string is empty.", "Write what it says, or take the key out.");
     else if (hasControl(node->words))
-        fault(key, "This string holds a control character.");
+        fault(key, "This string holds a control character.", takeOut);
     else
         value = node->words;
 }
@@ -129,8 +138,10 @@ std::optional<int> Fields::wholeIn(const Node* node, const char* key, Range rang
     const bool isIn = node->kind == Node::Kind::Whole && node->number >= range.least &&
                       node->number <= range.most;
     if (isIn) return static_cast<int>(node->number);
-    fault(key, "A whole number from " + std::to_string(range.least) + " to " +
-                   std::to_string(range.most) + " belongs here.");
+    fault(key,
+          "A whole number from " + std::to_string(range.least) + " to " +
+              std::to_string(range.most) + " belongs here.",
+          "Write it in figures, without a fraction and without quotation marks.");
     return std::nullopt;
 }
 
@@ -148,13 +159,14 @@ void Fields::list(const char* key, std::vector<std::string>& value) {
     std::set<std::string> seen;
     for (std::size_t i = 0; i < node->items.size(); ++i) {
         const Node& item = node->items[i];
-        std::string sentence;
+        const std::string place = pointerTo(at(key), i);
         if (item.kind != Node::Kind::Words || item.words.empty())
-            sentence = "A word belongs here.";
+            m_state.faults.add({place, item.at, "A word belongs here.",
+                                "Write it in quotation marks, or take the place out."});
         else if (!seen.insert(item.words).second)
-            sentence = inQuotes(item.words) + " stands in this list a second time.";
-        if (!sentence.empty())
-            m_state.faults.add({pointerTo(at(key), i), item.at, std::move(sentence)});
+            m_state.faults.add({place, item.at,
+                                inQuotes(item.words) + " stands in this list a second time.",
+                                "Take one of the two out."});
         value.push_back(item.words);
     }
 }
@@ -173,27 +185,32 @@ std::optional<std::size_t> Fields::choiceIndex(const Node* node,
     if (node->kind == Node::Kind::Words)
         for (std::size_t i = 0; i < words.size(); ++i)
             if (words[i] == node->words) return i;
-    fault(key, oneOf(words));
+    fault(key, oneOf(words), correctTheWord);
     return std::nullopt;
 }
 
 void readText(const Node& node, const std::string& pointer, ReadingState& state, Text& value) {
     if (node.kind != Node::Kind::Object) {
-        state.faults.add({pointer, node.at, "A text in every language of the pack belongs here."});
+        state.faults.add({pointer, node.at, "A text in every language of the pack belongs here.",
+                          "Write { \"en\": \"...\" }, with a sentence in each language."});
         return;
     }
     for (const std::string& language : state.languages)
         if (!node.find(language))
-            state.faults.add({pointer, node.at, "This text is missing in \"" + language + "\"."});
+            state.faults.add({pointer, node.at, "This text is missing in \"" + language + "\".",
+                              "Add the sentence in this language, or take the language out of "
+                              "/languages."});
     for (std::size_t i = 0; i < node.keys.size(); ++i) {
         const Node& item = node.items[i];
         const std::string place = pointerTo(pointer, node.keys[i].name);
         if (!isLanguageTag(node.keys[i].name))
-            state.faults.add({place, node.keys[i].at, "This key is no language tag."});
+            state.faults.add({place, node.keys[i].at, "This key is no language tag.",
+                              "Write one as in BCP 47, such as \"en\" or \"pt-BR\"."});
         else if (item.kind != Node::Kind::Words || item.words.empty())
-            state.faults.add({place, item.at, "A sentence belongs here."});
+            state.faults.add(
+                {place, item.at, "A sentence belongs here.", "Write it in quotation marks."});
         else if (hasControl(item.words))
-            state.faults.add({place, item.at, "This text holds a control character."});
+            state.faults.add({place, item.at, "This text holds a control character.", takeOut});
         else
             value[node.keys[i].name] = item.words;
     }

@@ -69,7 +69,7 @@ class Fields {
             if (const auto known = named<Enum>(word))
                 value.push_back(*known);
             else
-                fault(key, oneOf(names<Enum>()));
+                fault(key, oneOf(names<Enum>()), correctTheWord);
         }
     }
     /// A list of objects, each read by `read(Fields&, Item&)`; absent is empty.
@@ -101,15 +101,17 @@ class Fields {
     ReadingState& state() { return m_state; }
     /// Pointer of the value of this key.
     std::string at(const char* key) const { return pointerTo(m_pointer, key); }
-    void fault(const char* key, std::string sentence);
+    void fault(const char* key, std::string sentence, std::string remedy);
     /// A fault of the object itself.
-    void faultHere(std::string sentence) {
-        m_state.faults.add({m_pointer, m_node.at, std::move(sentence)});
+    void faultHere(std::string sentence, std::string remedy) {
+        m_state.faults.add({m_pointer, m_node.at, std::move(sentence), std::move(remedy)});
     }
     /// Marks the key as known; null when it is absent, which is a fault where it is required.
     const Node* take(const char* key, Need need);
 
   private:
+    static constexpr const char* correctTheWord =
+        "Write one of these, in small letters and without a space.";
     const Node* takeKind(const char* key, Need need, Node::Kind kind, const char* what);
     const Node* takeList(const char* key);
     std::optional<int> wholeIn(const Node* node, const char* key, Range range);

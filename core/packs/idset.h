@@ -18,8 +18,8 @@ class Marker {
   public:
     Marker(const Node& root, Faults& faults) : m_root(root), m_faults(faults) {}
 
-    void mark(const std::string& pointer, std::string sentence) {
-        m_faults.add({pointer, byteAt(m_root, pointer), std::move(sentence)});
+    void mark(const std::string& pointer, std::string sentence, std::string remedy) {
+        m_faults.add({pointer, byteAt(m_root, pointer), std::move(sentence), std::move(remedy)});
     }
 
   private:
@@ -36,7 +36,8 @@ class IdSet {
     void know(const std::string& id) { m_ids.insert(id); }
     void define(const std::string& id, const std::string& pointer) {
         if (!id.empty() && !m_ids.insert(id).second)
-            m_marker.mark(pointer, "There is already a " + m_kind + " " + inQuotes(id) + ".");
+            m_marker.mark(pointer, "There is already a " + m_kind + " " + inQuotes(id) + ".",
+                          "Give one of the two another id.");
     }
     template <class Item>
     void defineAll(const std::vector<Item>& items, const std::string& pointer) {
@@ -45,7 +46,8 @@ class IdSet {
     }
     void refer(const std::string& id, const std::string& pointer) const {
         if (!id.empty() && !m_ids.contains(id))
-            m_marker.mark(pointer, "There is no " + m_kind + " " + inQuotes(id) + ".");
+            m_marker.mark(pointer, "There is no " + m_kind + " " + inQuotes(id) + ".",
+                          "Correct the id, or add that " + m_kind + " to the pack.");
     }
     void refer(const std::optional<std::string>& id, const std::string& pointer) const {
         if (id) refer(*id, pointer);

@@ -27,6 +27,8 @@ std::span<const std::string_view> names<Motion>();
 template <>
 std::span<const std::string_view> names<By>();
 template <>
+std::span<const std::string_view> names<Taken>();
+template <>
 std::span<const std::string_view> names<Severity>();
 template <>
 std::span<const std::string_view> names<Action>();

@@ -25,7 +25,9 @@ ReadOutcome outcomeOf(const Tree& tree) {
 /// A later format may call right what this one calls wrong: nothing else is said of it.
 Fault futureFault(const Node& root) {
     return {"/pack", root.find("pack")->at,
-            "The pack is of a later format; a newer version of the program reads it."};
+            "The pack is of a later format; a newer version of the program reads it.",
+            "Read it with that version, or ask for the pack in format " +
+                std::to_string(formatKnown) + "."};
 }
 
 }  // namespace

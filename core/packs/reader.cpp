@@ -42,15 +42,20 @@ void readHead(Fields& fields, Pack& pack) {
     fields.whole("pack", format, {.least = 1, .most = 1});
     fields.words("id", pack.id);
     if (!pack.id.empty() && !isPackId(pack.id))
-        fields.fault("id", "The id of a pack is 1 to 64 small letters, digits or hyphens.");
+        fields.fault("id", "The id of a pack is 1 to 64 small letters, digits or hyphens.",
+                     "Write another one, such as \"weekly-dressing\".");
     fields.words("version", pack.version);
     if (!pack.version.empty() && !isVersion(pack.version))
-        fields.fault("version", "A version is three numbers with points between them.");
+        fields.fault("version", "A version is three numbers with points between them.",
+                     "Write it as 1.0.0, without zeros in front.");
     fields.list("languages", pack.languages);
-    if (pack.languages.empty()) fields.fault("languages", "A pack has at least one language.");
+    if (pack.languages.empty())
+        fields.fault("languages", "A pack has at least one language.",
+                     "Write its tag, such as [\"en\"].");
     for (const std::string& language : pack.languages)
         if (!isLanguageTag(language))
-            fields.fault("languages", "A language here has no valid tag.");
+            fields.fault("languages", "A language here has no valid tag.",
+                         "Write it as in BCP 47, such as \"en\" or \"pt-BR\".");
     fields.state().languages = pack.languages;
     fields.text("title", pack.title);
 }
@@ -110,7 +115,8 @@ Reading read(std::string_view bytes) {
 
 base::Error errorOf(const Reading& reading) {
     const Fault fault = reading.faults.empty() ? Fault{} : reading.faults.front();
-    const std::vector<std::string> args{fault.pointer, std::to_string(fault.byte), fault.sentence};
+    const std::vector<std::string> args{fault.pointer, std::to_string(fault.byte), fault.sentence,
+                                        fault.remedy};
     switch (reading.outcome) {
         case ReadOutcome::Read:
             return {base::Code::Internal, {"a pack that was read has no error"}};

@@ -28,7 +28,8 @@ void readInstead(Fields& fields, Instead& instead) {
     fields.words("supply", supply);
     fields.words("pack", pack);
     if (fields.node().items.size() != 1)
-        fields.faultHere("Either a supply or a pack belongs here, and only one of them.");
+        fields.faultHere("Either a supply or a pack belongs here, and only one of them.",
+                         "Take one of the two out.");
     instead.kind = pack ? Instead::Kind::Pack : Instead::Kind::Supply;
     instead.id = pack ? *pack : supply.value_or("");
 }
@@ -47,7 +48,8 @@ void readTranslation(Fields& fields, Translation& translation) {
     fields.words("by", translation.by);
     fields.words("on", translation.on);
     if (translation.on && !base::isDate(*translation.on))
-        fields.fault("on", "A date as YYYY-MM-DD belongs here.");
+        fields.fault("on", "A date as YYYY-MM-DD belongs here.",
+                     "Write a day that there is, such as 2026-02-28.");
 }
 
 void readApplies(Fields& fields, Applies& applies) {

@@ -27,6 +27,11 @@ void readUse(Fields& fields, Use& use) {
     fields.whole("n", use.count, {.least = 1, .most = 1000});
 }
 
+void readStepMeasure(Fields& fields, StepMeasure& measure) {
+    fields.words("id", measure.id);
+    fields.choice("when", measure.when);
+}
+
 void readStepWords(Fields& fields, Step& step) {
     fields.id("id", step.id);
     fields.text("do", step.doText);
@@ -58,7 +63,8 @@ void readLaneRule(Fields& fields, LaneRule& rule) {
     fields.choice("shows", rule.shows);
     fields.list("while", rule.whileAll);
     if (rule.whileAll.empty())
-        fields.fault("while", "A lane shows something while a condition holds.");
+        fields.fault("while", "A lane shows something while a condition holds.",
+                     "Name at least one condition of this lane.");
 }
 
 void readOperator(Fields& fields, Step& step) {
@@ -79,6 +85,7 @@ void readStep(Fields& fields, Step& step) {
     fields.flag("continuous", step.continuous);
     fields.flag("critical", step.critical);
     fields.items("uses", step.uses, readUse);
+    fields.object("measure", step.measure, readStepMeasure);
     fields.list("lapses", step.lapses);
 }
 

@@ -26,9 +26,10 @@ void forEachStep(const Pack& pack, const EachStep& each) {
 void keepApart(Marker& marker, const std::vector<std::string>& first,
                const std::vector<std::string>& second, const std::string& pointer,
                const char* sentence) {
+    const char* remedy = "Take the condition out of one of the two lists.";
     for (std::size_t i = 0; i < second.size(); ++i)
         if (std::ranges::find(first, second[i]) != first.end())
-            marker.mark(pointerTo(pointer, i), sentence);
+            marker.mark(pointerTo(pointer, i), sentence, remedy);
 }
 
 void checkStepConditions(Marker& marker, const IdSet& conditions, const Step& step,
@@ -49,9 +50,11 @@ void checkPhases(Marker& marker, const Step& step, const std::string& at) {
         const Phase& phase = step.phases[i];
         const std::string place = pointerTo(at + "/phases", i);
         if (phase.targetSeconds < phase.minSeconds)
-            marker.mark(place + "/target_s", "The time asked is shorter than the least time.");
+            marker.mark(place + "/target_s", "The time asked is shorter than the least time.",
+                        "Write seconds so that min_s, target_s and max_s rise or stay the same.");
         if (phase.maxSeconds && *phase.maxSeconds < phase.targetSeconds)
-            marker.mark(place + "/max_s", "The longest time is shorter than the time asked.");
+            marker.mark(place + "/max_s", "The longest time is shorter than the time asked.",
+                        "Write a longer one, or take max_s out.");
     }
 }
 
@@ -63,23 +66,29 @@ void checkUses(Marker& marker, const Pack& pack, const IdSet& supplies, const St
         const std::string& id = step.uses[i].supply;
         supplies.refer(id, place);
         if (!id.empty() && !used.insert(id).second)
-            marker.mark(place, "This supply stands here a second time.");
+            marker.mark(place, "This supply stands here a second time.",
+                        "Take it out, and write the sum as n of the first.");
         const Supply* supply = find(pack.supplies, id);
         const bool isSwapped =
             supply && supply->instead && supply->instead->kind == Instead::Kind::Supply;
         // Another bottle has other seconds, so the times of the step would no longer be its own.
         if (!step.phases.empty() && isSwapped)
-            marker.mark(place, "A supply of a timed step can be replaced only by another pack.");
+            marker.mark(place, "A supply of a timed step can be replaced only by another pack.",
+                        "Name that pack in \"instead\" of the supply; other bottles have other "
+                        "seconds.");
     }
 }
 
 void checkSteps(Marker& marker, const Pack& pack, const IdSet& sources, const IdSet& supplies,
                 const IdSet& lapses) {
+    IdSet measures(marker, "measure");
+    for (const Measure& measure : pack.measures) measures.know(measure.id);
     forEachStep(pack, [&](const Step& step, const std::string& at) {
         checkPhases(marker, step, at);
         checkUses(marker, pack, supplies, step, at);
         lapses.referAll(step.lapses, at + "/lapses");
         sources.refer(step.source, at + "/source");
+        if (step.measure) measures.refer(step.measure->id, at + "/measure/id");
         for (std::size_t i = 0; i < step.phases.size(); ++i)
             sources.refer(step.phases[i].source, pointerTo(at + "/phases", i) + "/source");
     });
@@ -93,7 +102,8 @@ void checkSupplies(Marker& marker, const Pack& pack, IdSet& supplies) {
         const std::string place = pointerTo("/supplies", i) + "/instead/supply";
         supplies.refer(supply.instead->id, place);
         if (supply.instead->id == supply.id)
-            marker.mark(place, "A supply can't be taken instead of itself.");
+            marker.mark(place, "A supply can't be taken instead of itself.",
+                        "Name another supply, or take \"instead\" out.");
     }
 }
 
@@ -108,7 +118,8 @@ void checkLanguages(Marker& marker, const Pack& pack) {
     for (const auto& [language, translation] : pack.translations)
         if (std::ranges::find(pack.languages, language) == pack.languages.end())
             marker.mark(pointerTo("/translations", language),
-                        "The pack has no language " + inQuotes(language) + ".");
+                        "The pack has no language " + inQuotes(language) + ".",
+                        "Add it to /languages with every text, or take it out here.");
 }
 
 void checkRest(Marker& marker, const Pack& pack, const IdSet& sources, const IdSet& drills,
@@ -134,7 +145,8 @@ void checkRest(Marker& marker, const Pack& pack, const IdSet& sources, const IdS
     }
     const Applies& applies = pack.applies;
     if (applies.monthsFrom && applies.monthsTo && *applies.monthsTo < *applies.monthsFrom)
-        marker.mark("/applies/months_to", "The ages end before they begin.");
+        marker.mark("/applies/months_to", "The ages end before they begin.",
+                    "Write months so that months_to is not below months_from.");
 }
 
 void checkPrompts(Marker& marker, const Pack& pack, const IdSet& sources) {
@@ -151,7 +163,8 @@ void checkPrompts(Marker& marker, const Pack& pack, const IdSet& sources) {
         for (const auto& [language, question] : prompt.ask)
             if (isClosedQuestion(question, language))
                 marker.mark(pointerTo(at + "/ask", language),
-                            "This can be answered by yes or no; ask so that the learner tells it.");
+                            "This can be answered by yes or no; ask so that the learner tells it.",
+                            "Begin with what, how, when, why or which.");
     }
 }
 
@@ -166,7 +179,8 @@ void checkProcedureReferences(const Pack& pack, const Node& root, Faults& faults
     IdSet(marker, "competency").defineAll(pack.competencies, "/competencies");
     IdSet(marker, "lapse").defineAll(pack.lapses, "/lapses");
     if (pack.conditions.size() > 64)
-        marker.mark("/conditions", "A pack has at most 64 conditions.");
+        marker.mark("/conditions", "A pack has at most 64 conditions.",
+                    "Take out what no step, guard or goal looks at.");
     conditions.referAll(pack.start, "/start");
     conditions.referAll(pack.goal, "/goal");
     for (std::size_t i = 0; i < pack.guards.size(); ++i) {
@@ -181,7 +195,9 @@ void checkProcedureReferences(const Pack& pack, const Node& root, Faults& faults
     forEachStep(pack, [&](const Step& step, const std::string& at) {
         steps.define(step.id, at + "/id");
         checkStepConditions(marker, conditions, step, at);
-        if (++operators == 513) marker.mark(at, "A pack has at most 512 steps and recoveries.");
+        if (++operators == 513)
+            marker.mark(at, "A pack has at most 512 steps and recoveries.",
+                        "Divide the procedure into several packs.");
     });
 }
 
@@ -195,8 +211,10 @@ void checkLanes(Marker& marker, const Pack& pack) {
         for (std::size_t k = 0; k < rule.whileAll.size(); ++k) {
             const Condition* known = findCondition(pack, rule.whileAll[k]);
             if (known == nullptr || known->lane != rule.lane)
-                marker.mark(pointerTo(at, k), "There is no condition " +
-                                                  inQuotes(rule.whileAll[k]) + " in this lane.");
+                marker.mark(
+                    pointerTo(at, k),
+                    "There is no condition " + inQuotes(rule.whileAll[k]) + " in this lane.",
+                    "Correct the id, or write the rule for the lane of that condition.");
         }
     }
 }

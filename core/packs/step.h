@@ -81,6 +81,15 @@ struct Use {
     bool operator==(const Use&) const = default;
 };
 
+/// The measure that is written down at a step: as it was found, or as it is left.
+enum class Taken { Found, Left };
+struct StepMeasure {
+    std::string id;
+    Taken when = Taken::Found;
+
+    bool operator==(const StepMeasure&) const = default;
+};
+
 /// A step of a competency, or a recovery: an operator that is used only to get back from a lapse.
 struct Step {
     std::string id;
@@ -98,6 +107,7 @@ struct Step {
     int strain = 0;           ///< 0..9, what it costs skin, line or patient beyond time
     By by = By::Either;
     std::vector<Use> uses;
+    std::optional<StepMeasure> measure;
     std::optional<Text> skip;  ///< when it may be marked "does not apply"
     std::vector<std::string> lapses;
 

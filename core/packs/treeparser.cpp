@@ -10,6 +10,10 @@
 namespace packs {
 namespace {
 
+constexpr const char* tooMany = "The file holds more values than any pack does.";
+constexpr const char* isThisAPack =
+    "Look whether this is the file of a pack, and divide a large one.";
+
 /// Hands out bytes and counts them, so that a value knows where it stands in the file.
 class CountedByte {
   public:
@@ -94,11 +98,11 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
         return at;
     }
     std::string pointer() const;
-    void fault(std::size_t at, std::string sentence) {
-        tree.faults.add({pointer(), at, std::move(sentence)});
+    void fault(std::size_t at, std::string sentence, std::string remedy) {
+        tree.faults.add({pointer(), at, std::move(sentence), std::move(remedy)});
     }
     /// Reports a limit that stops the reading.
-    bool beyond(std::size_t at, const char* sentence);
+    bool beyond(std::size_t at, const char* sentence, const char* remedy);
     bool isTooLong(const std::string& words);
     bool put(Node node);
     bool open(Node::Kind kind);
@@ -123,7 +127,7 @@ std::string TreeBuilder::pointer() const {
 
 bool TreeBuilder::isTooLong(const std::string& words) {
     if (words.size() <= m_limits.stringBytes) return false;
-    fault(m_end, "This string is longer than 64 kB.");
+    fault(m_end, "This string is longer than 64 kB.", "Say it shorter.");
     return true;
 }
 
@@ -132,12 +136,14 @@ bool TreeBuilder::key(string_t& name) {
     const std::size_t at = tokenStart();
     level.isDropped = true;
     if (name.size() > m_limits.keyBytes) {
-        fault(at, "The pack language knows no key " + inQuotes(name) + " here.");
+        fault(at, "The pack language knows no key " + inQuotes(name) + " here.",
+              "Take it out with its value.");
         return true;
     }
     level.key = name;
     if (!level.seen.insert(name).second) {
-        fault(at, "The key " + inQuotes(name) + " stands here a second time.");
+        fault(at, "The key " + inQuotes(name) + " stands here a second time.",
+              "Take one of the two out.");
         return true;
     }
     level.isDropped = false;
@@ -155,16 +161,15 @@ void TreeBuilder::keep(Node node) {
     level.key.clear();
 }
 
-bool TreeBuilder::beyond(std::size_t at, const char* sentence) {
-    fault(at, sentence);
+bool TreeBuilder::beyond(std::size_t at, const char* sentence, const char* remedy) {
+    fault(at, sentence, remedy);
     tree.end = TreeEnd::BeyondLimit;
     return false;
 }
 
 bool TreeBuilder::put(Node node) {
     node.at = tokenStart();
-    if (++m_values > m_limits.values)
-        return beyond(node.at, "The file holds more values than any pack does.");
+    if (++m_values > m_limits.values) return beyond(node.at, tooMany, isThisAPack);
     keep(std::move(node));
     return true;
 }
@@ -174,9 +179,9 @@ bool TreeBuilder::open(Node::Kind kind) {
     level.node.kind = kind;
     level.node.at = tokenStart();
     if (m_open.size() >= m_limits.depth)
-        return beyond(level.node.at, "Lists and objects are nested deeper than 64 levels.");
-    if (++m_values > m_limits.values)
-        return beyond(level.node.at, "The file holds more values than any pack does.");
+        return beyond(level.node.at, "Lists and objects are nested deeper than 64 levels.",
+                      isThisAPack);
+    if (++m_values > m_limits.values) return beyond(level.node.at, tooMany, isThisAPack);
     m_open.push_back(std::move(level));
     return true;
 }
@@ -194,7 +199,10 @@ bool TreeBuilder::parse_error(std::size_t position, const std::string&,
     const bool isUtf8 = std::string_view(error.what()).find("UTF-8") == std::string_view::npos;
     fault(position > 0 ? position - 1 : 0,
           isUtf8 ? "The file is not valid JSON here, or it was cut short."
-                 : "The file is not valid UTF-8 here.");
+                 : "The file is not valid UTF-8 here.",
+          isUtf8 ? "Get the whole file again; if it was written by hand, look for a comma, a "
+                   "bracket or a quotation mark that is missing just before."
+                 : "Save it as UTF-8 in the editor it was written with.");
     tree.end = TreeEnd::NotJson;
     return false;
 }
@@ -204,7 +212,7 @@ bool TreeBuilder::parse_error(std::size_t position, const std::string&,
 Tree parseTree(std::string_view bytes, const Limits& limits) {
     if (bytes.size() > limits.bytes) {
         Tree tree;
-        tree.faults.add({"", limits.bytes, "The file is larger than 4 MiB."});
+        tree.faults.add({"", limits.bytes, "The file is larger than 4 MiB.", isThisAPack});
         tree.end = TreeEnd::BeyondLimit;
         return tree;
     }

@@ -29,8 +29,9 @@ std::string minutes(std::int64_t seconds) {
 CheckRun::CheckRun(const packs::Pack& checked, const CheckLimits& bounds)
     : pack(checked), model(compile(checked)), pointers(pointersOf(checked)), limits(bounds) {}
 
-void CheckRun::error(std::string pointer, std::string sentence) {
-    report.findings.push_back({FindingLevel::Error, std::move(pointer), std::move(sentence)});
+void CheckRun::error(std::string pointer, std::string sentence, std::string remedy) {
+    report.findings.push_back(
+        {FindingLevel::Error, std::move(pointer), std::move(sentence), std::move(remedy)});
 }
 
 void CheckRun::advise(std::string pointer, std::string sentence) {

@@ -19,6 +19,7 @@ struct Finding {
     FindingLevel level = FindingLevel::Error;
     std::string pointer;
     std::string sentence;
+    std::string remedy;  ///< of an error: what to do
 
     bool operator==(const Finding&) const = default;
 };

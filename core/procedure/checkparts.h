@@ -17,7 +17,7 @@ struct CheckRun {
     CheckReport report;
 
     explicit CheckRun(const packs::Pack& checked, const CheckLimits& bounds);
-    void error(std::string pointer, std::string sentence);
+    void error(std::string pointer, std::string sentence, std::string remedy);
     void advise(std::string pointer, std::string sentence);
     /// "a", "b" of the conditions in a set.
     std::string names(Conditions conditions) const;

@@ -58,7 +58,8 @@ const PlanAnswer& LapseCheck::ask(const Listing& listing, Conditions state, int 
                  m_run.limits.statesOfQuestion);
     m_run.report.statesStored += answer.stored;
     if (answer.outcome == PlanOutcome::TooLarge)
-        m_run.error(listing.pointer, "The search for a way back is too large.");
+        m_run.error(listing.pointer, "The search for a way back is too large.",
+                    "Mark fewer steps as repeatable, or write fewer recoveries.");
     else if (answer.stored > m_run.limits.statesAdvised)
         m_run.advise(listing.pointer, "The search for a way back stores " +
                                           std::to_string(answer.stored) +
@@ -98,8 +99,11 @@ void LapseCheck::checkSeen(const Listing& listing, Seen seen) {
     note(listing, seen, Company::Alone, alone);
     const std::string& lapse = lapseOf(listing).id;
     if (helped.outcome == PlanOutcome::None)
-        m_run.error(listing.pointer, "There is no way back from the lapse \"" + lapse + "\" seen " +
-                                         phrase(listing, seen) + ".");
+        m_run.error(listing.pointer,
+                    "There is no way back from the lapse \"" + lapse + "\" seen " +
+                        phrase(listing, seen) + ".",
+                    "Mark a step before it as repeatable, write a recovery that gives what is "
+                    "lost, or have the lapse stop and call.");
     else if (helped.outcome == PlanOutcome::Found && alone.outcome == PlanOutcome::None)
         m_run.advise(listing.pointer, "The way back from the lapse \"" + lapse + "\" seen " +
                                           phrase(listing, seen) + " exists only with a helper.");
@@ -113,8 +117,10 @@ void LapseCheck::checkListing(const Listing& listing) {
         checkSeen(listing, seen);
     }
     if (!changesState)
-        m_run.error(listing.pointer, "The lapse \"" + lapseOf(listing).id +
-                                         "\" changes nothing during or after this step.");
+        m_run.error(
+            listing.pointer,
+            "The lapse \"" + lapseOf(listing).id + "\" changes nothing during or after this step.",
+            "Take it out of this step, or say what it breaks here.");
 }
 
 void LapseCheck::checkAll() {
@@ -122,8 +128,11 @@ void LapseCheck::checkAll() {
         const Operator& op = m_run.model.operators[step];
         for (std::size_t i = 0; i < op.lapses.size(); ++i) {
             if (isSpent()) {
-                m_run.error("/lapses", "The check is too large: it would store more than " +
-                                           std::to_string(m_run.limits.statesOfCheck) + " states.");
+                m_run.error("/lapses",
+                            "The check is too large: it would store more than " +
+                                std::to_string(m_run.limits.statesOfCheck) + " states.",
+                            "Mark fewer steps as repeatable, list lapses at fewer steps, or divide "
+                            "the pack.");
                 return;
             }
             checkListing(

@@ -11,7 +11,8 @@ void checkGuards(CheckRun& run, Conditions state, const std::string& when) {
         if (isKept(guard, state)) continue;
         run.error("/guards/" + std::to_string(i),
                   when + " this guard is broken: " + run.names(guard.holds.without(state)) +
-                      " does not hold.");
+                      " does not hold.",
+                  "Have a step before it give what is missing, or narrow the guard's \"while\".");
     }
 }
 
@@ -19,11 +20,14 @@ void checkFit(CheckRun& run, const Operator& op, Conditions state, const std::st
     const Conditions missing = op.needs.without(state);
     const Conditions inTheWay = op.forbids.within(state);
     if (!missing.isEmpty())
-        run.error(at + "/needs", "The step does not fit in its turn: " + run.names(missing) +
-                                     " does not hold then.");
+        run.error(
+            at + "/needs",
+            "The step does not fit in its turn: " + run.names(missing) + " does not hold then.",
+            "Move it behind a step that gives this, or have one before it give it.");
     if (!inTheWay.isEmpty())
         run.error(at + "/forbids",
-                  "The step does not fit in its turn: " + run.names(inTheWay) + " holds then.");
+                  "The step does not fit in its turn: " + run.names(inTheWay) + " holds then.",
+                  "Move it behind a step that ends this, or have one before it end it.");
 }
 
 /// What a later step, a recovery, a guard or the goal looks at.
@@ -40,7 +44,9 @@ Conditions wantedAfter(const Model& model, std::size_t step) {
 
 void checkNominalRun(CheckRun& run) {
     const Model& model = run.model;
-    if (model.stepCount == 0) run.error("/competencies", "A pack has at least one step.");
+    if (model.stepCount == 0)
+        run.error("/competencies", "A pack has at least one step.",
+                  "Write the steps, in the order in which they are taught.");
     Conditions state = model.start;
     checkGuards(run, state, "At the start");
     for (int step = 0; step < model.stepCount; ++step) {
@@ -51,7 +57,8 @@ void checkNominalRun(CheckRun& run) {
     }
     const Conditions missing = model.goal.without(state);
     if (!missing.isEmpty())
-        run.error("/goal", "At the end " + run.names(missing) + " does not hold.");
+        run.error("/goal", "At the end " + run.names(missing) + " does not hold.",
+                  "Have a step give it and none after it end it, or take it out of the goal.");
 }
 
 void checkSkips(CheckRun& run) {
@@ -61,8 +68,10 @@ void checkSkips(CheckRun& run) {
         const Operator& op = run.model.operators[step];
         const Conditions missed = op.gives.with(op.ends).within(wantedAfter(run.model, step));
         if (!missed.isEmpty())
-            run.error(run.pointers[step] + "/skip", "The step can't be skipped: what it does to " +
-                                                        run.names(missed) + " matters later.");
+            run.error(run.pointers[step] + "/skip",
+                      "The step can't be skipped: what it does to " + run.names(missed) +
+                          " matters later.",
+                      "Take \"skip\" out, or what looks at it later.");
     }
 }
 

@@ -79,6 +79,22 @@ TEST_F(PackCommands, CheckRefusesAPackWithoutAWayBack) {
     EXPECT_GT(answer.json()["errors"][0]["byte"], 0);
 }
 
+// What is wrong, what is safe, what to do. The object of --json is what it was.
+TEST_F(PackCommands, ARefusalSaysWhatIsSafeAndWhatToDo) {
+    const std::string noWay = changed("\"repeatable\": true", "\"repeatable\": false");
+    const Answer found = ask({"pack", "check", noWay});
+    EXPECT_NE(found.out.find("Mark a step before it as repeatable"), std::string::npos);
+    EXPECT_NE(found.out.find("no record was touched"), std::string::npos);
+    const std::string noShape = changed("\"after_s\": 300", "\"after_s\": 0");
+    const Answer refused = ask({"pack", "check", noShape});
+    EXPECT_NE(refused.err.find("Write it in figures"), std::string::npos) << refused.err;
+    EXPECT_NE(refused.err.find("no record was touched"), std::string::npos);
+    for (const auto& error : ask({"pack", "check", noShape, "--json"}).json()["errors"]) {
+        EXPECT_EQ(error.size(), 3U) << error.dump();
+        EXPECT_EQ(error["text"].get<std::string>().find("figures"), std::string::npos);
+    }
+}
+
 TEST_F(PackCommands, CheckRefusesAFaultOfShapeWithItsPlace) {
     const Answer answer =
         ask({"pack", "check", changed("\"after_s\": 300", "\"after_s\": 0"), "--json"});

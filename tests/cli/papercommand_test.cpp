@@ -71,6 +71,34 @@ TEST(PaperCommand, WritesChartAndNoteButNoCertificateYet) {
     EXPECT_EQ(runPaper(asked("chart", "missing/chart.pdf")), 2);
 }
 
+// The same clock file as that of `ninebark desk`: what it says is now, and that it is made up.
+TEST(PaperCommand, AScriptedClockIsTheOneOnThePaper) {
+    QTemporaryDir folder;
+    support::Ward ward("clean-hands");
+    ward.openVisit(practice::Way::ReturnDemonstration, practice::On::PracticeArm);
+    ward.doAllSteps();
+    ward.must(practice::CloseVisit{});
+    writeRecord(ward, folder.path().toStdString());
+    QFile clock(folder.filePath(QStringLiteral("clock.json")));
+    ASSERT_TRUE(clock.open(QIODevice::WriteOnly));
+    clock.write(R"({"wall_ms": 1930262400000, "boot_ms": 900000000, "mono_ms": 900000000,
+                    "boot_id": "scripted", "offset_minutes": 0, "zone": "UTC"})");
+    clock.close();
+    const auto noteBy = [&](const QString& file) {
+        QFile::remove(folder.filePath(QStringLiteral("note.txt")));
+        QFile note(folder.filePath(QStringLiteral("note.txt")));
+        const int code =
+            runPaper({QStringLiteral("note"), QStringLiteral("--data"), folder.path(),
+                      QStringLiteral("--learner"), qs(ward.learner().text()),
+                      QStringLiteral("--out"), note.fileName(), QStringLiteral("--clock"), file});
+        return note.open(QIODevice::ReadOnly) ? note.readAll() : QByteArray::number(code);
+    };
+    EXPECT_EQ(noteBy(folder.filePath(QStringLiteral("nowhere.json"))), "2");
+    const QByteArray note = noteBy(clock.fileName());
+    EXPECT_TRUE(note.contains("Simulated clock")) << note.constData();
+    EXPECT_TRUE(note.contains("days ago")) << "five years are long: " << note.constData();
+}
+
 TEST(PaperCommand, WrongWordsAreUsageAndMissingRecordsUnreadable) {
     QTemporaryDir folder;
     EXPECT_EQ(runPaper({}), 64);

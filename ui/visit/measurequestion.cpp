@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 #include <cstdlib>
 
+#include "packs/names.h"
 #include "pieces/lapsewords.h"
 #include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
@@ -104,6 +105,18 @@ QLineEdit* numberLine(Question* question, const QString& name, const QString& ob
     return line;
 }
 
+/// What the step in hand has to be measured by, or the step before it that had: it may be written
+/// down a moment later.
+std::optional<packs::StepMeasure> measureNow(const Moment& moment) {
+    std::optional<packs::StepMeasure> last;
+    const packs::Step* hand = moment.inHand();
+    if (hand != nullptr && hand->measure) return hand->measure;
+    const int number = hand == nullptr ? moment.stepCount() : moment.numberInHand();
+    for (const packs::StepPlace& place : packs::stepsInOrder(moment.pack()))
+        if (place.number <= number && place.step->measure) last = place.step->measure;
+    return last;
+}
+
 }  // namespace
 
 Question* askMeasures(const Moment& moment, QWidget* parent) {
@@ -148,6 +161,10 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
     QObject::connect(marks, &QLineEdit::textChanged, question, retell);
     QObject::connect(which, &PickList::changed, question, retell);
     if (!entries.empty()) which->choose(entries.front().id);
+    if (const auto now = measureNow(moment)) {
+        which->choose(utf(now->id));
+        when->choose(utf(packs::name(now->when)));
+    }
     question->onAccept = [=] {
         if (mm->text().isEmpty() && marks->text().isEmpty()) {
             said->setRole(Role::Brick);

@@ -47,6 +47,8 @@ TEST(PackReader, ReadsEveryKey) {
     EXPECT_EQ(wash.by, packs::By::Learner);
     EXPECT_EQ(wash.strain, 1);
     EXPECT_EQ(pack.competencies[0].steps[1].by, packs::By::Either);
+    EXPECT_EQ(pack.competencies[0].steps[1].measure,
+              (packs::StepMeasure{.id = "length", .when = packs::Taken::Left}));
     EXPECT_EQ(pack.supplies[0].instead->kind, packs::Instead::Kind::Pack);
     EXPECT_EQ(pack.supplies[1].instead->kind, packs::Instead::Kind::Supply);
     EXPECT_EQ(pack.measures[0].markMm, 10);
@@ -63,6 +65,11 @@ TEST(PackReader, ATranslationIsReviewedOnADayThatExists) {
             << day;
     EXPECT_EQ(packs::read(everykey::with("/translations/es/on", "2024-02-29")).outcome,
               ReadOutcome::Read);
+}
+
+TEST(PackReader, AStepAsksForAMeasureOfThePack) {
+    const char* place = "/competencies/0/steps/1/measure/id";
+    EXPECT_TRUE(hasFault(everykey::with(place, "girth"), place, "no measure \"girth\""));
 }
 
 TEST(PackReader, RefusesWhatIsNoPackOfFormatOne) {
@@ -100,6 +107,7 @@ TEST(PackReader, RefusesWhatIsNotUtf8) {
         const packs::Reading reading = packs::read("{\"id\": \"" + std::string(bad) + "\"}");
         EXPECT_EQ(reading.outcome, ReadOutcome::NotJson);
         EXPECT_EQ(reading.faults.at(0).sentence, "The file is not valid UTF-8 here.");
+        EXPECT_TRUE(reading.faults.at(0).remedy.ends_with('.'));
     }
     EXPECT_EQ(packs::read(R"({"id": "\ud800"})").outcome, ReadOutcome::NotJson);
 }

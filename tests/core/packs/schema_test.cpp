@@ -58,6 +58,8 @@ bool PackSchema::compare(const json& pack, const std::string& what) {
     const bool hasShapeFault = !std::ranges::all_of(reading.faults, isReadersOnly);
     std::string said = reading.faults.empty() ? "nothing" : reading.faults[0].sentence;
     EXPECT_EQ(accepts(pack), !hasShapeFault) << what << "; the reader says: " << said;
+    for (const packs::Fault& fault : reading.faults)
+        EXPECT_TRUE(fault.remedy.ends_with('.')) << what << ": " << fault.sentence;
     return !reading.faults.empty();
 }
 

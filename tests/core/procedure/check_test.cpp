@@ -48,6 +48,9 @@ packs::Step& stepIn(packs::Pack& pack, std::size_t index) {
 bool finds(const packs::Pack& pack, FindingLevel level, const char* pointer, const char* words,
            const procedure::CheckLimits& limits = {}) {
     const auto report = procedure::check(pack, limits);
+    for (const procedure::Finding& finding : report.findings)
+        EXPECT_EQ(finding.remedy.ends_with('.'), finding.level == FindingLevel::Error)
+            << finding.sentence;
     return std::ranges::any_of(report.findings, [&](const procedure::Finding& finding) {
         return finding.level == level && finding.pointer == pointer &&
                finding.sentence.find(words) != std::string::npos;

@@ -109,7 +109,10 @@ QString forPasting(QString note) {
 
 QString chartNote(const PaperData& data, const QLocale& locale) {
     QStringList lines;
-    if (data.isDemonstration) lines += Papers::tr("Invented people, not a chart.");
+    QStringList bands;
+    if (data.isDemonstration) bands += Papers::tr("Invented people, not a chart.");
+    if (data.isSimulatedClock) bands += Papers::tr("Simulated clock.");
+    if (!bands.isEmpty()) lines += bands.join(u' ');
     lines += Papers::tr("Teach-back: %1. Patient %2, record number %3.")
                  .arg(plain(data.pack.title), isolated(plain(data.patient.name)),
                       plain(data.patient.number));
