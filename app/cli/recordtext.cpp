@@ -68,10 +68,12 @@ void writeList(const desk::RecordView& view, const std::vector<record::Card>& ca
 void writeRecord(const record::Record& record, std::ostream& out) {
     out << "patient   " << record.id.text() << "  " << printable(record.patient.name) << ", born "
         << record.patient.born << ", " << printable(record.patient.number) << '\n';
-    for (const record::Line& line : record.lines)
+    for (const record::Line& line : record.lines) {
         out << "line      " << line.said.line.text() << "  " << printable(line.said.kind) << ", "
-            << base::nameOf(line.said.arm) << " arm, " << line.said.outsideMm
-            << " mm outside at insertion on " << line.said.inserted << '\n';
+            << base::nameOf(line.said.arm) << " arm, ";
+        if (line.said.outsideMm) out << *line.said.outsideMm << " mm outside at insertion on ";
+        out << line.said.inserted << '\n';
+    }
     for (const record::Learner& one : record.learners) writeLearner(record, one, out);
     for (const record::Visit& visit : record.visits) writeVisit(visit, out);
     for (const auto& one : record.addenda)

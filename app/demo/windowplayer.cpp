@@ -148,7 +148,7 @@ bool WindowPlayer::writeMeasures(const packs::Pack& pack) {
         for (const char* moment : {"found", "left"}) {
             const int mm = packs::baselineOf(one) == packs::Baseline::ArmGirth
                                ? line.girthMm.value_or(280)
-                               : line.outsideMm;
+                               : line.outsideMm.value_or(0);
             if (!visitKey(Qt::Key_M, Wrote::Nothing) ||
                 !press(QStringLiteral("measureWhich.") + QString::fromStdString(one.id)) ||
                 !press(QStringLiteral("measureWhen.") + QString::fromLatin1(moment)) ||

@@ -51,7 +51,8 @@ class Guard {
     Outcome may(const record::AskAllergies&) const { return recordOpen(); }
     Outcome may(const record::AddLine& said) const {
         if (!m_view.record) return Error{Code::PatientUnknown};
-        if (said.outsideMm < 0 || said.outsideMm > 999) return Error{Code::MeasureOdd};
+        const int outside = said.outsideMm.value_or(0);
+        if (outside < 0 || outside > 999) return Error{Code::MeasureOdd};
         if (said.lastChange)
             if (auto bad = pastDate(*said.lastChange); !bad) return bad;
         return pastDate(said.inserted);

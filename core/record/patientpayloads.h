@@ -49,13 +49,14 @@ struct AskAllergies {
 
 struct AddLine {
     static constexpr const char* type = "line-added";
+    static constexpr int version = 2;  ///< 1 had a length outside of every line
     base::LineId line;
     std::string kind;  ///< word of shared/codes
     Arm arm = Arm::Right;
     std::string inserted;
-    int outsideMm = 0;           ///< outside length at insertion, millimetres
-    std::optional<int> marks;    ///< marks in view at insertion
-    std::optional<int> girthMm;  ///< arm girth at insertion, millimetres
+    std::optional<int> outsideMm;  ///< at insertion, millimetres; none where all is under the skin
+    std::optional<int> marks;      ///< marks in view at insertion
+    std::optional<int> girthMm;    ///< arm girth at insertion, millimetres
     std::optional<int> lumens;
     std::string dressing, securement, antiseptic;  ///< what lies on it now; words of shared/codes
     std::optional<std::string> lastChange;

@@ -10,6 +10,7 @@
 #include "base/date.h"
 #include "look.h"
 #include "parts/parts.h"
+#include "pieces/visitwords.h"
 #include "render/words.h"
 #include "text/labels.h"
 
@@ -26,7 +27,7 @@ QString progressWords(const record::Card& card) {
 
 QString aboutPatient(const record::Card& card) {
     const QString name = render::isolated(render::plain(card.patientName));
-    const QString born = render::dateWords(card.born, QLocale());
+    const QString born = bornWords(card.born);
     QString words = LearnerCard::tr("for %1, born %2, number %3")
                         .arg(name, born, render::isolated(render::plain(card.number)));
     return words;

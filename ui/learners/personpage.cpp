@@ -15,6 +15,7 @@
 #include "parts/flowlayout.h"
 #include "parts/keptfocus.h"
 #include "parts/parts.h"
+#include "pieces/visitwords.h"
 #include "render/words.h"
 #include "text/findings.h"
 #include "text/labels.h"
@@ -59,6 +60,14 @@ QLabel* fact(const QString& name, const QString& words) {
     return text(QStringLiteral("%1: %2").arg(name, words), Size::Body);
 }
 
+QString lineWords(const record::AddLine& line) {
+    const QString words = PersonPage::tr("%1, %2, inserted %3", "kind of line, arm, date")
+                              .arg(labelOf(CodeList::Line, line.kind), render::armWords(line.arm),
+                                   render::dateWords(line.inserted, QLocale()));
+    if (!line.outsideMm) return words;
+    return PersonPage::tr("%1, %2 mm outside").arg(words).arg(*line.outsideMm);
+}
+
 }  // namespace
 
 PersonPage::PersonPage(desk::Desk& desk, QWidget* parent)
@@ -91,7 +100,7 @@ void PersonPage::addHead(const record::Record& record) {
     connect(back, &QPushButton::clicked, this, &PersonPage::left);
     row->addWidget(pageHeader(render::plain(record.patient.name),
                               tr("born %1, number %2")
-                                  .arg(render::dateWords(record.patient.born, QLocale()),
+                                  .arg(bornWords(record.patient.born),
                                        render::isolated(render::plain(record.patient.number)))),
                    1);
     row->addWidget(back, 0, Qt::AlignTop);
@@ -214,11 +223,7 @@ void PersonPage::addKnown(const record::Record& record) {
                                           : allergies.isEmpty() ? tr("asked, none known")
                                                                 : allergies.join(tr("; "))));
     for (const record::Line& line : record.lines)
-        card->addWidget(fact(tr("Line"), tr("%1, %2, inserted %3, %4 mm outside")
-                                             .arg(labelOf(CodeList::Line, line.said.kind),
-                                                  render::armWords(line.said.arm),
-                                                  render::dateWords(line.said.inserted, QLocale()))
-                                             .arg(line.said.outsideMm)));
+        card->addWidget(fact(tr("Line"), lineWords(line.said)));
     const record::Learner* learner = m_desk.view().learnerInView();
     if (!learner) return;
     QStringList barriers;

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "main/guardedpages.h"
 
-#include <QLocale>
 #include <QTimer>
 
 #include "audit/auditor.h"
 #include "audit/auditpage.h"
 #include "main/madeonce.h"
+#include "pieces/visitwords.h"
 #include "render/words.h"
 #include "signin/accountpage.h"
 #include "signin/erasepage.h"
@@ -132,8 +132,7 @@ void GuardedPages::showErasing() {
     if (!record) return;
     const auto& patient = record->patient;
     erasing().begin(record->id, tr("%1, born %2, number %3")
-                                    .arg(render::plain(patient.name),
-                                         render::dateWords(patient.born, QLocale()),
+                                    .arg(render::plain(patient.name), bornWords(patient.born),
                                          render::isolated(render::plain(patient.number))));
     Q_EMIT wanted(m_erase);
 }

@@ -6,6 +6,7 @@
 #include <QLocale>
 #include <QVBoxLayout>
 
+#include "parts/choice.h"
 #include "parts/parts.h"
 
 namespace ui {
@@ -25,6 +26,11 @@ Field::Field(const QString& name, QWidget* input, const QString& hint, QWidget* 
     column->addWidget(label);
     column->addWidget(input);
     column->addWidget(m_below);
+    // What was wrong with an answer is not said of another one.
+    if (auto* choice = qobject_cast<Choice*>(input))
+        connect(choice, &Choice::changed, this, [this] {
+            if (!m_problem.isEmpty()) setProblem({});
+        });
     showBelow();
 }
 

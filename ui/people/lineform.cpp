@@ -31,6 +31,7 @@ void LineForm::build() {
                    tr("What it measured at insertion is what later readings are held against.")));
     QVBoxLayout* which = cardIn(column(), tr("Which line"));
     m_kind = new Choice(QStringLiteral("lineKind"), Pick::One, optionsOf(CodeList::Line));
+    connect(m_kind, &Choice::changed, this, &LineForm::followKind);
     m_arm = new Choice(
         QStringLiteral("arm"), Pick::One,
         {{QStringLiteral("left"), tr("Left arm")}, {QStringLiteral("right"), tr("Right arm")}});
@@ -50,6 +51,12 @@ void LineForm::sayMissing() {
     for (const Choice* one : {m_kind, m_arm})
         if (one->word().isEmpty()) names << one->accessibleName();
     setMissing(names);
+}
+
+/// Of a line that lies under the skin nothing is outside to be measured, and nothing is asked.
+void LineForm::followKind() {
+    const bool isOutside = hasLengthOutside(m_kind->word().toStdString());
+    for (NumberField* field : {m_outside, m_marks}) field->setVisible(isOutside);
 }
 
 void LineForm::addBaseline(QVBoxLayout* card) {
@@ -81,13 +88,16 @@ void LineForm::addKit(QVBoxLayout* card) {
 }
 
 record::AddLine LineForm::said() const {
+    const auto shownNumber = [](const NumberField* field) {
+        return field->isHidden() ? std::nullopt : field->number();
+    };
     const std::string changed = m_lastChange->isoDate();
     return {.line = base::LineId::random(),
             .kind = m_kind->word().toStdString(),
             .arm = m_arm->word() == QLatin1String("left") ? record::Arm::Left : record::Arm::Right,
             .inserted = m_inserted->isoDate(),
-            .outsideMm = *m_outside->number(),
-            .marks = m_marks->number(),
+            .outsideMm = shownNumber(m_outside),
+            .marks = shownNumber(m_marks),
             .girthMm = m_girth->number(),
             .lumens = m_lumens->number(),
             .dressing = m_dressing->word().toStdString(),
@@ -99,11 +109,11 @@ record::AddLine LineForm::said() const {
 void LineForm::save() {
     bool isRight = m_inserted->check();
     for (NumberField* field : {m_outside, m_marks, m_girth, m_lumens})
-        isRight = field->check() && isRight;
+        isRight = (field->isHidden() || field->check()) && isRight;
     isRight = m_lastChange->check() && isRight;
     if (!isRight) {
         for (Field* field : findChildren<Field*>())
-            if (!field->problem().isEmpty()) {
+            if (!field->isHidden() && !field->problem().isEmpty()) {
                 field->input()->setFocus();
                 return scrollTo(field);
             }

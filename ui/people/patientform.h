@@ -51,6 +51,7 @@ class LineForm : public Page {
   private:
     void build();
     void sayMissing();
+    void followKind();
     void addBaseline(QVBoxLayout* card);
     void addKit(QVBoxLayout* card);
     void save();

@@ -6,6 +6,8 @@
 #include <QDateTime>
 #include <QLocale>
 
+#include "render/words.h"
+
 namespace ui {
 
 namespace {
@@ -27,7 +29,7 @@ QString wentWords(practice::Help help, int cues) {
         case practice::Help::NotDone:
             return VisitSays::tr("not done");
         case practice::Help::NotSeen:
-            return VisitSays::tr("not seen");
+            return VisitSays::tr("done, not seen");
         case practice::Help::DoesNotApply:
             return VisitSays::tr("does not apply");
         case practice::Help::ByTeacher:
@@ -60,7 +62,8 @@ QString helpGlyph(practice::Help help) {
 
 QString bornWords(const std::string& isoDate) {
     const QDate date = QDate::fromString(utf(isoDate), Qt::ISODate);
-    return date.isValid() ? QLocale().toString(date, QStringLiteral("d MMMM yyyy")) : utf(isoDate);
+    if (!date.isValid()) return utf(isoDate);
+    return render::inPlainFigures(QLocale().toString(date, QStringLiteral("d MMMM yyyy")));
 }
 
 QString timeWords(std::int64_t wallMs, int offsetMinutes) {

@@ -32,14 +32,16 @@ QString fileOf(CodeList list) {
     return {};
 }
 
+QJsonArray wordsIn(CodeList list) {
+    QFile file(fileOf(list));
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    return QJsonDocument::fromJson(file.readAll()).object()[QLatin1String("words")].toArray();
+}
+
 std::vector<Option> readList(CodeList list) {
     std::vector<Option> options;
-    QFile file(fileOf(list));
-    if (!file.open(QIODevice::ReadOnly)) return options;
     const QString language = QLocale().name().section(u'_', 0, 0);
-    const QJsonArray words =
-        QJsonDocument::fromJson(file.readAll()).object()[QLatin1String("words")].toArray();
-    for (const auto& word : words) {
+    for (const auto& word : wordsIn(list)) {
         const QJsonObject label = word[QLatin1String("label")].toObject();
         const QString english = label[QLatin1String("en")].toString();
         options.push_back(
@@ -61,6 +63,13 @@ QString labelOf(CodeList list, const std::string& word) {
     for (const Option& option : optionsOf(list))
         if (option.word.toStdString() == word) return option.label;
     return shown(word);
+}
+
+bool hasLengthOutside(const std::string& line) {
+    for (const auto& word : wordsIn(CodeList::Line))
+        if (word[QLatin1String("id")].toString().toStdString() == line)
+            return word[QLatin1String("outside")].toBool(true);
+    return true;
 }
 
 std::vector<Option> languageOptions() {

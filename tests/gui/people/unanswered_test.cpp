@@ -4,7 +4,9 @@
 // is a carer and taught in the language of the program, and where an answer is needed they say
 // which and wait.
 #include <QAbstractButton>
+#include <QCoreApplication>
 #include <QLabel>
+#include <algorithm>
 
 #include "gui/main/shell_fixture.h"
 
@@ -19,6 +21,13 @@ class UnansweredForms : public Shell {
         for (const auto* one : m_window->page()->findChildren<QAbstractButton*>())
             if (one->isVisible() && one->isChecked()) names << one->objectName();
         return names;
+    }
+    bool says(const QString& sentence) const {
+        QCoreApplication::sendPostedEvents();
+        const auto labels = m_window->page()->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [&](const QLabel* one) {
+            return one->isVisible() && one->text().contains(sentence);
+        });
     }
     QString missing() const {
         const auto* label = qobject_cast<QLabel*>(find("missing"));
@@ -45,6 +54,45 @@ TEST_F(UnansweredForms, TheKindOfLineIsAnsweredAndItsKitMayStayOpen) {
     const auto said = entries().back().body.data;
     for (const char* part : {"dressing", "securement", "antiseptic"})
         EXPECT_EQ(said.value(part, ""), "") << part;
+}
+
+// Nothing of a port lies outside of the skin: no length is asked, and none is written down as 0.
+TEST_F(UnansweredForms, OfAPortNoLengthOutsideIsAsked) {
+    beginAtPerson();
+    press("person.line");
+    EXPECT_EQ(m_window->focusWidget()->objectName(), QStringLiteral("lineKind.picc"))
+        << "where the form begins";
+    EXPECT_TRUE(find("outside"));
+    press("lineKind.port");
+    EXPECT_FALSE(find("outside"));
+    EXPECT_FALSE(find("marks"));
+    press("arm.left");
+    type("inserted", QStringLiteral("26 February 2026"));
+    press("lineForm.primary");
+    ASSERT_EQ(types().last(), QStringLiteral("line-added"));
+    EXPECT_FALSE(entries().back().body.data.contains("outside_mm"));
+    EXPECT_TRUE(says(QStringLiteral("Port under the skin")));
+    EXPECT_FALSE(says(QStringLiteral("Port under the skin, Left arm, 0 mm")));
+    press("person.line");
+    press("lineKind.picc");
+    EXPECT_TRUE(find("outside"));
+    press("lineForm.primary");
+    EXPECT_TRUE(find("outside")) << "of other lines it is";
+}
+
+// What was said of no answer is not said of the one that was given then.
+TEST_F(UnansweredForms, AnAnswerTakesAwayWhatWasSaidOfNone) {
+    begin(Begin::DemoWard);
+    press("addPatient");
+    type("patientName", QStringLiteral("Ode Abara"));
+    type("born", QStringLiteral("1961-05-03"));
+    type("number", QStringLiteral("N-7"));
+    press("patientForm.primary");
+    EXPECT_TRUE(says(QStringLiteral("Tick what the patient reacts to")));
+    press("allergies.none-known");
+    EXPECT_FALSE(says(QStringLiteral("Tick what the patient reacts to")));
+    press("patientForm.primary");
+    EXPECT_EQ(types().last(), QStringLiteral("allergies-asked"));
 }
 
 TEST_F(UnansweredForms, WhoTheLearnerIsToThePatientIsAnswered) {

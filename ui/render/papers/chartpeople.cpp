@@ -22,9 +22,10 @@ QString allergyWords(const PaperData& data) {
 QString lineWords(const PaperData& data, const QLocale& locale) {
     if (!data.line) return {};
     QStringList parts{codeWords(data.line->kind), armWords(data.line->arm),
-                      Papers::tr("inserted %1").arg(dateWords(data.line->inserted, locale)),
-                      Papers::tr("outside length at insertion %1")
-                          .arg(millimetreWords(data.line->outsideMm, locale))};
+                      Papers::tr("inserted %1").arg(dateWords(data.line->inserted, locale))};
+    if (data.line->outsideMm)
+        parts += Papers::tr("outside length at insertion %1")
+                     .arg(millimetreWords(*data.line->outsideMm, locale));
     if (data.line->marks) parts += Papers::tr("%n marks in view", nullptr, *data.line->marks);
     if (data.line->girthMm)
         parts += Papers::tr("arm girth %1").arg(millimetreWords(*data.line->girthMm, locale));
