@@ -19,6 +19,11 @@ QString counted(const Finding& finding, const QString& sentence) {
     return sentence.arg(argument(finding, 0), argument(finding, 1));
 }
 
+/// Where the pack asks for none it is only told how many there were.
+QString countedIfAsked(const Finding& finding, const QString& asked, const QString& notAsked) {
+    return counted(finding, argument(finding, 1) == QLatin1String("0") ? notAsked : asked);
+}
+
 /// The first three by name and the number of the others: a reason is read at a glance, the whole
 /// list stands where the steps, questions and drills themselves are.
 QString listed(const QStringList& names) {
@@ -42,17 +47,24 @@ QString metWords(const Finding& finding) {
         case Rule::AllergiesAsked:
             return Papers::tr("Allergies were asked.");
         case Rule::Observed:
-            return counted(
-                finding, Papers::tr("Return demonstrations observed: %1; at least %2 asked for."));
+            return countedIfAsked(
+                finding, Papers::tr("Return demonstrations observed: %1; at least %2 asked for."),
+                Papers::tr("Return demonstrations observed: %1; none is asked for."));
         case Rule::OnPatient:
-            return counted(finding,
-                           Papers::tr("Of these on the patient: %1; at least %2 asked for."));
+            return countedIfAsked(finding,
+                                  Papers::tr("Of these on the patient: %1; at least %2 asked for."),
+                                  Papers::tr("Of these on the patient: %1; none is asked for."));
         case Rule::OnDays:
-            return counted(finding, Papers::tr("On different days: %1; at least %2 asked for."));
+            return countedIfAsked(finding,
+                                  Papers::tr("On different days: %1; at least %2 asked for."),
+                                  Papers::tr("On different days: %1; no number is asked for."));
         case Rule::UnpromptedRow:
-            return counted(finding,
-                           Papers::tr("Last in a row with every critical step unprompted: %1; at "
-                                      "least %2 asked for."));
+            return countedIfAsked(
+                finding,
+                Papers::tr("Last in a row with every critical step unprompted: %1; at "
+                           "least %2 asked for."),
+                Papers::tr("Last in a row with every critical step unprompted: %1; no number is "
+                           "asked for."));
         case Rule::CriticalSteps:
             return Papers::tr("Every critical step was seen unprompted in the last demonstration.");
         case Rule::TeachBack:

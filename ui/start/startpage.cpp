@@ -6,15 +6,10 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
-#include <algorithm>
-#include <array>
 
-#include "base/date.h"
-#include "desk/fit.h"
-#include "desk/packinview.h"
 #include "parts/parts.h"
+#include "pieces/visitwords.h"
 #include "render/words.h"
-#include "text/errortext.h"
 #include "text/findings.h"
 #include "text/labels.h"
 
@@ -26,20 +21,6 @@ const auto no = QStringLiteral("no");
 
 Choice* tick(const QString& name, const QString& words) {
     return new Choice(name, Pick::Any, {{yes, words}});
-}
-
-bool asksOfKit(const packs::Pack& pack) {
-    const packs::Applies& applies = pack.applies;
-    return !applies.dressing.empty() || !applies.securement.empty() || !applies.antiseptic.empty();
-}
-
-bool isRuledOutByKit(const std::vector<base::Error>& reasons) {
-    using base::Code;
-    constexpr std::array ofKit{Code::PackDressing, Code::PackSecurement, Code::PackAntiseptic};
-    const auto isOfKit = [&ofKit](const base::Error& one) {
-        return std::count(ofKit.begin(), ofKit.end(), one.code) > 0;
-    };
-    return !reasons.empty() && std::all_of(reasons.begin(), reasons.end(), isOfKit);
 }
 
 }  // namespace
@@ -65,10 +46,9 @@ void StartPage::begin() {
     addPack(cardIn(column(), tr("Teaching pack")));
     addAround(cardIn(column(), tr("Around it")));
     chooseKnown();
-    for (Choice* one :
-         {m_line, m_way, m_on, m_dressing, m_securement, m_antiseptic, m_home, m_interpreter})
+    for (Choice* one : {m_identifiers, m_line, m_checked, m_way, m_on, m_dressing, m_securement,
+                        m_antiseptic, m_home, m_pack, m_interpreter})
         connect(one, &Choice::changed, this, &StartPage::sayMissing);
-    sayMissing();
     weighPacks();
     scrollToTop();
     m_identifiers->button(QStringLiteral("name"))->setFocus();
@@ -79,8 +59,7 @@ void StartPage::addPatient(QVBoxLayout* card) {
     m_identifiers = new Choice(
         QStringLiteral("identifiers"), Pick::Any,
         {{QStringLiteral("name"), render::plain(record.patient.name)},
-         {QStringLiteral("born"),
-          tr("born %1").arg(render::dateWords(record.patient.born, QLocale()))},
+         {QStringLiteral("born"), tr("born %1").arg(bornWords(record.patient.born))},
          {QStringLiteral("number"), tr("number %1").arg(render::plain(record.patient.number))}});
     std::vector<Option> lines;
     for (const record::Line& line : record.lines)
@@ -90,12 +69,13 @@ void StartPage::addPatient(QVBoxLayout* card) {
                  .arg(render::armWords(line.said.arm), labelOf(CodeList::Line, line.said.kind),
                       render::dateWords(line.said.inserted, QLocale()))});
     m_line = new Choice(QStringLiteral("line"), Pick::One, lines);
-    m_checked = tick(QStringLiteral("checked"), tr("Arm, line and kit checked with the patient"));
-    m_identifiersField = new Field(tr("Two identifiers, as the patient says them"), m_identifiers);
-    m_checkedField = new Field(tr("Together"), m_checked);
-    card->addWidget(m_identifiersField);
+    m_checked = tick(QStringLiteral("checked"), tr("Arm, line and kit agree"));
+    card->addWidget(
+        new Field(tr("Two identifiers, as the patient says them"), m_identifiers,
+                  tr("Ask the patient for name and date of birth, and tick what agrees.")));
     card->addWidget(new Field(tr("Line"), m_line));
-    card->addWidget(m_checkedField);
+    card->addWidget(new Field(tr("Checked with the patient"), m_checked,
+                              tr("Look at arm, line and kit together, then tick it.")));
 }
 
 void StartPage::addWay(QVBoxLayout* card) {
@@ -133,8 +113,10 @@ void StartPage::offerLastTime(QVBoxLayout* card) {
 
 void StartPage::sayMissing() {
     QStringList names;
-    for (const Choice* one :
-         {m_line, m_way, m_on, m_dressing, m_securement, m_antiseptic, m_home, m_interpreter})
+    constexpr qsizetype askedFor = 2;
+    if (m_identifiers->words().size() < askedFor) names << m_identifiers->accessibleName();
+    for (const Choice* one : {m_line, m_checked, m_way, m_on, m_dressing, m_securement,
+                              m_antiseptic, m_home, m_pack, m_interpreter})
         if (one->word().isEmpty()) names << one->accessibleName();
     setMissing(names);
 }
@@ -155,22 +137,6 @@ void StartPage::addKit(QVBoxLayout* card) {
     card->addWidget(new Field(tr("At home"), m_home));
     for (Choice* choice : {m_dressing, m_securement, m_antiseptic, m_line})
         connect(choice, &Choice::changed, this, &StartPage::weighPacks);
-}
-
-void StartPage::addPack(QVBoxLayout* card) {
-    std::vector<Option> packs;
-    for (const procedure::TaughtPtr& taught : m_desk.shelf().current())
-        packs.push_back({shown(taught->digest), packWords(taught->pack, taught->pack.title)});
-    m_pack = new Choice(QStringLiteral("pack"), Pick::One, packs);
-    m_isPackByHand = false;
-    for (const Option& one : packs)
-        connect(m_pack->button(one.word), &QAbstractButton::clicked, this,
-                [this] { m_isPackByHand = true; });
-    m_packField = new Field(tr("What is taught"), m_pack);
-    m_misfits = new QVBoxLayout;
-    m_misfits->setSpacing(4);
-    card->addWidget(m_packField);
-    card->addLayout(m_misfits);
 }
 
 void StartPage::addAround(QVBoxLayout* card) {
@@ -231,54 +197,6 @@ void StartPage::followLine() {
     m_antiseptic->choose(shown(line->said.antiseptic));
 }
 
-procedure::TaughtPtr StartPage::chosenPack() const {
-    return m_desk.shelf().byDigest(m_pack->word().toStdString());
-}
-
-/// What the learner was taught by before; at the first visit the pack that asks for most of those
-/// that fit this kit. Where the kit rules out one that asks for more, nobody is taken to mean what
-/// is left.
-procedure::TaughtPtr StartPage::usualPack(const practice::OpenVisit& visit) const {
-    const record::Record& record = *m_desk.view().record;
-    const record::Learner* learner = m_desk.view().learnerInView();
-    const record::Line* line = record.line(visit.line);
-    const bool isFirst = desk::packsTaught(record, visit.learner).empty();
-    if (!isFirst || !learner || !line) return m_desk.packFor(visit.learner);
-    const desk::Setting setting{.record = record,
-                                .learner = *learner,
-                                .line = *line,
-                                .kit = visit.kit,
-                                .today = base::today(m_desk.now())};
-    const procedure::TaughtPtr best = desk::bestFit(m_desk.shelf(), setting);
-    if (!best || asksOfKit(best->pack)) return best;
-    const auto& all = m_desk.shelf().current();
-    const bool hangsOnKit = std::any_of(all.begin(), all.end(), [&setting](const auto& one) {
-        return isRuledOutByKit(desk::whyNot(one->pack, setting));
-    });
-    return hangsOnKit ? nullptr : best;
-}
-
-void StartPage::weighPacks() {
-    if (!m_interpreter) return;
-    empty(m_misfits);
-    const practice::OpenVisit visit = said();
-    const procedure::TaughtPtr usual = usualPack(visit);
-    for (const procedure::TaughtPtr& taught : m_desk.shelf().current()) {
-        const auto reasons = m_desk.misfits(*taught, visit);
-        QAbstractButton* button = m_pack->button(shown(taught->digest));
-        if (button) button->setEnabled(reasons.empty());
-        if (reasons.empty()) continue;
-        m_misfits->addWidget(text(packWords(taught->pack, taught->pack.title) +
-                                      QStringLiteral(": ") + ErrorText::of(reasons.front()),
-                                  Size::Note, Tone::Quiet));
-    }
-    QAbstractButton* chosen = m_pack->button(m_pack->word());
-    if (chosen && chosen->isEnabled() && m_isPackByHand) return;
-    m_isPackByHand = false;
-    m_pack->clearChoice();
-    if (usual && m_desk.misfits(*usual, visit).empty()) m_pack->choose(shown(usual->digest));
-}
-
 practice::OpenVisit StartPage::said() const {
     practice::OpenVisit visit;
     if (const auto line = base::LineId::parse(m_line->word().toStdString())) visit.line = *line;
@@ -311,28 +229,14 @@ practice::OpenVisit StartPage::said() const {
     return visit;
 }
 
+/// What is typed; what is chosen was there before the visit could be begun.
 bool StartPage::check() {
-    const bool isKnown = m_identifiers->words().size() >= 2;
-    const bool isChecked = !m_checked->word().isEmpty();
-    const bool isPacked = !m_pack->word().isEmpty();
-    m_identifiersField->setProblem(
-        isKnown ? QString()
-                : tr("Fewer than two are ticked. Nothing has begun. Ask the patient for name and "
-                     "date of birth and tick what agrees."));
-    m_checkedField->setProblem(
-        isChecked ? QString()
-                  : tr("Not ticked. Nothing has begun. Look at arm, line and kit together with the "
-                       "patient, then tick it."));
-    m_packField->setProblem(isPacked ? QString()
-                                     : tr("No pack is chosen that fits. Nothing has begun. See the "
-                                          "reasons below, or choose the other kit."));
-    if (isKnown && isChecked && isPacked && m_minutes->check() && m_interpreterName->check())
-        return true;
-    for (Field* field : findChildren<Field*>())
-        if (!field->problem().isEmpty()) {
-            scrollTo(field);
-            break;
-        }
+    Field* wrong = nullptr;
+    if (!m_minutes->check()) wrong = m_minutes;
+    if (!m_interpreterName->check()) wrong = m_interpreterName;
+    if (!wrong) return true;
+    scrollTo(wrong);
+    wrong->input()->setFocus();
     return false;
 }
 

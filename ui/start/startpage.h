@@ -35,6 +35,7 @@ class StartPage : public Page {
     void sayMissing();
     /// Says of each pack whether it fits, and chooses the one that asks for most.
     void weighPacks();
+    void sayNoneFits();
     bool check();
     void open();
     practice::OpenVisit said() const;
@@ -46,7 +47,7 @@ class StartPage : public Page {
     bool m_isPackByHand = false;  ///< somebody pressed it; else it follows the kit
     Choice *m_dressing = nullptr, *m_securement = nullptr, *m_antiseptic = nullptr;
     Choice *m_home = nullptr, *m_watchers = nullptr, *m_interpreter = nullptr, *m_clock = nullptr;
-    Field *m_identifiersField = nullptr, *m_checkedField = nullptr, *m_packField = nullptr;
+    Field* m_packField = nullptr;
     WordsField* m_interpreterName = nullptr;
     NumberField* m_minutes = nullptr;
     QVBoxLayout* m_misfits = nullptr;

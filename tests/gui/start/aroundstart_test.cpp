@@ -66,8 +66,9 @@ TEST_F(AroundStart, WhereAnInterpreterIsNeededItIsAnsweredWhetherOneIsThere) {
     record::AskNeeds needs{.learner = *m_desk->view().learner, .interpreterNeeded = true};
     ASSERT_TRUE(m_desk->say(needs).ok());
     press("person.start");
-    press("on.practice-arm");
-    press("homeKit.yes");
+    for (const char* name :
+         {"identifiers.name", "identifiers.born", "checked.yes", "on.practice-arm", "homeKit.yes"})
+        press(name);
     EXPECT_FALSE(find("start.primary")->isEnabled());
     press("interpreter.none");
     EXPECT_TRUE(find("start.primary")->isEnabled());

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A pack that does not fit the patient or the kit is not begun, and says why.
 #include <QAbstractButton>
+#include <QDate>
 #include <QLabel>
 
 #include "gui/main/shell_fixture.h"
@@ -47,15 +48,37 @@ TEST_F(StartPageTest, WhatNobodyAnsweredIsNeitherChosenNorBegun) {
          {"on.patient", "on.practice-arm", "on.talked-through", "homeKit.yes", "homeKit.no"})
         EXPECT_FALSE(isOn(name)) << name;
     EXPECT_FALSE(find("start.primary")->isEnabled());
-    EXPECT_TRUE(says(QStringLiteral("Still to be answered: On whom; At home.")));
+    EXPECT_TRUE(
+        says(QStringLiteral("Still to be answered: Two identifiers, as the patient says "
+                            "them; Checked with the patient; On whom; At home.")));
     press("on.practice-arm");
+    press("identifiers.name");
+    EXPECT_TRUE(
+        says(QStringLiteral("Still to be answered: Two identifiers, as the patient says "
+                            "them; Checked with the patient; At home.")))
+        << "one is not two";
+    press("identifiers.number");
+    EXPECT_TRUE(says(QStringLiteral("Still to be answered: Checked with the patient; At home.")));
+    press("checked.yes");
     EXPECT_TRUE(says(QStringLiteral("Still to be answered: At home.")));
     press("homeKit.no");
-    for (const char* name : {"identifiers.name", "identifiers.born", "checked.yes"}) press(name);
     press("start.primary");
     ASSERT_TRUE(m_desk->view().openVisit);
     EXPECT_EQ(entries().back().body.data["on"], "practice-arm");
     EXPECT_EQ(entries().back().body.data["kit"]["home_kit"], false);
+}
+
+// A date of birth is compared with what the patient says; nobody says a weekday.
+TEST_F(StartPageTest, ADateOfBirthHasNoWeekday) {
+    begin(Begin::DemoWard);
+    goToStartOfAVisit();
+    const std::string born = m_desk->view().record->patient.born;
+    const QString day = QDate::fromString(QString::fromStdString(born), Qt::ISODate)
+                            .toString(QStringLiteral("d MMMM yyyy"));
+    const auto* button = qobject_cast<QAbstractButton*>(find("identifiers.born"));
+    EXPECT_EQ(button->text(), QStringLiteral("born ") + day);
+    press("start.back");
+    EXPECT_TRUE(says(QStringLiteral("born %1, number").arg(day)));
 }
 
 TEST_F(StartPageTest, WhatWasAnsweredLastTimeTakesOnePress) {
@@ -98,11 +121,13 @@ TEST_F(StartPageTest, APackThatDoesNotFitTheKitSaysWhyAndBeginsNothing) {
         if (HasFatalFailure()) return;
         EXPECT_TRUE(says(reason)) << row.other;
         EXPECT_FALSE(packButton()->isEnabled());
-        press("start.primary");
+        EXPECT_FALSE(find("start.primary")->isEnabled());
+        EXPECT_TRUE(says(QStringLiteral("Still to be answered: What is taught.")));
         EXPECT_TRUE(says(QStringLiteral("No pack is chosen that fits")));
         EXPECT_FALSE(m_desk->view().openVisit.has_value());
         EXPECT_EQ(entries().size(), before);
         press(row.fitting);
+        EXPECT_FALSE(says(QStringLiteral("No pack is chosen that fits"))) << row.fitting;
     }
     press("start.primary");
     EXPECT_TRUE(m_desk->view().openVisit.has_value());

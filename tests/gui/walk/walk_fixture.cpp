@@ -220,6 +220,8 @@ void Walk::start() {
 void Walk::startRefused() {
     start();
     answerOnWhom();
+    for (const char* name : {"identifiers.name", "identifiers.born", "checked.yes"}) press(name);
+    type("minutes", QStringLiteral("9999"));
     press("start.primary");
 }
 void Walk::visitNone() {

@@ -331,6 +331,18 @@ TEST(FindingWords, NameThreeAndCountTheRest) {
               q("Drills still to be done: Fever; A wet dressing."));
 }
 
+// "0; at least 0 asked for" reads as a lapse of the pack, or of whoever reads it.
+TEST(FindingWords, WhatIsNotAskedForIsSaidInWords) {
+    using readiness::Rule;
+    for (const Rule rule : {Rule::Observed, Rule::OnPatient, Rule::OnDays, Rule::UnpromptedRow}) {
+        const QString none = findingWords({rule, true, {"2", "0"}}, {});
+        EXPECT_TRUE(none.contains(q(": 2; no"))) << none.toStdString();
+        EXPECT_FALSE(none.contains(q("at least"))) << none.toStdString();
+        const QString some = findingWords({rule, true, {"2", "1"}}, {});
+        EXPECT_TRUE(some.contains(q(": 2; at least 1 asked for."))) << some.toStdString();
+    }
+}
+
 TEST(CodeWords, BeginSmallWithinASentence) {
     EXPECT_EQ(codeWordsWithin("transparent-dressing"), codeWords("transparent-dressing").toLower());
     EXPECT_EQ(codeWordsWithin("PICC"), q("PICC"));
