@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QLocale>
+#include <QShortcut>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -31,6 +32,11 @@ AskBackPage::AskBackPage(desk::Desk& desk, QWidget* parent) : QWidget(parent), m
     setAccessibleName(tr("Ask back"));
     build();
     connect(&m_desk, &desk::Desk::changed, this, &AskBackPage::refresh);
+    for (const Qt::Key enter : {Qt::Key_Return, Qt::Key_Enter}) {
+        auto* key = new QShortcut(QKeySequence(Qt::CTRL | enter), this);
+        key->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(key, &QShortcut::activated, this, &AskBackPage::pressMain);
+    }
     refresh();
 }
 
@@ -144,7 +150,9 @@ AskBackPage::Standing AskBackPage::standingOf(const packs::Prompt& prompt) const
     for (const auto& asked : m_learner->asked) {
         if (!isAbout(asked)) continue;
         ++standing.rounds;
+        standing.heard.clear();
         for (const std::string& point : asked.said.heard) standing.heard << utf(point);
+        standing.before += standing.heard;
     }
     standing.plans = static_cast<int>(std::ranges::count_if(m_learner->plans, isAbout));
     if (m_taught->pack.readiness) standing.most = m_taught->pack.readiness->teachBackRounds;
@@ -159,6 +167,7 @@ void AskBackPage::refresh() {
     const KeptFocus kept(this);
     m_learner = m_desk.view().learnerInView();
     m_taught = m_learner == nullptr ? nullptr : m_desk.packFor(m_learner->said.learner);
+    followLearner();
     const bool hasPrompts = m_taught && !m_taught->pack.prompts.empty();
     if (m_learner == nullptr)
         m_nothing->say(
@@ -170,12 +179,8 @@ void AskBackPage::refresh() {
         m_nothing->say({});
     if (!hasPrompts) m_prompt.clear();
     if (hasPrompts && promptNow() == nullptr) {
-        m_prompt = m_taught->pack.prompts.front().id;
-        for (const packs::Prompt& prompt : m_taught->pack.prompts)
-            if (!standingOf(prompt).isAll) {
-                m_prompt = prompt.id;
-                break;
-            }
+        const packs::Prompt* open = firstOpen();
+        m_prompt = open ? open->id : m_taught->pack.prompts.front().id;
     }
     m_question->setVisible(hasPrompts && !m_isShowingDrills);
     m_drills->setVisible(hasPrompts && m_isShowingDrills);
@@ -184,10 +189,55 @@ void AskBackPage::refresh() {
     if (hasPrompts && m_isShowingDrills) showDrills();
 }
 
+const packs::Prompt* AskBackPage::firstOpen() const {
+    const auto& prompts = m_taught->pack.prompts;
+    const auto found = std::ranges::find_if(
+        prompts, [this](const packs::Prompt& prompt) { return !standingOf(prompt).isAll; });
+    return found == prompts.end() ? nullptr : &*found;
+}
+
+/// What one learner was heard saying is nothing that another said.
+void AskBackPage::followLearner() {
+    const auto of = m_learner ? std::optional(m_learner->said.learner) : std::nullopt;
+    if (of == m_of) return;
+    m_of = of;
+    m_prompt.clear();
+    m_isShowingDrills = false;
+    forgetTyped();
+}
+
+void AskBackPage::forgetTyped() {
+    m_points->setEntries({});
+    for (QLineEdit* line : {m_words, m_differently, m_plan}) line->clear();
+}
+
+bool AskBackPage::isAnswering() const {
+    const bool isTicked = m_points->isEnabled() && !m_points->chosen().isEmpty();
+    return isTicked || !m_words->text().isEmpty() || !m_plan->text().isEmpty();
+}
+
+void AskBackPage::begin() {
+    refresh();
+    if (promptNow() == nullptr) return;
+    if (!isAnswering()) {
+        const packs::Prompt* open = firstOpen();
+        if (open) return showPrompt(open->id);
+        m_isShowingDrills = !m_taught->pack.drills.empty();
+        refresh();
+    }
+    m_isShowingDrills ? focusOnDrills() : focusOnNext();
+}
+
+/// The one thing to press, by a key from anywhere on the page.
+void AskBackPage::pressMain() {
+    for (PressButton* one : {m_keep, m_keepPlan, m_next})
+        if (one->isVisible()) return one->click();
+}
+
 void AskBackPage::showPrompt(const std::string& prompt) {
     m_prompt = prompt;
     m_isShowingDrills = false;
-    m_points->setEntries({});
+    forgetTyped();
     m_error->clear();
     refresh();
     focusOnNext();
@@ -200,11 +250,14 @@ void AskBackPage::focusOnNext() {
     const Standing standing = standingOf(*now);
     if (standing.isAll) return focusOn(m_next);
     if (standing.needsPlan) return focusOn(m_plan);
+    PressButton* open = nullptr;
     for (const packs::Point& point : now->points) {
         PressButton* button = m_points->button(utf(point.id));
-        if (button != nullptr && !button->isChecked()) return focusOn(button);
+        if (button == nullptr || button->isChecked()) continue;
+        if (!standing.before.contains(utf(point.id))) return focusOn(button);
+        if (open == nullptr) open = button;
     }
-    focusOn(m_keep);
+    focusOn(open ? open : m_keep);
 }
 
 void AskBackPage::changeEvent(QEvent* event) {

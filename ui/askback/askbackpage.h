@@ -8,6 +8,7 @@
 #include <string>
 
 #include "desk/desk.h"
+#include "pieces/picklist.h"
 
 class QLineEdit;
 class QVBoxLayout;
@@ -15,7 +16,6 @@ class QVBoxLayout;
 namespace ui {
 
 class ErrorStrip;
-class PickList;
 class PressButton;
 class Words;
 
@@ -28,6 +28,9 @@ class AskBackPage : public QWidget {
     /// The prompt that is shown; empty: none.
     const std::string& prompt() const { return m_prompt; }
     void showPrompt(const std::string& prompt);
+    /// Somebody comes here: the first question that is not said back yet, or the drills; what was
+    /// ticked or written and not kept yet stays in view.
+    void begin();
 
   Q_SIGNALS:
     void signWanted();
@@ -39,19 +42,28 @@ class AskBackPage : public QWidget {
     /// Where the question stands with this learner.
     struct Standing {
         int rounds = 0, plans = 0, most = 1;
-        QStringList heard;   ///< ids of the points heard in any round
-        bool isAll = false;  ///< every essential point was heard
+        QStringList heard;   ///< ids of the points heard in the newest round
+        QStringList before;  ///< and of those heard in any
+        bool isAll = false;  ///< every essential point was heard in the newest round
         bool needsPlan = false;
     };
     void build();
     QWidget* buildList();
     QWidget* buildQuestion();
     void refresh();
+    void followLearner();
+    void forgetTyped();
+    bool isAnswering() const;
+    const packs::Prompt* firstOpen() const;
     void focusOnNext();
+    void focusOnDrills();
+    void pressMain();
     void showList();
     void showQuestion();
     void showDrills();
     void sayStanding(const packs::Prompt& prompt, const Standing& standing);
+    std::vector<PickList::Entry> entriesOf(const packs::Prompt& prompt, const Standing& standing,
+                                           bool isAsking) const;
     Standing standingOf(const packs::Prompt& prompt) const;
     const packs::Prompt* promptNow() const;
     const std::string& inTeachers(const packs::Text& texts) const;
@@ -64,11 +76,13 @@ class AskBackPage : public QWidget {
     desk::Desk& m_desk;
     procedure::TaughtPtr m_taught;
     const record::Learner* m_learner = nullptr;
+    std::optional<base::LearnerId> m_of;  ///< whose answers are in the fields
     std::string m_prompt;
     bool m_isShowingDrills = false;
 
     ErrorStrip* m_error;
     QVBoxLayout* m_list;
+    PressButton* m_now = nullptr;  ///< in the list
     QWidget* m_question;
     QWidget* m_drills;
     QVBoxLayout* m_drillList;

@@ -13,6 +13,7 @@
 #include "pieces/inuse.h"
 #include "pieces/picklist.h"
 #include "pieces/pressbutton.h"
+#include "pieces/scrolling.h"
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
 
@@ -33,6 +34,7 @@ QString drillButton(const packs::Drill& drill, record::DrillResult result) {
 
 void AskBackPage::showList() {
     empty(m_list);
+    m_now = nullptr;
     if (!m_taught || m_learner == nullptr) return;
     std::string part;
     for (const packs::Prompt& prompt : m_taught->pack.prompts) {
@@ -55,6 +57,7 @@ void AskBackPage::showList() {
         button->setStartAligned(true);
         button->setCheckable(true);
         button->setChecked(prompt.id == m_prompt && !m_isShowingDrills);
+        if (button->isChecked()) m_now = button;
         connect(button, &PressButton::clicked, this, [this, id = prompt.id] { showPrompt(id); });
         m_list->addWidget(button);
     }
@@ -64,6 +67,7 @@ void AskBackPage::showList() {
         drills->setStartAligned(true);
         drills->setCheckable(true);
         drills->setChecked(m_isShowingDrills);
+        if (m_isShowingDrills) m_now = drills;
         connect(drills, &PressButton::clicked, this, [this] {
             m_isShowingDrills = true;
             refresh();
@@ -72,6 +76,7 @@ void AskBackPage::showList() {
         m_list->addWidget(drills);
     }
     m_list->addStretch(1);
+    if (m_now != nullptr) bringIntoViewSoon(m_now);
 }
 
 void AskBackPage::showQuestion() {
@@ -86,17 +91,12 @@ void AskBackPage::showQuestion() {
     m_ask->say(asked);
     m_askTeacher->say(asked == teachers ? QString() : teachers);
     sayStanding(*prompt, standing);
-    std::vector<PickList::Entry> entries;
-    for (const packs::Point& point : prompt->points)
-        entries.push_back(
-            {utf(point.id), point.essential
-                                ? utf(inTeachers(point.text))
-                                : tr("%1 (not essential)").arg(utf(inTeachers(point.text)))});
-    m_points->setEntries(entries);
     const bool isAsking = !standing.isAll && !standing.needsPlan;
+    m_points->setEntries(entriesOf(*prompt, standing, isAsking));
     m_listen->setVisible(!standing.needsPlan);
     m_points->setVisible(!standing.needsPlan);
-    for (const QString& id : standing.heard) m_points->choose(id);
+    if (standing.isAll)
+        for (const QString& id : standing.heard) m_points->choose(id);
     m_points->setEnabled(isAsking);
     m_again->say(isAsking && standing.rounds > 0
                      ? tr("Said differently: %1").arg(utf(inLearners(prompt->again)))
@@ -109,6 +109,20 @@ void AskBackPage::showQuestion() {
     m_plan->setVisible(standing.needsPlan);
     m_keepPlan->setVisible(standing.needsPlan);
     m_next->setVisible(!isAsking && !standing.needsPlan);
+}
+
+/// A round is what was heard in it. What was heard in earlier ones is said, and not ticked.
+std::vector<PickList::Entry> AskBackPage::entriesOf(const packs::Prompt& prompt,
+                                                    const Standing& standing, bool isAsking) const {
+    std::vector<PickList::Entry> entries;
+    for (const packs::Point& point : prompt.points) {
+        QString words = utf(inTeachers(point.text));
+        if (!point.essential) words = tr("%1 (not essential)").arg(words);
+        if (isAsking && standing.before.contains(utf(point.id)))
+            words = tr("%1 – heard before", "a point, in an earlier round").arg(words);
+        entries.push_back({utf(point.id), words});
+    }
+    return entries;
 }
 
 void AskBackPage::sayStanding(const packs::Prompt&, const Standing& standing) {
@@ -176,8 +190,7 @@ void AskBackPage::keepRound() {
     if (m_differently->isVisible())
         asked.saidDifferently = m_differently->text().trimmed().toStdString();
     if (!m_error->took(m_desk.say(asked))) return;
-    m_words->clear();
-    m_differently->clear();
+    forgetTyped();
     refresh();
     focusOnNext();
 }
@@ -216,8 +229,19 @@ void AskBackPage::goOn() {
     m_isShowingDrills = !m_taught->pack.drills.empty();
     refresh();
     if (!m_isShowingDrills) return Q_EMIT signWanted();
-    const QString first =
-        drillButton(m_taught->pack.drills.front(), record::DrillResult::Unprompted);
+    focusOnDrills();
+}
+
+/// The first that was not done unprompted yet.
+void AskBackPage::focusOnDrills() {
+    const packs::Drill* next = &m_taught->pack.drills.front();
+    for (const packs::Drill& drill : m_taught->pack.drills) {
+        next = &drill;
+        const auto* done =
+            m_drills->findChild<PressButton*>(drillButton(drill, record::DrillResult::Unprompted));
+        if (done == nullptr || !done->isChecked()) break;
+    }
+    const QString first = drillButton(*next, record::DrillResult::Unprompted);
     if (QWidget* button = standing(m_drills, first)) focusOn(button);
 }
 

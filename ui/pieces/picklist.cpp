@@ -64,7 +64,8 @@ bool PickList::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void PickList::press(PressButton* button) {
-    if (m_many == Many::One)
+    const bool isTakenBack = m_mayBeNone && !button->isChecked();
+    if (m_many == Many::One && !isTakenBack)
         for (PressButton* other : m_buttons) other->setChecked(other == button);
     dress();
     Q_EMIT changed();

@@ -30,6 +30,8 @@ class PickList : public QWidget {
     void choose(const QString& id);
     /// Enter on what is chosen goes on to the parent, which takes it for "done".
     void letEnterPass() { m_doesEnterPass = true; }
+    /// A second press on the chosen one takes the answer back: none is one too.
+    void letNoneBe() { m_mayBeNone = true; }
     PressButton* button(const QString& id) const;
 
   Q_SIGNALS:
@@ -44,7 +46,7 @@ class PickList : public QWidget {
     void dress();
 
     Many m_many;
-    bool m_doesEnterPass = false;
+    bool m_doesEnterPass = false, m_mayBeNone = false;
     QVBoxLayout* m_column;
     std::vector<PressButton*> m_buttons;
 };

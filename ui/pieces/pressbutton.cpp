@@ -192,8 +192,10 @@ void PressButton::paintEvent(QPaintEvent*) {
 }
 
 void PressButton::keyPressEvent(QKeyEvent* event) {
+    // Ctrl+Enter is the page's: it presses the one thing that the page is for.
+    const bool isPlain = !(event->modifiers() & ~Qt::KeypadModifier);
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (isEnter && !event->isAutoRepeat()) {
+    if (isEnter && isPlain && !event->isAutoRepeat()) {
         click();
         return;
     }

@@ -19,4 +19,13 @@ void bringIntoView(QWidget* inside) {
         if (auto* area = qobject_cast<QScrollArea*>(one)) return area->ensureWidgetVisible(inside);
 }
 
+void bringIntoViewSoon(QWidget* made) {
+    // A layout shows what was put into it by a queued call, and is laid out by another after that.
+    const auto onceShown = [made] {
+        QMetaObject::invokeMethod(
+            made, [made] { bringIntoView(made); }, Qt::QueuedConnection);
+    };
+    QMetaObject::invokeMethod(made, onceShown, Qt::QueuedConnection);
+}
+
 }  // namespace ui

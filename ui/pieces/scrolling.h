@@ -32,5 +32,7 @@ QScrollArea* scrolling(QWidget* inside, QWidget* parent);
 
 /// Scrolls the area that `inside` stands in, if there is one, so far that it is seen.
 void bringIntoView(QWidget* inside);
+/// The same of what was made just now, once it is shown and has its place.
+void bringIntoViewSoon(QWidget* made);
 
 }  // namespace ui

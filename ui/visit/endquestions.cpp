@@ -56,11 +56,14 @@ Question* askStop(const Moment& moment, QWidget* parent) {
                            {QStringLiteral("bare"), Question::tr("The site is not covered")}});
         line->setEntries({{isHeld, Question::tr("The line is held")},
                           {QStringLiteral("loose"), Question::tr("The line is not held")}});
+        for (PickList* list : {cover, line}) list->letNoneBe();
         question->room()->addWidget(cover);
         question->room()->addSpacing(render::Theme::gap(render::Gap::Tight));
         question->room()->addWidget(line);
         question->addWords(
-            Question::tr("What you don't answer here is recorded as not said, never as no."),
+            Question::tr(
+                "What you don't answer here is recorded as not said, never as no. A second "
+                "press takes an answer back."),
             Role::QuietInk);
     }
     QLineEdit* note = question->addLine(Question::tr("What happened"), QStringLiteral("stopNote"));
