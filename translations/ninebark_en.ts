@@ -388,10 +388,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>This pack breaks a rule of packs: %3 It was not used, and your records are as they were. Send it back to whoever wrote it (%1, byte %2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This file is no pack: %3 It was not used, and your records are as they were. Ask for a fresh copy (byte %2).</source>
         <translation type="unfinished"></translation>
     </message>
@@ -591,6 +587,10 @@
         <source>You have no part in this record. It stays closed, and nothing was written down. Say why you open it.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>This pack breaks a rule of packs: %3 It was not used, and your records are as they were. Send it back to whoever wrote it, with this: %1, byte %2. %4</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -759,6 +759,15 @@
     </message>
     <message>
         <source>open: %1, from %2 to %3</source>
+        <comment>what held</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not seen, taken to hold from %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, not seen but taken to hold, from %2 to %3</source>
         <comment>what held</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -2366,6 +2375,35 @@ Taught by %2</source>
         <source>Not signed off yet: until it is, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Simulated clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no letter O, I, L or U in them: what is round is a zero, what is upright a one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not seen: %1</source>
+        <comment>what a lane says holds</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Return demonstrations observed: %1; none is asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of these on the patient: %1; none is asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On different days: %1; no number is asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last in a row with every critical step unprompted: %1; no number is asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -2427,10 +2465,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>not seen</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>does not apply</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2451,6 +2485,10 @@ Taught by %2</source>
             <numerusform>about %n minute</numerusform>
             <numerusform>about %n minutes</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>done, not seen</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2671,6 +2709,11 @@ Taught by %2</source>
     </message>
     <message>
         <source>%1 (not essential)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 – heard before</source>
+        <comment>a point, in an earlier round</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4255,10 +4298,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, %2, inserted %3, %4 mm outside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Needs and barriers</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4307,6 +4346,15 @@ Taught by %2</source>
     </message>
     <message>
         <source>Ask consent and needs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, inserted %3</source>
+        <comment>kind of line, arm, date</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 mm outside</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4589,15 +4637,15 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What you don&apos;t answer here is recorded as not said, never as no.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Choose why; then you can take over.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose what lies on it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you don&apos;t answer here is recorded as not said, never as no. A second press takes an answer back.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4840,10 +4888,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Not seen</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Does not apply: %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4861,6 +4905,14 @@ Taught by %2</source>
     </message>
     <message>
         <source>Unlock names and notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done, not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You did not see it; the visit goes on as if it was done.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5448,15 +5500,7 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Arm, line and kit checked with the patient</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Two identifiers, as the patient says them</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Together</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5564,14 +5608,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Fewer than two are ticked. Nothing has begun. Ask the patient for name and date of birth and tick what agrees.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not ticked. Nothing has begun. Look at arm, line and kit together with the patient, then tick it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>No pack is chosen that fits. Nothing has begun. See the reasons below, or choose the other kit.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5590,6 +5626,22 @@ Taught by %2</source>
     </message>
     <message>
         <source>Another kit than at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arm, line and kit agree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask the patient for name and date of birth, and tick what agrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checked with the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at arm, line and kit together, then tick it.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

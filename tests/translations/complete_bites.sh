@@ -24,7 +24,7 @@ lupdate=$2
 copy untouched
 bash "$here/complete.sh" "$work/untouched" "$lupdate" || failed=1
 copy "new sentence"
-sed -i 's/tr("Learners")/tr("Learners of today")/' "$work/new sentence/ui/main/mainwindow.cpp"
+sed -i 's/tr("Learners")/tr("Learners of today")/' "$work/new sentence/ui/main/mainbar.cpp"
 refuses "new sentence"
 copy "no forms"
 sed -i '0,/<numerusform>[^<]*</s//<numerusform></' "$work/no forms/translations/ninebark_en.ts"

@@ -103,6 +103,7 @@ class MainWindow : public QMainWindow {
     void guardSigning(SignPage& page);
     void showPage(QWidget* page);
     void focusIn(QWidget* page);
+    void leaveBar();
     void refreshTeacher();
     void changeText(double step);
     void nextScheme();

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "pieces/inuse.h"
+#include "render/words.h"
 
 namespace ui {
 
@@ -46,10 +47,12 @@ QString Band::words() const {
 }
 
 QString Band::rightWords() const {
-    if (m_speech == Speech::Figures) return words();
-    if (m_reading.run == Run::Paused) return tr("paused, %1").arg(words());
-    if (m_reading.run == Run::Short) return tr("stopped short, %1").arg(words());
-    return words();
+    // Set apart: where reading begins at the right, "1 of 30" would else end with its 1.
+    const QString own = render::isolated(words());
+    if (m_speech == Speech::Figures) return own;
+    if (m_reading.run == Run::Paused) return render::isolated(tr("paused, %1").arg(own));
+    if (m_reading.run == Run::Short) return render::isolated(tr("stopped short, %1").arg(own));
+    return own;
 }
 
 int Band::barHeight() const { return static_cast<int>(20 * themeInUse().textFactor()) + 4; }
@@ -72,13 +75,15 @@ void Band::paintEvent(QPaintEvent*) {
     const int wordsWidth = metrics.horizontalAdvance(rightWords());
     const bool isOver = m_reading.runMs >= m_reading.minMs && m_reading.run == Run::Running;
     painter.setPen(theme.color(m_reading.run == Run::Waiting ? Role::QuietInk : Role::Ink));
-    painter.drawText(line, (isRtl ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter,
-                     rightWords());
+    // AlignAbsolute: a painter in a program from right to left would turn the side once more.
+    const auto clockSide = (isRtl ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute;
+    const auto labelSide = (isRtl ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignAbsolute;
+    painter.drawText(line, clockSide | Qt::AlignVCenter, rightWords());
     const QString said = isOver && !m_reading.until.isEmpty() ? m_reading.until : m_reading.label;
     painter.setFont(theme.font(m_size));
     painter.setPen(theme.color(Role::QuietInk));
     const int room = width() - wordsWidth - Theme::gap(Gap::Normal);
-    painter.drawText(line, (isRtl ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
+    painter.drawText(line, labelSide | Qt::AlignVCenter,
                      painter.fontMetrics().elidedText(said, Qt::ElideRight, std::max(0, room)));
     paintBar(painter, QRectF(0.5, line.bottom() + 0.5 + Theme::gap(Gap::Tight), width() - 1.0,
                              barHeight() - 2.0));

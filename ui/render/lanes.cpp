@@ -50,6 +50,12 @@ void paintOpen(QPainter& painter, const QRectF& rect, const Theme& theme, double
     if (rect.width() > 2 * half) painter.drawRect(rect.adjusted(half, half, -half, -half));
 }
 
+/// It was not seen, so it is not solid: a broken outline as strong as what it may be.
+void paintUnseen(QPainter& painter, const QRectF& rect, const Theme& theme, double unit) {
+    painter.setPen(lanePen(theme.color(Role::Leaf), 2 * unit, Qt::DashLine));
+    if (rect.width() > 2 * unit) painter.drawRect(rect.adjusted(unit, unit, -unit, -unit));
+}
+
 void paintName(QPainter& painter, const BarPlace& bar, const Theme& theme) {
     if (bar.name.isEmpty()) return;
     painter.setFont(laneNoteFont(theme));
@@ -79,6 +85,7 @@ void paintBars(QPainter& painter, const LanePlace& lane, const Theme& theme, dou
         if (bar.kind == BarKind::Held) paintHeld(painter, bar.rect, theme);
         if (bar.kind == BarKind::WonBack) paintWonBack(painter, bar.rect, theme, unit);
         if (bar.kind == BarKind::Open) paintOpen(painter, bar.rect, theme, unit);
+        if (bar.kind == BarKind::Unseen) paintUnseen(painter, bar.rect, theme, unit);
         paintName(painter, bar, theme);
     }
     // Crosses last: they lie half on the bar that they end.

@@ -17,12 +17,13 @@ class QPainter;
 namespace render {
 
 /// What a stretch of a lane shows. Shape carries it, so that it survives a black-and-white
-/// printer: solid, crossed and broken, hatched, an outline.
+/// printer: solid, crossed and broken, hatched, an outline, a broken outline.
 enum class BarKind {
     Held,     ///< what protects here held
     Cut,      ///< from the lapse on it did not
     WonBack,  ///< on the way back
-    Open      ///< it stood open, as it has to for a time: nothing protected
+    Open,     ///< it stood open, as it has to for a time: nothing protected
+    Unseen    ///< taken to hold: nobody saw the step that gives it
 };
 
 /// Times are milliseconds on one clock of the caller's choice, the same for all of LanesData.
@@ -82,6 +83,7 @@ struct LanesData {
     std::int64_t fromMs = 0;
     std::int64_t toMs = 0;  ///< at fromMs or before it: nothing has a length yet
     std::optional<std::int64_t> nowMs;
+    bool hasNames = false;  ///< lanes may say what holds, from the first moment or later
     /// Labels stand where reading starts. Time runs to the right in either direction.
     Qt::LayoutDirection direction = Qt::LeftToRight;
 

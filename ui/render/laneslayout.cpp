@@ -68,11 +68,7 @@ class Axis {
 
 /// Whether what holds now is said beside the names of the lanes: there is no room in slim bars.
 bool saysNow(const LanesData& data) {
-    return data.density == Density::Slim && data.nowMs &&
-           std::ranges::any_of(data.lanes, [](const Lane& lane) {
-               return std::ranges::any_of(lane.bars,
-                                          [](const Bar& bar) { return !bar.name.isEmpty(); });
-           });
+    return data.density == Density::Slim && data.nowMs && data.hasNames;
 }
 
 double labelWidth(const LanesData& data, const Measures& measures, double width) {

@@ -28,6 +28,11 @@ QString barText(const Bar& bar, std::int64_t origin) {
             return bar.name.isEmpty() ? LanesTalk::tr("open from %1 to %2").arg(from, to)
                                       : LanesTalk::tr("open: %1, from %2 to %3", "what held")
                                             .arg(bar.name, from, to);
+        case BarKind::Unseen:
+            return bar.name.isEmpty()
+                       ? LanesTalk::tr("not seen, taken to hold from %1 to %2").arg(from, to)
+                       : LanesTalk::tr("%1, not seen but taken to hold, from %2 to %3", "what held")
+                             .arg(bar.name, from, to);
         case BarKind::Cut:
             return LanesTalk::tr("lost at %1 until %2").arg(from, to);
         case BarKind::WonBack:

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <set>
 
 #include "render/words.h"
 
@@ -51,14 +52,57 @@ std::vector<ShownRule> rulesOf(const packs::Pack& pack, packs::Lane lane, const 
     return rules;
 }
 
+/// What a change gave, and whether anybody saw the step that did.
+struct Given {
+    Conditions gives;
+    bool wasSeen = true;
+};
+
+std::set<base::CommandId> marksOfUnseen(const practice::State& state) {
+    std::set<base::CommandId> marks;
+    const auto take = [&marks](const std::vector<practice::StepRecord>& records) {
+        for (const practice::StepRecord& record : records)
+            if (record.mark == practice::Mark::NotSeen && record.entry) marks.insert(*record.entry);
+    };
+    take(state.steps);
+    take(state.waysBack);
+    if (state.wayBack) take(state.wayBack->steps);
+    return marks;
+}
+
+/// One for each change of the trail: steps, those of ways back too, are done in its order.
+std::vector<Given> givenBy(const procedure::Taught& taught, const practice::State& state) {
+    const std::set<base::CommandId> unseen = marksOfUnseen(state);
+    std::vector<Given> given;
+    auto done = state.done.begin();
+    for (const Change& change : state.trail) {
+        given.emplace_back();
+        const bool isStep =
+            change.cause == Change::Cause::Step || change.cause == Change::Cause::WayBack;
+        const auto isOther = [&change](const practice::DoneOperator& one) {
+            return one.atMs != change.atMs || one.after != change.holds;
+        };
+        while (isStep && done != state.done.end() && isOther(*done)) ++done;
+        if (!isStep || done == state.done.end()) continue;
+        if (!done->changedNothing)
+            given.back() = {taught.model.operators.at(static_cast<std::size_t>(done->op)).gives,
+                            !unseen.contains(done->entry)};
+        ++done;
+    }
+    return given;
+}
+
 /// Walks the changes of one lane and lays its bars end to end.
 class LaneWalk {
   public:
     LaneWalk(Conditions mask, std::vector<ShownRule> rules, std::int64_t fromMs)
         : m_mask(mask), m_rules(std::move(rules)), m_fromMs(fromMs) {}
 
-    void pass(const Change& change) {
+    void pass(const Change& change, const Given& given) {
         const Conditions after = change.holds.within(m_mask);
+        const Conditions unseen =
+            (given.wasSeen ? m_unseen.without(given.gives) : m_unseen.with(given.gives))
+                .within(after);
         if (change.cause == Change::Cause::Lapse) {
             m_lost = m_lost.with(m_before.without(after));
         } else {
@@ -69,18 +113,26 @@ class LaneWalk {
         if (m_isCut && !isCut)
             close(change.atMs, BarKind::WonBack);
         else if (isCut != m_isCut ||
-                 (isCut ? after.isEmpty() != m_before.isEmpty() : shown != m_shown))
+                 (isCut ? after.isEmpty() != m_before.isEmpty()
+                        : shown != m_shown || restsOnUnseen(shown, unseen) != m_isUnseen))
             close(change.atMs, m_isCut ? BarKind::Cut : BarKind::Held);
         m_isCut = isCut;
         m_shown = shown;
         m_before = after;
+        m_unseen = unseen;
+        m_isUnseen = restsOnUnseen(shown, unseen);
     }
 
     std::vector<Bar> finish(std::int64_t toMs) {
         close(toMs, m_isCut ? BarKind::Cut : BarKind::Held);
         return std::move(m_bars);
     }
-    QString nameNow() const { return m_isCut || !m_shown ? QString() : m_shown->name; }
+    QString nameNow() const {
+        if (m_isCut || !m_shown) return {};
+        return m_isUnseen && !m_shown->name.isEmpty()
+                   ? Papers::tr("Not seen: %1", "what a lane says holds").arg(m_shown->name)
+                   : m_shown->name;
+    }
 
   private:
     /// The first that fits; what a pack says nothing of is never solid.
@@ -89,18 +141,22 @@ class LaneWalk {
             if (holds.contains(rule.whileAll)) return &rule;
         return m_rules.empty() && !holds.isEmpty() ? &m_unsaid : nullptr;
     }
+    static bool restsOnUnseen(const ShownRule* shown, Conditions unseen) {
+        return shown && shown->kind == BarKind::Held && !unseen.within(shown->whileAll).isEmpty();
+    }
     void close(std::int64_t atMs, BarKind kind) {
         if (atMs > m_fromMs && m_isCut) m_bars.push_back({m_fromMs, atMs, kind});
         if (atMs > m_fromMs && !m_isCut && m_shown)
-            m_bars.push_back({m_fromMs, atMs, m_shown->kind, m_shown->name});
+            m_bars.push_back(
+                {m_fromMs, atMs, m_isUnseen ? BarKind::Unseen : m_shown->kind, m_shown->name});
         m_fromMs = atMs;
     }
 
-    Conditions m_mask, m_before, m_lost;
+    Conditions m_mask, m_before, m_lost, m_unseen;
     std::vector<ShownRule> m_rules;
     ShownRule m_unsaid;
     const ShownRule* m_shown = nullptr;
-    bool m_isCut = false;
+    bool m_isCut = false, m_isUnseen = false;
     std::int64_t m_fromMs;
     std::vector<Bar> m_bars;
 };
@@ -174,10 +230,12 @@ LanesData lanesOf(const procedure::Taught& taught, const practice::State& state,
     spans.add(state.steps);
     spans.add(state.waysBack);
     if (state.wayBack) spans.add(state.wayBack->steps);
+    const std::vector<Given> given = givenBy(taught, state);
+    data.hasNames = words.label && !taught.pack.lanes.empty();
     for (const auto& [lane, mask] : laneMasks(taught.pack)) {
         if (lane == packs::Lane::Record) continue;  // paper work is no part of asepsis
         LaneWalk walk(mask, rulesOf(taught.pack, lane, words), data.fromMs);
-        for (const Change& change : state.trail) walk.pass(change);
+        for (std::size_t i = 0; i < state.trail.size(); ++i) walk.pass(state.trail[i], given[i]);
         const QString now = walk.nameNow();
         data.lanes.push_back({words.lane(lane), walk.finish(data.toMs), spans.of(lane), now});
     }

@@ -17,10 +17,11 @@
 namespace ui {
 
 PeopleList::PeopleList(DoorWork& work, QWidget* parent)
-    : Page(QStringLiteral("people"), parent), m_work(work) {
-    QPushButton* back = addSecondary(tr("Back"), QStringLiteral("people.back"));
+    : Page(QStringLiteral("people"), parent),
+      m_work(work),
+      m_back(addSecondary(tr("Back"), QStringLiteral("people.back"))) {
     setPrimary(tr("Let somebody in"));
-    connect(back, &QPushButton::clicked, this, &PeopleList::left);
+    connect(m_back, &QPushButton::clicked, this, &PeopleList::left);
     connect(this, &Page::pressed, this, &PeopleList::admitWanted);
 }
 
@@ -48,6 +49,10 @@ void PeopleList::begin(const QString& done) {
     if (isEducator) addSheet();
     scrollToTop();
 }
+
+/// On what is asked for most, or the way back: never on what retires somebody or makes a sheet
+/// void.
+void PeopleList::restFocus() { (primary()->isHidden() ? m_back : primary())->setFocus(); }
 
 void PeopleList::addSheet() {
     QVBoxLayout* card = cardIn(
@@ -139,7 +144,8 @@ void PeoplePage::begin() { toList({}); }
 
 void PeoplePage::toList(const QString& done) {
     m_list->begin(done);
-    showPage(m_list);
+    m_stack->setCurrentWidget(m_list);
+    m_list->restFocus();
 }
 
 void PeoplePage::showPage(QWidget* page) {

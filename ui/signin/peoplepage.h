@@ -25,6 +25,7 @@ class PeopleList : public Page {
     explicit PeopleList(DoorWork& work, QWidget* parent = nullptr);
     /// `done` is what was just done, to be said once.
     void begin(const QString& done = {});
+    void restFocus();
 
   Q_SIGNALS:
     void left();
@@ -38,6 +39,7 @@ class PeopleList : public Page {
     void addPerson(const Member& person, const Member& own);
 
     DoorWork& m_work;
+    QPushButton* m_back;
 };
 
 /// The list and what is done with it.

@@ -13,7 +13,8 @@ namespace ui {
 QString bareLetters(const QString& typed) {
     QString letters = typed.toUpper();
     letters.remove(u'-').remove(u' ');
-    return letters;
+    // As the code itself is read: it has no letters O, I and L, which look like figures.
+    return letters.replace(u'O', u'0').replace(u'I', u'1').replace(u'L', u'1');
 }
 
 SheetLines::SheetLines(const QString& objectName, QWidget* parent) : QWidget(parent) {

@@ -31,7 +31,8 @@ class SheetLines : public QWidget {
     std::array<WordsField*, seal::codeLines> m_lines;
 };
 
-/// The letters alone, as capitals: dashes and spaces are for reading.
+/// The letters alone, as capitals, and figures for the letters that look like them: dashes and
+/// spaces are for reading.
 QString bareLetters(const QString& typed);
 
 }  // namespace ui

@@ -4,8 +4,10 @@
 
 #include <QGridLayout>
 #include <QLineEdit>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
+#include "parts/keptfocus.h"
 #include "pieces/inuse.h"
 #include "pieces/pressbutton.h"
 #include "pieces/scrolling.h"
@@ -30,7 +32,8 @@ SeenColumn::SeenColumn(QWidget* parent) : QWidget(parent) {
     column->addSpacing(Theme::gap(Gap::Tight));
     buildLapses(column);
     column->addStretch(1);
-    QScrollArea* scroll = scrolling(inner, this);
+    m_scroll = scrolling(inner, this);
+    m_scroll->setObjectName(QStringLiteral("seenScroll"));
 
     m_note = new QLineEdit(this);
     m_note->setObjectName(QStringLiteral("note"));
@@ -42,7 +45,7 @@ SeenColumn::SeenColumn(QWidget* parent) : QWidget(parent) {
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
-    whole->addWidget(scroll, 1);
+    whole->addWidget(m_scroll, 1);
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(side, Theme::gap(Gap::Tight), side, Theme::gap(Gap::Snug));
     foot->addWidget(m_note);
@@ -121,6 +124,10 @@ void SeenColumn::show(const Moment& moment, const Keys& keys, HelperAtHand helpe
     // A note that was not sent goes with who typed it; undo does not bring it back.
     if (std::exchange(m_writer, moment.view().teacher) != moment.view().teacher)
         m_note->setText({});
+    // Another step has other lapses: the list begins anew at its top.
+    const std::string now = moment.inHand() == nullptr ? std::string() : moment.inHand()->id;
+    if (now != m_shownStep) m_scroll->verticalScrollBar()->setValue(0);
+    m_shownStep = now;
     showWent(moment, keys);
     m_seenLapses->show(moment);
     showLapses(moment);
@@ -152,7 +159,8 @@ void SeenColumn::showWent(const Moment& moment, const Keys& keys) {
     m_cue->setText(cues == 0 ? tr("Cue") : tr("Cue %1").arg(cues + 1));
     m_handsOn->setText(tr("Hands-on"));
     m_notDone->setText(tr("Not done"));
-    m_notSeen->setText(tr("Not seen"));
+    m_notSeen->setText(tr("Done, not seen"));
+    m_notSeen->setToolTip(tr("You did not see it; the visit goes on as if it was done."));
     const bool canSkip = step != nullptr && step->skip && !moment.hasWayBack();
     m_skip->setText(canSkip ? tr("Does not apply: %1").arg(utf(moment.text(*step->skip)))
                             : QString());
@@ -226,9 +234,12 @@ void SeenColumn::showRest(const Moment& moment, const Keys& keys, HelperAtHand h
 }
 
 void SeenColumn::goToLapses() {
+    // All of them that have room, not the first alone.
+    const QPoint top = m_wrongTitle->mapTo(m_scroll->widget(), QPoint());
+    m_scroll->verticalScrollBar()->setValue(top.y());
     for (PressButton* button : m_lapses)
-        if (button->isVisible()) return button->setFocus(Qt::ShortcutFocusReason);
-    m_other->setFocus(Qt::ShortcutFocusReason);
+        if (button->isVisible()) return focusOn(button);
+    focusOn(m_other);
 }
 
 bool SeenColumn::pressLapse(int number) {

@@ -50,6 +50,8 @@ class SeenColumn : public QWidget {
     PressButton* lapseAct(Act act, const QString& name);
     PressButton* lapseButton(std::size_t index);
 
+    QScrollArea* m_scroll;
+    std::string m_shownStep;
     Words* m_state;
     Words* m_wrongTitle;
     PressButton* m_cue;

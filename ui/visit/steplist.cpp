@@ -81,7 +81,8 @@ void StepRow::paintEvent(QPaintEvent*) {
         painter.drawRoundedRect(QRectF(rect()).adjusted(4, 0, -4, 0), 6, 6);
         painter.fillRect(mirrored(QRect(4, 4, 4, height() - 8)), theme.color(Role::Pine));
     }
-    const auto side = (isRtl ? Qt::AlignRight : Qt::AlignLeft);
+    // AlignAbsolute: a painter in a program from right to left would turn the side once more.
+    const auto side = (isRtl ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignAbsolute;
     const QRect words = wordsRect(width());
     painter.setFont(wordsFont());
     const Role ink = m_look.isQuiet ? Role::QuietInk : Role::Ink;
@@ -89,14 +90,15 @@ void StepRow::paintEvent(QPaintEvent*) {
     const int signAt =
         indent() - painter.fontMetrics().horizontalAdvance(u'◐') - Theme::gap(Gap::Tight);
     painter.drawText(mirrored(QRect(signAt, words.top(), indent() - signAt, words.height())),
-                     side | Qt::AlignTop, m_look.glyph);
+                     static_cast<int>(side | Qt::AlignTop), m_look.glyph);
     painter.setPen(theme.color(ink));
-    painter.drawText(mirrored(words), side | Qt::TextWordWrap, wordsFor(words.width()));
+    painter.drawText(mirrored(words), static_cast<int>(side) | Qt::TextWordWrap,
+                     wordsFor(words.width()));
     if (!m_look.state.isEmpty()) {
         painter.setFont(theme.font(TextSize::Note));
         painter.setPen(theme.color(m_look.isLapsed ? Role::Brick : Role::QuietInk));
-        painter.drawText(mirrored(words.translated(0, words.height())), side | Qt::AlignTop,
-                         m_look.state);
+        painter.drawText(mirrored(words.translated(0, words.height())),
+                         static_cast<int>(side | Qt::AlignTop), m_look.state);
     }
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);

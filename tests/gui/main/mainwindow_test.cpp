@@ -170,7 +170,8 @@ TEST_F(Shell, AVisitBeginsAfterTwoIdentifiersAndACheck) {
     goToStartOfAVisit();
     picture("10-start");
     answerOnWhom();
-    press("start.primary");
+    EXPECT_FALSE(find("start.primary")->isEnabled());
+    QTest::keyClick(m_window->focusWidget(), Qt::Key_Return, Qt::ControlModifier);
     picture("11-start-refused");
     EXPECT_FALSE(m_desk->view().openVisit);
     beginVisit();
@@ -343,6 +344,28 @@ TEST_F(Shell, EnterPressesWhatHasTheFocus) {
     QTest::keyClick(m_window->focusWidget(), Qt::Key_Enter);
     ASSERT_TRUE(m_desk->view().record) << m_window->focusWidget()->objectName().toStdString();
     EXPECT_EQ(m_window->page()->objectName(), fromUtf8("person"));
+}
+
+// The bar is left as it was come to: by one key, to where one was.
+TEST_F(Shell, EscapeLeavesTheBar) {
+    begin(Begin::DemoWard);
+    type("search", fromUtf8("lindq"));
+    for (const char* name : {"place.3", "textLarger", "teacher"}) {
+        find(name)->setFocus();
+        QTest::keyClick(m_window->focusWidget(), Qt::Key_Escape);
+        EXPECT_EQ(m_window->focusWidget(), find("search")) << name;
+    }
+}
+
+TEST_F(Shell, AskingBackBeginsAtTheFirstPoint) {
+    begin(Begin::DemoWard);
+    type("search", fromUtf8("okonjo"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    press("place.3");
+    QCoreApplication::processEvents();
+    const QString now = m_window->focusWidget()->objectName();
+    EXPECT_TRUE(now.startsWith(fromUtf8("points.")) || now.startsWith(fromUtf8("drill-")))
+        << now.toStdString();
 }
 
 TEST_F(Shell, EnterOpensTheOnlyOneThatIsFound) {

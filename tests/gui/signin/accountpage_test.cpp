@@ -154,6 +154,15 @@ TEST_F(SignedInPages, AnEducatorLetsSomebodyIn) {
     EXPECT_TRUE(find<QLineEdit>(QStringLiteral("admit.name"))->text().isEmpty());
 }
 
+// A press made without looking lets nobody go and makes no sheet void.
+TEST_F(SignedInPages, TheListBeginsOnWhatDoesNoHarm) {
+    showPeople();
+    EXPECT_EQ(m_page->focusWidget(), find<QAbstractButton>(QStringLiteral("people.primary")));
+    m_door.known[0].member.role = record::Role::Auditor;
+    showPeople();
+    EXPECT_EQ(m_page->focusWidget(), find<QAbstractButton>(QStringLiteral("people.back")));
+}
+
 TEST_F(SignedInPages, ASecondPersonGivesNewKeys) {
     showPeople();
     press(QStringLiteral("people.reset.") + idOf(1));

@@ -56,6 +56,25 @@ TEST(LanesView, WhileTheBareSkinIsScrubbedNeitherCoverNorSiteIsSolid) {
     EXPECT_EQ(laneNow(visit, Lane::Line), BarKind::Held);
 }
 
+// What nobody saw is taken as done, so that the visit goes on, and never drawn as if it was seen.
+TEST(LanesView, WhatNobodySawIsNotSolid) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.seeUntil("mask-on");
+    visit.press(Qt::Key_O);
+    visit.seeStep();
+    const auto* lanes = visit.find<ui::LanesView>(QStringLiteral("lanes"));
+    EXPECT_EQ(laneNow(visit, Lane::Face), BarKind::Unseen)
+        << lanes->accessibleDescription().toStdString();
+    visit.seeUntil("rub-hands");
+    visit.press(Qt::Key_O);
+    EXPECT_EQ(laneNow(visit, Lane::Hands), BarKind::Unseen);
+    EXPECT_TRUE(lanes->accessibleDescription().contains(QStringLiteral("not seen")));
+    visit.picture(QStringLiteral("visit-21-lanes-unseen"));
+    visit.seeStep();
+    EXPECT_EQ(laneNow(visit, Lane::Hands), BarKind::Held) << "the gloves were seen";
+    EXPECT_EQ(laneNow(visit, Lane::Face), BarKind::Unseen);
+}
+
 TEST(LanesView, TheFieldIsNotSolidBeforeItIsOpen) {
     VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
     visit.seeUntil("open-field");

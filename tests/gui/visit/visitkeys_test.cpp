@@ -3,6 +3,8 @@
 // The page driven by keys alone; what is looked at afterwards is what the ledger holds.
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 
 #include "gui/visit/visitdriver.h"
@@ -262,6 +264,20 @@ TEST(VisitKeys, WhatIsNotAnsweredAtAStopIsNotSaid) {
     }
 }
 
+// A slip is no answer: pressed again it is not said.
+TEST(VisitKeys, AnAnswerAtAStopCanBeTakenBack) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.press(Qt::Key_X);
+    const auto id = visit.ward().visit().id;
+    for (const char* name : {"stopWhy.called-away", "stopCover.covered", "stopCover.covered",
+                             "stopLine.held", "stopLine.loose"})
+        visit.click(QLatin1String(name));
+    visit.click(QStringLiteral("accept"));
+    const auto& said = visit.ward().desk().view().record->visit(id)->stopped->said;
+    EXPECT_EQ(said.siteCovered, std::nullopt);
+    EXPECT_EQ(said.lineHeld, false);
+}
+
 TEST(VisitKeys, WhyTheTeacherTookOverIsAnsweredFirst) {
     VisitDriver visit("clean-hands");
     visit.press(Qt::Key_T);
@@ -337,6 +353,51 @@ TEST(VisitKeys, AMeasureIsTypedAtOnce) {
     ASSERT_NE(visit.page().question(), nullptr);
     ASSERT_NE(visit.page().focusWidget(), nullptr);
     EXPECT_EQ(visit.page().focusWidget()->objectName(), QStringLiteral("measureMm"));
+}
+
+// The pack says at which step which measure is taken, and whether it is found or left so.
+TEST(VisitKeys, AMeasureIsTheOneThatTheStepAsksFor) {
+    const struct {
+        const char *step, *measure, *when;
+    } rows[] = {{"measure-arm", "measureWhich.arm-girth", "measureWhen.found"},
+                {"count-marks", "measureWhich.outside-length", "measureWhen.found"},
+                {"count-left", "measureWhich.outside-length", "measureWhen.left"}};
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    for (const auto& row : rows) {
+        visit.seeUntil(row.step);
+        for (const bool isAfter : {false, true}) {
+            if (isAfter) visit.seeStep();
+            visit.press(Qt::Key_M);
+            for (const char* name : {row.measure, row.when})
+                EXPECT_TRUE(visit.find<QAbstractButton>(QLatin1String(name))->isChecked())
+                    << row.step << (isAfter ? ", just seen: " : ": ") << name;
+            visit.press(Qt::Key_Escape);
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        }
+    }
+}
+
+// A list that was scrolled down stays so for its own step only.
+TEST(VisitKeys, TheLapsesOfAnotherStepBeginAtTheTop) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);
+    QCoreApplication::processEvents();
+    visit.press(Qt::Key_L);
+    QCoreApplication::processEvents();
+    auto* first = visit.find<QAbstractButton>(QStringLiteral("lapse-") + visit.firstLapse());
+    EXPECT_TRUE(first->hasFocus());
+    EXPECT_EQ(first->visibleRegion().boundingRect().height(), first->height())
+        << "what the key goes to is in sight";
+    EXPECT_LT(first->mapTo(&visit.page(), QPoint()).y(), 300) << "and what follows it";
+    visit.picture(QStringLiteral("visit-22-lapses-200"));
+    auto* bar = visit.find<QScrollArea>(QStringLiteral("seenScroll"))->verticalScrollBar();
+    ASSERT_GT(bar->maximum(), 0);
+    bar->setValue(bar->maximum());
+    visit.press(Qt::Key_Escape);
+    EXPECT_EQ(bar->value(), bar->maximum());
+    visit.seeStep();
+    EXPECT_EQ(bar->value(), 0);
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
 }
 
 }  // namespace

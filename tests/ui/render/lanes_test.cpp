@@ -93,6 +93,20 @@ TEST(LanesGeometry, NamesStandWhereReadingStartsAndTimeRunsRight) {
     EXPECT_LT(layout.lanes[0].bars[0].rect.left(), layout.lanes[0].bars[3].rect.left());
 }
 
+// Beside the visit the names of what holds change all the time; time begins at one place.
+TEST(LanesGeometry, TimeBeginsAtOnePlaceWhateverIsSaidNow) {
+    LanesData data = aVisit();
+    data.density = Density::Slim;
+    data.hasNames = true;
+    data.lanes[0].bars.clear();
+    const double before = lanesLayout(data).plot.left();
+    for (const char* name : {"Washed", "Washed hands that touched nothing since, as far as seen"}) {
+        data.lanes[0].now = QString::fromLatin1(name);
+        data.lanes[0].bars = {{60'000, 480'000, BarKind::Held, data.lanes[0].now}};
+        EXPECT_DOUBLE_EQ(lanesLayout(data).plot.left(), before) << name;
+    }
+}
+
 TEST(LanesGeometry, LabelsAndLettersNeverMeet) {
     LanesData data = aVisit();
     data.toMs = 3'600'000;  // an hour: the phases are a few pixels

@@ -32,6 +32,9 @@ Document recoverySheet(const QStringList& lines) {
                    "lines. Capital and small letters are the same, dashes may be left out. A "
                    "slip is named by its line."),
         TextStyle::Body);
+    say(Papers::tr("There is no letter O, I, L or U in them: what is round is a zero, what is "
+                   "upright a one."),
+        TextStyle::Body);
     blocks.push_back(Heading{Papers::tr("How it is kept")});
     for (const QString& sentence :
          {Papers::tr("In an envelope that is closed and signed across, in a safe or with the "

@@ -156,6 +156,7 @@ TEST(PageWithoutColour, TellsWhatALaneShowsByShapeAlone) {
                         {"held", bar(BarKind::Held)},
                         {"cut", bar(BarKind::Cut)},
                         {"won back", bar(BarKind::WonBack)},
+                        {"not seen", bar(BarKind::Unseen)},
                         {"stopped short", lanePage({}, true)}});
 }
 
