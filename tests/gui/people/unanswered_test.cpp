@@ -76,6 +76,7 @@ TEST_F(UnansweredForms, OfAPortNoLengthOutsideIsAsked) {
     press("person.line");
     press("lineKind.picc");
     EXPECT_TRUE(find("outside"));
+    press("arm.left");
     press("lineForm.primary");
     EXPECT_TRUE(find("outside")) << "of other lines it is";
 }
