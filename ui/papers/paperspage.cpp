@@ -15,6 +15,7 @@
 #include "papers/paperview.h"
 #include "parts/field.h"
 #include "parts/flowlayout.h"
+#include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "print/printing.h"
 #include "text/errortext.h"
@@ -51,6 +52,7 @@ void PapersPage::showKind(record::PaperKind wanted) {
 }
 
 void PapersPage::refresh() {
+    const KeptFocus kept(this);
     clear();
     errors()->clear();
     m_kind = nullptr;

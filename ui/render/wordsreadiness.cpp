@@ -21,7 +21,8 @@ QString counted(const Finding& finding, const QString& sentence) {
 
 /// Where the pack asks for none it is only told how many there were.
 QString countedIfAsked(const Finding& finding, const QString& asked, const QString& notAsked) {
-    return counted(finding, argument(finding, 1) == QLatin1String("0") ? notAsked : asked);
+    if (argument(finding, 1) == QLatin1String("0")) return notAsked.arg(argument(finding, 0));
+    return counted(finding, asked);
 }
 
 /// The first three by name and the number of the others: a reason is read at a glance, the whole

@@ -145,11 +145,13 @@ TEST_F(KeysDay, FromAnEmptyWardToASignedPaper) {
     answer();
     key(Qt::Key_4, Qt::AltModifier);
     picture("40-keys-sign");
+    EXPECT_EQ(now(), QStringLiteral("how.signed"));
     choose("how", "voice", 12);
     done();
     ASSERT_EQ(types().last(), QStringLiteral("signed-off"));
     key(Qt::Key_5, Qt::AltModifier);
     picture("41-keys-papers");
+    EXPECT_TRUE(now().startsWith(QStringLiteral("paperKind."))) << now().toStdString();
     choose("paperKind", "certificate", 12);
     key(Qt::Key_F7);
     EXPECT_EQ(types().last(), QStringLiteral("paper-issued"));
