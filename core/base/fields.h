@@ -27,7 +27,8 @@ nlohmann::json toJson(const T& value) {
 template <class T>
 Result<T> fromJson(const nlohmann::json& json) {
     T value{};
-    detail::Reader reader(json, "");
+    const detail::Place whole;
+    detail::Reader reader(json, whole);
     if (!reader.error) value.fields(reader);
     reader.finish();
     if (reader.error) return *reader.error;

@@ -14,63 +14,80 @@ using nlohmann::json;
 
 constexpr int deepestPlain = 40;
 
-bool takeValue(PlainScan& in, int level);
+bool takeValue(PlainScan& in, int level, json& value);
 
-bool takeObject(PlainScan& in, int level) {
+bool takeObject(PlainScan& in, int level, json& value) {
+    value = json::object();
+    auto& members = value.get_ref<json::object_t&>();
     in.take("{");
-    std::string_view before;
-    for (bool isFirst = true; in.isGood() && in.next() != '}'; isFirst = false) {
-        if (!isFirst) in.take(",");
-        const std::string_view key = in.text();
-        if (!isFirst && key <= before) return false;
-        before = key;
-        if (!in.take(":") || !takeValue(in, level + 1)) return false;
+    while (in.isGood() && in.next() != '}') {
+        if (!members.empty()) in.take(",");
+        std::string key(in.text());
+        if (!members.empty() && key <= members.rbegin()->first) return false;
+        const auto at = members.emplace_hint(members.end(), std::move(key), nullptr);
+        if (!in.take(":") || !takeValue(in, level + 1, at->second)) return false;
     }
     return in.take("}");
 }
 
-bool takeArray(PlainScan& in, int level) {
+bool takeArray(PlainScan& in, int level, json& value) {
+    value = json::array();
+    auto& items = value.get_ref<json::array_t&>();
     in.take("[");
-    for (bool isFirst = true; in.isGood() && in.next() != ']'; isFirst = false) {
-        if (!isFirst) in.take(",");
-        if (!takeValue(in, level + 1)) return false;
+    while (in.isGood() && in.next() != ']') {
+        if (!items.empty()) in.take(",");
+        if (!takeValue(in, level + 1, items.emplace_back())) return false;
     }
     return in.take("]");
 }
 
-bool takeValue(PlainScan& in, int level) {
+/// As nlohmann/json keeps numbers: those that are not below 0 without a sign.
+bool takeNumber(PlainScan& in, json& value) {
+    const std::int64_t number = in.integer();
+    if (number < 0)
+        value = number;
+    else
+        value = static_cast<std::uint64_t>(number);
+    return in.isGood();
+}
+
+bool takeValue(PlainScan& in, int level, json& value) {
     if (level > deepestPlain) return false;
     switch (in.next()) {
         case '{':
-            return takeObject(in, level);
+            return takeObject(in, level, value);
         case '[':
-            return takeArray(in, level);
+            return takeArray(in, level, value);
         case '"':
-            in.text();
+            value = in.text();
             return in.isGood();
         case 'n':
+            value = nullptr;
             return in.take("null");
         case 't':
+            value = true;
             return in.take("true");
         case 'f':
+            value = false;
             return in.take("false");
         default:
-            in.integer();
-            return in.isGood();
+            return takeNumber(in, value);
     }
 }
 
 }  // namespace
 
-bool isPlainlyCanonical(std::string_view bytes) {
+std::optional<json> readPlain(std::string_view bytes) {
     PlainScan in(bytes);
-    return takeValue(in, 0) && in.isAtEnd();
+    json value;
+    if (!takeValue(in, 0, value) || !in.isAtEnd()) return std::nullopt;
+    return value;
 }
 
 base::Result<json> parseCanonical(const std::string& bytes) {
+    if (auto plain = readPlain(bytes)) return std::move(*plain);
     json parsed = json::parse(bytes, nullptr, false);
     if (parsed.is_discarded()) return Error{Code::LedgerBadEntry, {"", "is not JSON"}};
-    if (isPlainlyCanonical(bytes)) return parsed;
     const auto again = entryJcs(parsed);
     if (!again) return again.error();
     if (*again != bytes) return Error{Code::LedgerNotCanonical};

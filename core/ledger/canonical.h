@@ -3,6 +3,7 @@
 #pragma once
 
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -14,9 +15,10 @@ namespace ledger {
 /// of entryJcs().
 base::Result<nlohmann::json> parseCanonical(const std::string& bytes);
 
-/// Whether the bytes are the canonical form of an entry's JSON and easily seen to be: printable
-/// ASCII without escapes, keys in their order, whole numbers below 10^15, few levels. False says
-/// nothing: nearly all that is written is so, the rest has to be written again and compared.
-bool isPlainlyCanonical(std::string_view bytes);
+/// Reads bytes that are the canonical form of an entry's JSON and are seen to be in one pass:
+/// printable ASCII without escapes, keys in their order, whole numbers below 10^15, few levels.
+/// Nothing says nothing: nearly all that is written is so, the rest has to be written again and
+/// compared.
+std::optional<nlohmann::json> readPlain(std::string_view bytes);
 
 }  // namespace ledger

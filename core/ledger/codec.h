@@ -30,10 +30,16 @@ struct Binding {
     std::function<std::string(const Closed&)> text;
 };
 
+class KeyShelf;
+
 /// How the bodies of a ledger are closed and opened.
 class Codec {
   public:
     virtual ~Codec() = default;
+
+    /// One with the same keys, to open by on another thread while this one is left as it is; the
+    /// subjects' are on `shelf`, which outlives it. Null: there is no such one.
+    virtual std::unique_ptr<Codec> reader(KeyShelf& shelf) const;
 
     /// Whether nobody reads a body without a key. A ledger whose last entry is sealed takes
     /// nothing from a codec that does not.

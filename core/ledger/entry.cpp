@@ -69,7 +69,8 @@ std::vector<std::string> readAbout(MemberReader& body) {
     return about;
 }
 
-base::Result<Body> readBody(const json& parsed) {
+/// Takes out of `parsed` what it holds of the payload and the signatures.
+base::Result<Body> readBody(json& parsed) {
     MemberReader in(parsed, "/body");
     in.only({"id", "type", "tv", "must", "at", "offset", "zone", "by", "role", "app", "visit",
              "about", "basis", "data", "sigs"});
@@ -89,9 +90,11 @@ base::Result<Body> readBody(const json& parsed) {
     if (in.has("visit")) body.visit = in.id<base::VisitId>("visit");
     body.about = readAbout(in);
     body.basis = readBasis(in);
-    if (const json* data = in.member("data", json::value_t::object)) body.data = *data;
-    if (const json* sigs = in.member("sigs", json::value_t::array)) body.sigs = *sigs;
+    in.member("data", json::value_t::object);
+    in.member("sigs", json::value_t::array);
     if (in.error()) return *in.error();
+    body.data = std::move(parsed["data"]);
+    body.sigs = std::move(parsed["sigs"]);
     if (const auto checked = checkBody(body); !checked) return checked.error();
     return body;
 }
@@ -153,7 +156,7 @@ base::Result<Entry> readEntry(const Envelope& envelope, Codec& codec) {
     if (!opened) return opened.error();
     entry.isOpen = opened->has_value();
     if (!entry.isOpen) return entry;
-    const auto parsed = parseCanonical(**opened);
+    auto parsed = parseCanonical(**opened);
     if (!parsed) return parsed.error();
     auto body = readBody(*parsed);
     if (!body) return body.error();

@@ -18,6 +18,9 @@ using nlohmann::json;
 
 class PlainCodec : public Codec {
   public:
+    std::unique_ptr<Codec> reader(KeyShelf&) const override {
+        return std::make_unique<PlainCodec>();
+    }
     bool seals() const override { return false; }
     base::Result<Closed> close(const Binding&, const std::string& body) override {
         return Closed{.body = body};
@@ -96,6 +99,8 @@ std::shared_ptr<Codec> plainCodec() {
     static const auto codec = std::make_shared<PlainCodec>();
     return codec;
 }
+
+std::unique_ptr<Codec> Codec::reader(KeyShelf&) const { return nullptr; }
 
 bool isWritable(std::int64_t wallMs) { return !base::isoUtc(wallMs).empty(); }
 

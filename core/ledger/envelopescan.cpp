@@ -13,6 +13,11 @@ std::string_view takeText(PlainScan& in, std::string_view before) {
     return in.take(before) ? in.text() : std::string_view();
 }
 
+/// A string of base 64.
+std::optional<std::string> takeBytes(PlainScan& in, std::string_view before) {
+    return fromBase64Url(in.take(before) ? in.letters() : std::string_view());
+}
+
 /// "" for null.
 std::string_view takeTextOrNull(PlainScan& in, std::string_view before) {
     if (!in.take(before)) return {};
@@ -38,12 +43,12 @@ std::optional<Envelope> scanEnvelope(std::string_view bytes) {
     PlainScan in(bytes);
     Envelope read;
     read.closed.alg = takeText(in, "{\"alg\":");
-    const auto body = fromBase64Url(takeText(in, ",\"body\":"));
+    const auto body = takeBytes(in, ",\"body\":");
     read.bootId = takeText(in, ",\"boot\":{\"id\":");
     read.bootMs = takeInteger(in, ",\"ms\":");
     read.closed.key = takeTextOrNull(in, "},\"key\":");
     const auto ledger = base::LedgerId::parse(takeText(in, ",\"ledger\":"));
-    const auto nonce = fromBase64Url(takeText(in, ",\"nonce\":"));
+    const auto nonce = takeBytes(in, ",\"nonce\":");
     const std::int64_t seq = takeInteger(in, ",\"seq\":");
     const std::string_view subject = takeTextOrNull(in, ",\"subject\":");
     const std::int64_t tick = takeInteger(in, ",\"tick\":");

@@ -204,6 +204,21 @@ class JcsWriter {
     }
 
     void object(const json& members, int level) {
+        const bool areAscii = std::all_of(members.items().begin(), members.items().end(),
+                                          [](const auto& item) { return isAscii(item.key()); });
+        if (!areAscii) return sortedObject(members, level);
+        m_out += '{';
+        // nlohmann/json keeps them in the order of their bytes: of ASCII, the order of UTF-16.
+        for (auto at = members.cbegin(); at != members.cend(); ++at) {
+            if (at != members.cbegin()) m_out += ',';
+            text(at.key());
+            m_out += ':';
+            value(at.value(), level + 1);
+        }
+        m_out += '}';
+    }
+
+    void sortedObject(const json& members, int level) {
         struct Member {
             std::u16string order;
             json::const_iterator at;

@@ -35,6 +35,14 @@ class PlainScan {
         m_left.remove_prefix(length);
         return take("\"") ? found : std::string_view();
     }
+    /// Takes a string of which only the end is looked for: whoever reads it refuses all that would
+    /// need an escape.
+    std::string_view letters() {
+        if (!take("\"")) return {};
+        const std::string_view found = m_left.substr(0, m_left.find('"'));
+        m_left.remove_prefix(found.size());
+        return take("\"") ? found : std::string_view();
+    }
     /// Takes a whole number of up to 15 digits as canonical JSON spells it.
     std::int64_t integer() {
         const bool isBelow = next() == '-';

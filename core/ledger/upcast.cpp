@@ -17,13 +17,19 @@ bool Shapes::isComplete() const {
     return needed == m_steps.size();
 }
 
-base::Result<Lift> Shapes::lift(Body& body) const {
+Lift Shapes::kindOf(const Body& body) const {
     const auto known = m_newest.find(body.type);
     if (known == m_newest.end()) return Lift::UnknownType;
-    if (body.tv > known->second) return Lift::NewerShape;
     if (body.tv == known->second) return Lift::Current;
+    return body.tv > known->second ? Lift::NewerShape : Lift::Lifted;
+}
+
+base::Result<Lift> Shapes::lift(Body& body) const {
+    const Lift kind = kindOf(body);
+    if (kind != Lift::Lifted) return kind;
+    const int newest = m_newest.at(body.type);
     nlohmann::json data = body.data;
-    for (int version = body.tv; version < known->second; ++version) {
+    for (int version = body.tv; version < newest; ++version) {
         const auto step = m_steps.find({body.type, version});
         if (step == m_steps.end())
             return base::Error{base::Code::LedgerNoUpcast, {body.type, std::to_string(version)}};
@@ -32,7 +38,7 @@ base::Result<Lift> Shapes::lift(Body& body) const {
         data = std::move(*lifted);
     }
     body.data = std::move(data);
-    body.tv = known->second;
+    body.tv = newest;
     return Lift::Lifted;
 }
 

@@ -27,6 +27,8 @@ class Shapes {
     void know(const std::string& type, int newest);
     void add(const std::string& type, int from, Step step);
 
+    /// What lift() would make of it.
+    Lift kindOf(const Body& body) const;
     /// Whether every version of every type has its way to the newest.
     bool isComplete() const;
     /// Lifts in place. An error is that of a step, and leaves the body as it was.

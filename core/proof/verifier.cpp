@@ -4,8 +4,6 @@
 
 #include <algorithm>
 
-#include "record/purpose.h"
-#include "record/shapes.h"
 #include "seal/signature.h"
 
 namespace proof {
@@ -13,21 +11,6 @@ namespace proof {
 using base::Code;
 
 namespace {
-
-/// The blobs without which the entry does not say what it said.
-std::vector<std::string> blobsIn(const record::Payload& payload) {
-    if (const auto* opened = std::get_if<practice::OpenVisit>(&payload))
-        return {opened->pack.digest};
-    const auto* signedOff = std::get_if<record::SignOff>(&payload);
-    if (signedOff && signedOff->acknowledgement.drawing)
-        return {*signedOff->acknowledgement.drawing};
-    return {};
-}
-
-bool isAboutKeys(const record::Payload& payload) {
-    return std::holds_alternative<record::AddStaff>(payload) ||
-           std::holds_alternative<record::ChangeAccess>(payload);
-}
 
 /// The places as ranges without a gap.
 std::vector<Finding> inRanges(Kind kind, const std::vector<std::uint64_t>& places) {
@@ -43,27 +26,50 @@ std::vector<Finding> inRanges(Kind kind, const std::vector<std::uint64_t>& place
 
 }  // namespace
 
-Verifier::Verifier(Grounds grounds) : m_grounds(std::move(grounds)) {
+Verifier::Verifier(Grounds grounds)
+    : m_grounds(std::move(grounds)),
+      m_keys(m_grounds.rows ? Looker::keysIn(*m_grounds.rows) : nullptr),
+      m_looker(m_grounds.codec, m_keys) {
     if (m_grounds.rows) m_staff.emplace(m_grounds.lineage, *m_grounds.rows);
     m_report.knownHeads = m_grounds.heads.size();
     for (const KnownHead& head : m_grounds.heads)
         if (head.size == 0) m_roots[0] = ledger::toHex(ledger::emptyRoot());
 }
 
-void Verifier::look(std::uint64_t seq, const std::string& bytes) {
-    if (m_next < seq) find({Kind::Gap, m_next, seq - 1});
-    m_seq = seq;
-    m_next = seq + 1;
+std::optional<Looker> Verifier::lookerWith(ledger::KeyShelf& shelf) const {
+    std::shared_ptr<ledger::Codec> codec = m_grounds.codec->reader(shelf);
+    if (!codec) return std::nullopt;
+    return Looker(std::move(codec), m_keys);
+}
+
+void Verifier::take(Seen seen) {
+    takePlace(seen);
     m_last.reset();
+    if (!seen.envelope) return findAt(Kind::Unreadable);
+    if (!isInPlace(*seen.envelope)) return;
+    if (!seen.entry) {
+        const bool isShape =
+            seen.refused == Code::LedgerBadEntry || seen.refused == Code::LedgerNotCanonical;
+        return findAt(isShape ? Kind::Unreadable : Kind::Changed);
+    }
+    if (seen.entry->isOpen)
+        takeOpen(seen);
+    else
+        takeClosed(*seen.entry);
+    m_last = std::move(seen.entry);
+}
+
+/// Puts its leaf behind the others.
+void Verifier::takePlace(const Seen& seen) {
+    if (m_next < seen.seq) find({Kind::Gap, m_next, seen.seq - 1});
+    m_seq = seen.seq;
+    m_next = seen.seq + 1;
     // It went on from other entries than are here.
     if (!m_grounds.lineage.agreesWith(m_tail.edge)) findAt(Kind::OtherPlace);
-    m_tail.edge.append(ledger::leafHash(bytes));
+    m_tail.edge.append(seen.leaf);
     const std::uint64_t size = m_tail.edge.size();
     for (const KnownHead& head : m_grounds.heads)
         if (head.size == size) m_roots[size] = ledger::toHex(m_tail.edge.root());
-    auto envelope = ledger::readEnvelope(bytes);
-    if (!envelope) return findAt(Kind::Unreadable);
-    if (isInPlace(*envelope)) open(*envelope);
 }
 
 /// What can be seen of an entry without a key; false when it is not to be looked into.
@@ -80,20 +86,6 @@ bool Verifier::isInPlace(const ledger::Envelope& envelope) {
     return false;
 }
 
-void Verifier::open(const ledger::Envelope& envelope) {
-    auto entry = ledger::readEntry(envelope, *m_grounds.codec);
-    if (!entry) {
-        const bool isShape = entry.error().code == Code::LedgerBadEntry ||
-                             entry.error().code == Code::LedgerNotCanonical;
-        return findAt(isShape ? Kind::Unreadable : Kind::Changed);
-    }
-    m_last = std::move(*entry);
-    if (m_last->isOpen)
-        lookOpen(*m_last);
-    else
-        lookClosed(*m_last);
-}
-
 /// Whether anybody was ever given the key of this epoch.
 bool Verifier::isGranted(const std::string& epoch) const {
     const auto& grants = m_grounds.rows->grants;
@@ -103,7 +95,7 @@ bool Verifier::isGranted(const std::string& epoch) const {
 
 /// Whoever is on the staff was given every epoch: to a key at hand everything opens that was not
 /// erased.
-void Verifier::lookClosed(const ledger::Entry& entry) {
+void Verifier::takeClosed(const ledger::Entry& entry) {
     const bool hasKey = m_grounds.codec->seals();
     bool isGone = hasKey || (!entry.subject && m_grounds.rows && !isGranted(entry.key));
     if (entry.subject && m_grounds.shelf) {
@@ -121,39 +113,49 @@ void Verifier::lookClosed(const ledger::Entry& entry) {
     ++m_report.closed;
 }
 
-void Verifier::lookOpen(const ledger::Entry& entry) {
+void Verifier::takeOpen(const Seen& seen) {
+    const ledger::Entry& entry = *seen.entry;
     ++m_report.opened;
     if (entry.subject && m_staff) m_readable[*entry.subject].push_back(m_seq);
-    if (!m_ids.insert(entry.body.id).second) findAt(Kind::Doubled);
+    if (!m_ids.insert(entry.body.id.text()).second) findAt(Kind::Doubled);
     const auto basis = entry.body.basis.find(entry.ledger);
     if (basis != entry.body.basis.end() && basis->second > m_seq) findAt(Kind::Basis);
-    const auto payload = record::lifted(entry.body).payload;
-    if (!payload) return;  // unknown to this program: kept as it is
-    for (const std::string& digest : blobsIn(*payload)) m_blobs.emplace(digest, m_seq);
-    if (m_staff) lookSignatures(entry, *payload);
+    if (!seen.isUnderstood) return;  // unknown to this program: kept as it is
+    for (const std::string& digest : seen.blobs) m_blobs.emplace(digest, m_seq);
+    if (m_staff) takeSigned(seen);
 }
 
-void Verifier::lookSignatures(const ledger::Entry& entry, const record::Payload& payload) {
-    if (isAboutKeys(payload)) return follow(entry);
-    if (std::holds_alternative<record::ContinueLedger>(payload) && !m_staff->take(entry))
+void Verifier::takeSigned(const Seen& seen) {
+    const ledger::Entry& entry = *seen.entry;
+    const record::Payload* said = seen.payload ? &*seen.payload : nullptr;
+    if (said && isAboutKeys(*said)) return follow(entry);
+    if (said && std::holds_alternative<record::ContinueLedger>(*said) && !m_staff->take(entry))
         findAt(Kind::KeysChanged);
-    if (entry.body.sigs.empty()) {
-        if (record::purposeOf(payload)) findAt(Kind::NoSignature);
+    if (!seen.isSigned) {
+        if (seen.hasToBeSigned) findAt(Kind::NoSignature);
         return;
     }
-    bool isAuthors = false;
-    for (const auto& signature : entry.body.sigs) {
-        if (!lookSignature(entry, signature)) return;
-        const auto claim = seal::readSignature(signature);
-        isAuthors = isAuthors || (entry.body.by && claim->kid == m_staff->kidOf(*entry.body.by));
-    }
-    if (!isAuthors) return findAt(Kind::UnknownKey);
-    const auto* erased = std::get_if<record::ErasePatient>(&payload);
+    if (!takeSignatures(seen)) return;
+    const auto* erased = said ? std::get_if<record::ErasePatient>(said) : nullptr;
     if (!erased) return;
     if (isByTheTwo(entry, *erased))
         m_erasures.insert(erased->patient);
     else
         findAt(Kind::KeysChanged);
+}
+
+/// Whether all hold, and one of them is the author's.
+bool Verifier::takeSignatures(const Seen& seen) {
+    const auto& author = seen.entry->body.by;
+    bool isAuthors = false;
+    for (const SeenSignature& signature : seen.signatures) {
+        if (signature.how == Holding::Bad) return findAt(Kind::BadSignature), false;
+        if (signature.how == Holding::UnknownKey) return findAt(Kind::UnknownKey), false;
+        ++m_report.signatures;
+        isAuthors = isAuthors || (author && signature.kid == m_staff->kidOf(*author));
+    }
+    if (!isAuthors) findAt(Kind::UnknownKey);
+    return isAuthors;
 }
 
 /// Whether an educator and an auditor of that moment signed it; each signature holds by now.
@@ -163,18 +165,6 @@ bool Verifier::isByTheTwo(const ledger::Entry& entry, const record::ErasePatient
         return false;
     return seal::readSignature(entry.body.sigs[0])->kid == m_staff->kidOf(*entry.body.by) &&
            seal::readSignature(entry.body.sigs[1])->kid == m_staff->kidOf(said.with);
-}
-
-bool Verifier::lookSignature(const ledger::Entry& entry, const nlohmann::json& signature) {
-    const auto claim = seal::readSignature(signature);
-    if (!claim) return findAt(Kind::BadSignature), false;
-    const auto key = m_grounds.rows->identityOf(claim->kid);
-    if (!key) return findAt(Kind::UnknownKey), false;
-    if (!seal::verifyBody(signature, seal::SignedFor::of(entry), seal::signedPart(entry.body),
-                          *key))
-        return findAt(Kind::BadSignature), false;
-    ++m_report.signatures;
-    return true;
 }
 
 /// Who could sign and open, from here on.

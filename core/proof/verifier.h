@@ -4,11 +4,12 @@
 
 #include <memory>
 #include <set>
+#include <unordered_set>
 
 #include "gate/follower.h"
 #include "ledger/tail.h"
 #include "proof/knownhead.h"
-#include "record/payload.h"
+#include "proof/looker.h"
 
 namespace proof {
 
@@ -34,8 +35,14 @@ class Verifier {
     explicit Verifier(Grounds grounds);
 
     /// The next stored entry; `seq` rises.
-    void look(std::uint64_t seq, const std::string& bytes);
-    /// The entry as it was looked at last; nothing when it could not be read.
+    void look(std::uint64_t seq, const std::string& bytes) { take(m_looker.look(seq, bytes)); }
+    /// The same of what was looked at already, by looker() or another one.
+    void take(Seen seen);
+    const Looker& looker() const { return m_looker; }
+    /// One that may look on another thread, with the patients' keys of `shelf`, which outlives it;
+    /// nothing where there is none.
+    std::optional<Looker> lookerWith(ledger::KeyShelf& shelf) const;
+    /// The entry as it was looked at last, as Seen has it; nothing when it could not be read.
     const std::optional<ledger::Entry>& last() const { return m_last; }
     const ledger::Tail& tail() const { return m_tail; }
     /// What blobs the entries name, and which entry does so first.
@@ -48,25 +55,27 @@ class Verifier {
 
   private:
     void findAt(Kind kind) { find(at(kind, m_seq)); }
+    void takePlace(const Seen& seen);
     bool isInPlace(const ledger::Envelope& envelope);
-    void open(const ledger::Envelope& envelope);
     bool isGranted(const std::string& epoch) const;
-    void lookClosed(const ledger::Entry& entry);
-    void lookOpen(const ledger::Entry& entry);
-    void lookSignatures(const ledger::Entry& entry, const record::Payload& payload);
-    bool lookSignature(const ledger::Entry& entry, const nlohmann::json& signature);
+    void takeClosed(const ledger::Entry& entry);
+    void takeOpen(const Seen& seen);
+    void takeSigned(const Seen& seen);
+    bool takeSignatures(const Seen& seen);
     void follow(const ledger::Entry& entry);
     bool isByTheTwo(const ledger::Entry& entry, const record::ErasePatient& said) const;
     void finishErased();
 
     Grounds m_grounds;
+    std::shared_ptr<const Looker::Keys> m_keys;  ///< null where nothing is signed
+    Looker m_looker;
     std::optional<gate::Follower> m_staff;  ///< none where nothing is signed
     std::optional<ledger::Entry> m_last;
     ledger::Tail m_tail;
     Roots m_roots;
     std::uint64_t m_seq = 0, m_next = 0;
     bool m_isSealed = false;  ///< some entry was
-    std::set<base::CommandId> m_ids;
+    std::unordered_set<std::string> m_ids;
     std::map<std::string, std::uint64_t> m_blobs;
     /// Entries of patients whose key was destroyed.
     std::map<base::PatientId, std::vector<std::uint64_t>> m_erased;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "record/payload.h"
 
+#include <unordered_map>
+
 namespace record {
 namespace {
 
@@ -11,6 +13,21 @@ void eachType(F&& f) {
         f.template operator()<std::variant_alternative_t<I, Payload>>();
         eachType<I + 1>(f);
     }
+}
+
+using PayloadReader = base::Result<Payload> (*)(const nlohmann::json& data);
+
+template <class T>
+base::Result<Payload> readAs(const nlohmann::json& data) {
+    auto read = base::fromJson<T>(data);
+    if (!read) return read.error();
+    return Payload(std::move(*read));
+}
+
+std::unordered_map<std::string, PayloadReader> payloadReaders() {
+    std::unordered_map<std::string, PayloadReader> readers;
+    eachType([&]<class T>() { readers.emplace(T::type, &readAs<T>); });
+    return readers;
 }
 
 }  // namespace
@@ -24,16 +41,10 @@ nlohmann::json dataOf(const Payload& payload) {
 }
 
 base::Result<Payload> readPayload(const std::string& type, const nlohmann::json& data) {
-    base::Result<Payload> result = base::Error{base::Code::UnknownType, {type}};
-    eachType([&]<class T>() {
-        if (type != T::type) return;
-        auto read = base::fromJson<T>(data);
-        if (read)
-            result = Payload(std::move(*read));
-        else
-            result = read.error();
-    });
-    return result;
+    static const auto readers = payloadReaders();
+    const auto found = readers.find(type);
+    if (found == readers.end()) return base::Error{base::Code::UnknownType, {type}};
+    return found->second(data);
 }
 
 std::vector<std::string> learnersIn(const Payload& payload) {

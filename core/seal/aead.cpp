@@ -44,8 +44,14 @@ Sealed sealBytesWithNonce(const Secret& key, std::string_view nonce, std::string
 std::optional<Secret> openSecret(const Secret& key, const Sealed& sealed, std::string_view with) {
     if (!hasRightSizes(key, sealed.nonce, sealed.box)) return std::nullopt;
     Secret plain = Secret::ofSize(sealed.box.size() - tagSize);
-    if (!openInto(plain.data(), key, sealed.nonce, sealed.box, with)) return std::nullopt;
+    if (!openSecretInto(plain, key, sealed, with)) return std::nullopt;
     return plain;
+}
+
+bool openSecretInto(Secret& plain, const Secret& key, const Sealed& sealed, std::string_view with) {
+    return hasRightSizes(key, sealed.nonce, sealed.box) &&
+           plain.size() == sealed.box.size() - tagSize &&
+           openInto(plain.data(), key, sealed.nonce, sealed.box, with);
 }
 
 std::optional<std::string> openBytes(const Secret& key, const Sealed& sealed,

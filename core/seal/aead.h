@@ -32,6 +32,8 @@ Sealed sealBytesWithNonce(const Secret& key, std::string_view nonce, std::string
                           std::string_view with);
 /// Nothing when any bit of key, nonce, box or `with` is another one.
 std::optional<Secret> openSecret(const Secret& key, const Sealed& sealed, std::string_view with);
+/// Into a secret that has the size of what was sealed; false also where it has another.
+bool openSecretInto(Secret& plain, const Secret& key, const Sealed& sealed, std::string_view with);
 /// The same for bytes that need no memory of their own.
 std::optional<std::string> openBytes(const Secret& key, const Sealed& sealed,
                                      std::string_view with);

@@ -49,7 +49,14 @@ json boundMembers(const WrappedPatientKey& row) {
             {"patient", row.patient.text()}};
 }
 
-std::string boundText(const WrappedPatientKey& row) { return *ledger::jcs(boundMembers(row)); }
+/// Those members as canonical JSON: ids need no escape.
+std::string boundText(const WrappedPatientKey& row) {
+    std::string out = "{\"epoch\":\"" + row.epoch.text();
+    out.append("\",\"home\":\"").append(row.home.text());
+    out.append("\",\"id\":\"").append(row.id.text());
+    out.append("\",\"patient\":\"").append(row.patient.text());
+    return out.append("\"}");
+}
 
 }  // namespace
 
@@ -138,11 +145,12 @@ WrappedPatientKey wrapPatientKey(const PatientKey& key, const EpochKey& epoch,
     return row;
 }
 
-base::Result<PatientKey> unwrapPatientKey(const WrappedPatientKey& row, const EpochKey& epoch) {
+base::Result<PatientKey> unwrapPatientKey(const WrappedPatientKey& row, const EpochKey& epoch,
+                                          Secret into) {
     if (row.epoch != epoch.id) return Error{Code::SealKeyMissing};
-    auto key = openSecret(epoch.key, row.sealed, boundText(row));
-    if (!key || key->size() != keySize) return Error{Code::SealRefused, {"patient key"}};
-    return PatientKey{row.id, row.patient, std::move(*key)};
+    if (!openSecretInto(into, epoch.key, row.sealed, boundText(row)))
+        return Error{Code::SealRefused, {"patient key"}};
+    return PatientKey{row.id, row.patient, std::move(into)};
 }
 
 json WrappedPatientKey::json() const {

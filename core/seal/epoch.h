@@ -80,7 +80,8 @@ struct WrappedPatientKey {
 
 WrappedPatientKey wrapPatientKey(const PatientKey& key, const EpochKey& epoch,
                                  const base::LedgerId& home);
-/// Errors: SealKeyMissing for another epoch, SealRefused.
-base::Result<PatientKey> unwrapPatientKey(const WrappedPatientKey& row, const EpochKey& epoch);
+/// Into a secret of keySize bytes. Errors: SealKeyMissing for another epoch, SealRefused.
+base::Result<PatientKey> unwrapPatientKey(const WrappedPatientKey& row, const EpochKey& epoch,
+                                          Secret into);
 
 }  // namespace seal

@@ -102,10 +102,10 @@ const EpochKey& Keyring::current() const {
         ->second;
 }
 
-base::Result<PatientKey> Keyring::open(const WrappedPatientKey& row) const {
+base::Result<PatientKey> Keyring::open(const WrappedPatientKey& row, Secret into) const {
     const EpochKey* key = row.home == m_home ? epoch(row.epoch) : nullptr;
     if (key == nullptr) return Error{Code::SealKeyMissing};
-    return unwrapPatientKey(row, *key);
+    return unwrapPatientKey(row, *key, std::move(into));
 }
 
 WrappedPatientKey Keyring::wrap(const PatientKey& key) const {

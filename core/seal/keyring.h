@@ -65,7 +65,11 @@ class Keyring {
     std::size_t refusedGrants() const { return m_refusedGrants; }
 
     /// Errors: SealKeyMissing, SealRefused.
-    base::Result<PatientKey> open(const WrappedPatientKey& row) const;
+    base::Result<PatientKey> open(const WrappedPatientKey& row) const {
+        return open(row, Secret::ofSize(keySize));
+    }
+    /// The same into a secret of keySize bytes that is needed no more.
+    base::Result<PatientKey> open(const WrappedPatientKey& row, Secret into) const;
     /// Under the current epoch.
     WrappedPatientKey wrap(const PatientKey& key) const;
 

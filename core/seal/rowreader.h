@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
+#include <initializer_list>
 #include <nlohmann/json.hpp>
 #include <optional>
-#include <set>
 #include <string>
+#include <string_view>
 
 #include "base/result.h"
 #include "ledger/base64url.h"
@@ -18,13 +20,15 @@ namespace seal {
 /// with the member's name.
 class RowReader {
   public:
-    RowReader(const nlohmann::json& row, const std::set<std::string>& members) : m_row(row) {
+    RowReader(const nlohmann::json& row, std::initializer_list<std::string_view> members)
+        : m_row(row) {
         if (!row.is_object()) refuse("row");
         if (m_error) return;
         for (const auto& item : row.items())
-            if (members.count(item.key()) == 0) refuse(item.key());
-        for (const std::string& member : members)
-            if (!row.contains(member)) refuse(member);
+            if (std::find(members.begin(), members.end(), item.key()) == members.end())
+                refuse(item.key());
+        for (const std::string_view member : members)
+            if (!row.contains(member)) refuse(std::string(member));
     }
 
     std::string text(const char* member) {

@@ -27,9 +27,19 @@ std::string boundRow(std::string_view epoch, std::string_view place) {
 }  // namespace
 
 const Secret* SealingCodec::keep(PatientKey key) {
-    if (m_kept.size() >= mostKept) m_kept.clear();
     const std::string id = key.id.text();
+    if (!m_kept.contains(id)) m_order.push_back(id);
+    if (m_order.size() > mostKept) freeSecret();
     return &m_kept.insert_or_assign(id, std::move(key)).first->second.key;
+}
+
+/// Memory for one more key: that of the one that was kept longest, as to ask the system for some
+/// takes longer than to open a key.
+Secret SealingCodec::freeSecret() {
+    if (m_order.size() < mostKept) return Secret::ofSize(keySize);
+    Secret freed = std::move(m_kept.extract(m_order.front()).mapped().key);
+    m_order.pop_front();
+    return freed;
 }
 
 base::Result<SealingCodec::Found> SealingCodec::opened(const KeyRow& row) {
@@ -40,7 +50,7 @@ base::Result<SealingCodec::Found> SealingCodec::opened(const KeyRow& row) {
     if (!read) return read.error();
     if (read->id.text() != row.id || read->patient != row.subject)
         return Error{Code::SealRefused, {"patient key"}};
-    auto key = m_ring->open(*read);
+    auto key = m_ring->open(*read, freeSecret());
     if (!key && key.error().code == Code::SealKeyMissing) return Found{row.id};
     if (!key) return key.error();
     return Found{row.id, keep(std::move(*key))};

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <deque>
 #include <map>
 #include <memory>
 
@@ -20,6 +21,9 @@ class SealingCodec : public ledger::Codec {
     SealingCodec(std::shared_ptr<const Keyring> ring, ledger::KeyShelf& shelf)
         : m_ring(std::move(ring)), m_shelf(shelf) {}
 
+    std::unique_ptr<ledger::Codec> reader(ledger::KeyShelf& shelf) const override {
+        return std::make_unique<SealingCodec>(m_ring, shelf);
+    }
     bool seals() const override { return true; }
     /// Errors: SealKeyMissing when the subject's key was destroyed or does not open, SealRefused,
     /// SealBadRow, those of the shelf.
@@ -45,11 +49,13 @@ class SealingCodec : public ledger::Codec {
     base::Result<Found> newKey(const base::PatientId& patient);
     base::Result<Found> opened(const ledger::KeyRow& row);
     const Secret* keep(PatientKey key);
+    Secret freeSecret();
 
     std::shared_ptr<const Keyring> m_ring;
     ledger::KeyShelf& m_shelf;
     /// The last patients' keys, so that a visit's entries do not open the same key again.
     std::map<std::string, PatientKey> m_kept;
+    std::deque<std::string> m_order;  ///< of those, the one that was kept first in front
 };
 
 }  // namespace seal

@@ -64,7 +64,7 @@ base::Result<BackupHead> headOf(Database& database) {
 /// A copy of what is not sound does not take the place of one that is.
 base::Outcome isSound(Database& database, const Head& head) {
     ledger::RightEdge edge;
-    const auto read = eachEntry(database, [&](std::uint64_t seq, const std::string& bytes) {
+    const auto read = eachEntry(database, [&](std::uint64_t seq, std::string_view bytes) {
         if (seq != edge.size()) return false;
         edge.append(ledger::leafHash(bytes));
         return true;

@@ -5,6 +5,7 @@
 #include <sqlite3.h>
 
 #include <QSqlDatabase>
+#include <QSqlDriver>
 #include <QSqlError>
 #include <QSqlRecord>
 #include <QUrl>
@@ -18,9 +19,8 @@ namespace {
 using base::Code;
 using base::Error;
 
-/// Names the kind of failure. SQLite's text is left out: it could hold values.
-Error errorOf(const QSqlError& failed) {
-    const int extended = failed.nativeErrorCode().toInt();
+/// Names the kind of failure by SQLite's extended code.
+Error errorOf(int extended) {
     switch (extended & 0xff) {
         case SQLITE_FULL:
             return Error{Code::StoreFull};
@@ -37,6 +37,16 @@ Error errorOf(const QSqlError& failed) {
         default:
             return Error{Code::StoreDisk, {std::to_string(extended)}};
     }
+}
+
+/// SQLite's text is left out: it could hold values.
+Error errorOf(const QSqlError& failed) { return errorOf(failed.nativeErrorCode().toInt()); }
+
+/// What the connection is to SQLite; null when Qt gives it to nobody.
+sqlite3* handleOf(const QString& connection) {
+    const QVariant handle = QSqlDatabase::database(connection, false).driver()->handle();
+    if (qstrcmp(handle.typeName(), "sqlite3*") != 0) return nullptr;
+    return *static_cast<sqlite3* const*>(handle.data());
 }
 
 QString nextConnection() {
@@ -56,6 +66,23 @@ QString readOnlyUri(const std::string& path) {
 }
 
 }  // namespace
+
+std::int64_t RowView::number(int column) const { return sqlite3_column_int64(m_statement, column); }
+
+std::string_view RowView::text(int column) const {
+    const unsigned char* const text = sqlite3_column_text(m_statement, column);
+    const int size = sqlite3_column_bytes(m_statement, column);
+    return text ? std::string_view(reinterpret_cast<const char*>(text),
+                                   static_cast<std::size_t>(size))
+                : std::string_view();
+}
+
+std::string_view RowView::bytes(int column) const {
+    const void* const bytes = sqlite3_column_blob(m_statement, column);
+    const int size = sqlite3_column_bytes(m_statement, column);
+    return bytes ? std::string_view(static_cast<const char*>(bytes), static_cast<std::size_t>(size))
+                 : std::string_view();
+}
 
 base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access) {
     const QString name = nextConnection();
@@ -142,6 +169,24 @@ base::Outcome Database::eachOf(const std::string& sql, const Values& values,
 
 base::Outcome Database::each(const std::string& sql, const std::function<bool(const Row&)>& visit) {
     return eachOf(sql, {}, visit);
+}
+
+base::Outcome Database::scan(const std::string& sql,
+                             const std::function<bool(const RowView&)>& visit,
+                             std::optional<std::int64_t> from) {
+    sqlite3* const handle = handleOf(m_connection);
+    if (handle == nullptr) return Error{Code::Internal, {"the connection"}};
+    sqlite3_stmt* made = nullptr;
+    if (sqlite3_prepare_v2(handle, sql.c_str(), -1, &made, nullptr) != SQLITE_OK)
+        return errorOf(sqlite3_extended_errcode(handle));
+    const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> statement(made, sqlite3_finalize);
+    if (from) sqlite3_bind_int64(made, 1, *from);
+    const RowView row(made);
+    int step = sqlite3_step(made);
+    for (; step == SQLITE_ROW; step = sqlite3_step(made))
+        if (!visit(row)) return base::Done{};
+    if (step != SQLITE_DONE) return errorOf(sqlite3_extended_errcode(handle));
+    return base::Done{};
 }
 
 base::Result<std::vector<Row>> Database::rows(const std::string& sql, const Values& values) {

@@ -7,10 +7,14 @@
 #include <functional>
 #include <map>
 #include <memory>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/result.h"
+
+struct sqlite3_stmt;
 
 namespace store {
 
@@ -20,6 +24,19 @@ inline constexpr int usualWaitMs = 2000;
 
 using Values = std::vector<QVariant>;
 using Row = std::vector<QVariant>;
+
+/// One row while it is read, without a copy of what it holds.
+class RowView {
+  public:
+    explicit RowView(sqlite3_stmt* statement) : m_statement(statement) {}
+    std::int64_t number(int column) const;
+    /// Both are good until the next row, and "" for null.
+    std::string_view text(int column) const;
+    std::string_view bytes(int column) const;
+
+  private:
+    sqlite3_stmt* m_statement;
+};
 
 /// One connection to a file of SQLite, set up as the record needs it: write-ahead log, every
 /// commit on the disk before it returns. Belongs to the thread that opened it. Errors of all
@@ -37,6 +54,10 @@ class Database {
     base::Result<std::vector<Row>> rows(const std::string& sql, const Values& values = {});
     /// Runs one statement and hands out its rows one by one until `visit` returns false.
     base::Outcome each(const std::string& sql, const std::function<bool(const Row&)>& visit);
+    /// The same without Qt's values in between, for tables that are read as a whole. `from` stands
+    /// for the first "?", if there is one.
+    base::Outcome scan(const std::string& sql, const std::function<bool(const RowView&)>& visit,
+                       std::optional<std::int64_t> from = {});
     /// The first value of the first row; an invalid one when there is no row.
     base::Result<QVariant> value(const char* sql, const Values& values = {});
     /// How many milliseconds a statement waits for a lock of another program.

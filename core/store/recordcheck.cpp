@@ -6,30 +6,18 @@
 
 #include "ledger/blob.h"
 #include "ledger/jcs.h"
+#include "store/indexcheck.h"
+#include "store/keyscopy.h"
 #include "store/values.h"
 
 namespace store {
 namespace {
 
-using proof::Kind;
-
-constexpr int entriesAtOnce = 500;
+const char* const entriesFrom =
+    "SELECT seq, bytes FROM entry WHERE seq >= ? ORDER BY seq LIMIT 500";
 constexpr std::uint64_t largestPlace = ledger::largestInteger;
 
-/// Whether an entry is found by its command and its subject.
-bool isIndexed(Database& database, const ledger::Entry& entry, std::uint64_t seq) {
-    const auto command =
-        entry.isOpen ? database.value("SELECT seq FROM command WHERE id = ?",
-                                      {textValue(entry.body.id.text())})
-                     : database.value("SELECT seq FROM command WHERE seq = ?", {countValue(seq)});
-    const std::string patient = entry.subject ? entry.subject->text() : std::string();
-    const auto subject = database.value("SELECT seq FROM subject WHERE patient = ? AND seq = ?",
-                                        {textValue(patient), countValue(seq)});
-    return command && command->isValid() && countOf(*command) == seq && subject &&
-           subject->isValid();
-}
-
-/// Rows that lead to no entry, or an edge that is another than opening asks for.
+/// An edge that is another than opening asks for.
 base::Outcome checkTail(Database& database, proof::Verifier& verifier,
                         const ledger::RightEdge& previous, std::uint64_t& edgeSize) {
     const ledger::Tail& tail = verifier.tail();
@@ -41,13 +29,7 @@ base::Outcome checkTail(Database& database, proof::Verifier& verifier,
     const bool fits = edge->size() == 1 && textOf(edge->front()[0]) == tail.edge.text() &&
                       textOf(edge->front()[1]) == previous.text() &&
                       countOf(edge->front()[2]) == tail.tick;
-    if (!fits) verifier.find(proof::at(Kind::RightEdge, tail.edge.size()));
-    for (const char* sql : {"SELECT seq FROM command WHERE seq NOT IN (SELECT seq FROM entry)",
-                            "SELECT seq FROM subject WHERE seq NOT IN (SELECT seq FROM entry)"}) {
-        const auto strays = database.rows(sql);
-        if (!strays) return strays.error();
-        for (const Row& row : *strays) verifier.find(proof::at(Kind::Index, countOf(row.front())));
-    }
+    if (!fits) verifier.find(proof::at(proof::Kind::RightEdge, tail.edge.size()));
     return base::Done{};
 }
 
@@ -66,56 +48,136 @@ base::Outcome checkBlobs(Database& database, ledger::Codec& codec, proof::Verifi
         const auto named = missing.find(digest);
         if (named == missing.end()) {
             const std::uint64_t size = verifier.tail().edge.size();
-            if (!holds) verifier.find({Kind::Blob, 0, size == 0 ? 0 : size - 1});
+            if (!holds) verifier.find({proof::Kind::Blob, 0, size == 0 ? 0 : size - 1});
         } else if (holds) {
             missing.erase(named);
         }
     }
-    for (const auto& [digest, seq] : missing) verifier.find(proof::at(Kind::Blob, seq));
+    for (const auto& [digest, seq] : missing) verifier.find(proof::at(proof::Kind::Blob, seq));
     return base::Done{};
+}
+
+/// Goes through the entries of a record: reads them here, has them looked at on other threads, and
+/// puts what was seen in order here.
+class Reading {
+  public:
+    Reading(Database& database, KeysCopy& keys, proof::Verifier& verifier, const proof::Pace& pace)
+        : m_database(database), m_keys(keys), m_verifier(verifier), m_pace(pace) {}
+
+    /// Errors: VerifyStopped, those of the disk.
+    base::Outcome entries();
+    /// After entries(), what leads to them.
+    base::Outcome index() { return m_index.findMissing(m_database, m_verifier); }
+    void strays() const;
+    /// The right edge without the last entry.
+    const ledger::RightEdge& previous() const { return m_previous; }
+
+  private:
+    std::vector<proof::Looker> lookers() const;
+    base::Outcome readInto(proof::Spread& spread, proof::Stretch& rest);
+    void take(proof::Seen seen);
+    bool goesOn() { return m_mayGoOn = m_mayGoOn && (!m_pace.goOn || m_pace.goOn(m_looked)); }
+
+    Database& m_database;
+    KeysCopy& m_keys;
+    proof::Verifier& m_verifier;
+    const proof::Pace& m_pace;
+    IndexCheck m_index;
+    ledger::RightEdge m_previous;
+    std::uint64_t m_looked = 0;
+    bool m_mayGoOn = true;
+    bool m_isWhole = true;  ///< the file has an order, and all was read
+};
+
+/// One more than threads, so that none waits while something is put in order. Where there is but
+/// one it looks on this thread.
+std::vector<proof::Looker> Reading::lookers() const {
+    std::vector<proof::Looker> made;
+    const std::size_t threads = proof::threadsOf(m_pace);
+    while (threads > 1 && made.size() <= threads) {
+        auto looker = m_verifier.lookerWith(m_keys);
+        if (!looker) break;
+        made.push_back(std::move(*looker));
+    }
+    if (made.empty()) made.push_back(m_verifier.looker());
+    return made;
+}
+
+base::Outcome Reading::entries() {
+    proof::Spread spread(lookers(), [this](proof::Seen seen) { take(std::move(seen)); });
+    proof::Stretch rest;
+    const auto read = readInto(spread, rest);
+    m_isWhole = read.ok();
+    if (!read && read.error().code != base::Code::StoreDamaged) return read;
+    if (m_mayGoOn) spread.finish(std::move(rest));
+    if (!goesOn()) return base::Error{base::Code::VerifyStopped};
+    if (!read) m_verifier.find(proof::at(proof::Kind::OtherPlace, m_verifier.tail().edge.size()));
+    return base::Done{};
+}
+
+base::Outcome Reading::readInto(proof::Spread& spread, proof::Stretch& rest) {
+    return eachEntry(m_database, [&](std::uint64_t seq, std::string_view bytes) {
+        m_index.notePlace(seq);
+        if (seq > largestPlace)
+            m_verifier.find(proof::at(proof::Kind::OtherPlace, largestPlace));
+        else
+            rest.emplace_back(seq, bytes);
+        if (rest.size() < m_pace.atOnce) return true;
+        spread.put(std::exchange(rest, {}));
+        return goesOn();
+    });
+}
+
+void Reading::take(proof::Seen seen) {
+    const std::uint64_t seq = seen.seq;
+    m_previous = m_verifier.tail().edge;
+    m_verifier.take(std::move(seen));
+    if (m_verifier.last()) m_index.note(*m_verifier.last(), seq);
+    ++m_looked;
+}
+
+/// Of a file that was not read to its end nobody knows what is in it.
+void Reading::strays() const {
+    if (m_isWhole) m_index.findStrays(m_verifier);
 }
 
 }  // namespace
 
 base::Outcome eachEntry(Database& database, const EntryVisitor& visit) {
-    qlonglong from = std::numeric_limits<qlonglong>::min();
-    for (;;) {
-        const auto rows =
-            database.rows("SELECT seq, bytes FROM entry WHERE seq >= ? ORDER BY seq LIMIT ?",
-                          {from, entriesAtOnce});
-        if (!rows) return rows.error();
-        if (rows->empty()) return base::Done{};
-        for (const Row& row : *rows) {
+    std::int64_t from = std::numeric_limits<std::int64_t>::min();
+    for (bool isMore = true; isMore;) {
+        base::Outcome order = base::Done{};
+        isMore = false;
+        const auto visitRow = [&](const RowView& row) {
             // SQLite trusts the file for the order: one that was made by hand may have none.
-            const qlonglong seq = row[0].toLongLong();
-            if (seq < from) return base::Error{base::Code::StoreDamaged, {std::to_string(seq)}};
-            const bool isLast = seq == std::numeric_limits<qlonglong>::max();
-            if (!visit(countOf(row[0]), bytesOf(row[1])) || isLast) return base::Done{};
-            from = seq + 1;
-        }
+            const std::int64_t seq = row.number(0);
+            if (seq < from) order = base::Error{base::Code::StoreDamaged, {std::to_string(seq)}};
+            if (seq < from) return isMore = false;
+            const bool isLast = seq == std::numeric_limits<std::int64_t>::max();
+            isMore = visit(static_cast<std::uint64_t>(seq), row.bytes(1)) && !isLast;
+            from = isLast ? seq : seq + 1;
+            return isMore;
+        };
+        const auto read = database.scan(entriesFrom, visitRow, from);
+        if (!read || !order) return read ? order : read;
     }
+    return base::Done{};
 }
 
-base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds) {
+base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds,
+                                      const proof::Pace& pace) {
+    auto keys = KeysCopy::of(database);
+    if (!keys) return keys.error();
+    grounds.shelf = &*keys;
     const auto codec = grounds.codec;
     proof::Verifier verifier(std::move(grounds));
-    ledger::RightEdge previous;  // without the last entry
-    const auto read = eachEntry(database, [&](std::uint64_t seq, const std::string& bytes) {
-        if (seq > largestPlace) {
-            verifier.find(proof::at(Kind::OtherPlace, largestPlace));
-            return true;
-        }
-        previous = verifier.tail().edge;
-        verifier.look(seq, bytes);
-        if (verifier.last() && !isIndexed(database, *verifier.last(), seq))
-            verifier.find(proof::at(Kind::Index, seq));
-        return true;
-    });
-    if (!read && read.error().code != base::Code::StoreDamaged) return read.error();
-    if (!read) verifier.find(proof::at(Kind::OtherPlace, verifier.tail().edge.size()));
+    Reading reading(database, *keys, verifier, pace);
+    if (const auto read = reading.entries(); !read) return read.error();
+    if (const auto done = reading.index(); !done) return done.error();
     CheckReport report;
-    if (const auto done = checkTail(database, verifier, previous, report.edgeSize); !done)
+    if (const auto done = checkTail(database, verifier, reading.previous(), report.edgeSize); !done)
         return done.error();
+    reading.strays();
     if (const auto done = checkBlobs(database, *codec, verifier); !done) return done.error();
     static_cast<proof::Report&>(report) = verifier.finish();
     return report;

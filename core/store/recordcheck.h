@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <functional>
 
+#include "proof/spread.h"
 #include "proof/verifier.h"
 #include "store/database.h"
 
@@ -18,13 +19,14 @@ struct CheckReport : proof::Report {
 
 /// Holds every entry, its leaf, the rows that lead to it, and every blob against each other, and
 /// all of it against the known heads. Of an entry that the codec can't open only the envelope is
-/// looked at.
-base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds);
+/// looked at. Errors: VerifyStopped when the pace says so, those of the disk.
+base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds,
+                                      const proof::Pace& pace = {});
 
 /// Calls with the place and the bytes of every entry in order, some at a time, until it returns
 /// false. A place that is none, below 0 or beyond 2^53 - 1, comes as one beyond. Errors:
 /// StoreDamaged when the file has no order, those of the disk.
-using EntryVisitor = std::function<bool(std::uint64_t seq, const std::string& bytes)>;
+using EntryVisitor = std::function<bool(std::uint64_t seq, std::string_view bytes)>;
 base::Outcome eachEntry(Database& database, const EntryVisitor& visit);
 
 }  // namespace store

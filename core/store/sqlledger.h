@@ -84,9 +84,10 @@ class SqlLedger : public ledger::Ledger {
     /// Goes on under a new id after what was restored. The next entry tells of it.
     base::Outcome continueAs(const base::LedgerId& id);
 
-    /// Looks at everything again by the codec in use, whose keys are in `ring`.
+    /// Looks at everything again by the codec in use; `ring` has its keys. Errors: VerifyStopped.
     base::Result<CheckReport> check(const proof::KnownHeads& heads = {},
-                                    const std::shared_ptr<const seal::Keyring>& ring = {}) const;
+                                    const std::shared_ptr<const seal::Keyring>& ring = {},
+                                    const proof::Pace& pace = {}) const;
     /// The root over the first `size` entries; nothing when there are not so many.
     base::Result<std::optional<ledger::Head>> headAt(std::uint64_t size) const;
     /// Whether cards, search keys, open visit and fold version are exactly these. Errors:

@@ -157,16 +157,15 @@ namespace {
 
 /// `grounds` without what lies in the file. All of it is of one moment, also beside a copy that
 /// writes, and the file is locked once instead of for each row.
-base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds) {
+base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds,
+                                    const proof::Pace& pace) {
     const auto moment = Snapshot::begin(database);
     if (!moment) return moment.error();
     const auto access = accessRowsIn(database);
     if (!access) return access.error();
     auto rows = seal::readKeyRows(*access);
-    const SqlKeyShelf keys(database);
-    grounds.shelf = &keys;
     if (rows) grounds.rows = std::move(*rows);
-    auto report = checkRecord(database, std::move(grounds));
+    auto report = checkRecord(database, std::move(grounds), pace);
     // Without them nobody signs in; what can be seen is looked at all the same.
     const auto told = proof::at(proof::Kind::KeysChanged, 0);
     if (report && !rows && std::count(report->findings.begin(), report->findings.end(), told) == 0)
@@ -191,9 +190,10 @@ base::Result<int> SqlLedger::foldVersion() const {
 }
 
 base::Result<CheckReport> SqlLedger::check(const std::vector<proof::KnownHead>& heads,
-                                           const std::shared_ptr<const seal::Keyring>& ring) const {
+                                           const std::shared_ptr<const seal::Keyring>& ring,
+                                           const proof::Pace& pace) const {
     return checkedIn(*m_database,
-                     {.lineage = m_lineage, .codec = m_codec, .ring = ring, .heads = heads});
+                     {.lineage = m_lineage, .codec = m_codec, .ring = ring, .heads = heads}, pace);
 }
 
 base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode mode,
@@ -202,12 +202,12 @@ base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode
     if (!database) return database.error();
     const auto lineage = identify(**database, mode);
     if (!lineage) return lineage.error();
-    return checkedIn(**database, {.lineage = *lineage, .heads = heads});
+    return checkedIn(**database, {.lineage = *lineage, .heads = heads}, {});
 }
 
 base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) const {
     ledger::RightEdge edge;
-    const auto read = eachEntry(*m_database, [&](std::uint64_t seq, const std::string& bytes) {
+    const auto read = eachEntry(*m_database, [&](std::uint64_t seq, std::string_view bytes) {
         if (seq != edge.size()) return false;
         if (edge.size() < size) edge.append(ledger::leafHash(bytes));
         return edge.size() < size;

@@ -123,7 +123,7 @@ Floor& floorOf(store::SqlLedger& ledger) {
     static Floor made = [&] {
         Floor read;
         const bool isRead = store::eachEntry(ledger.database(), [&](auto, const auto& bytes) {
-                                read.entries.push_back(bytes);
+                                read.entries.emplace_back(bytes);
                                 return true;
                             }).ok();
         if (!isRead) read.entries.clear();

@@ -82,6 +82,22 @@ TEST_F(Sealing, OnePatientsEntriesHaveOneKey) {
     EXPECT_NE(key(more[1]), key(m_written[0]));
 }
 
+TEST_F(Sealing, ManyPatientsOpenInAnyOrderByThisCodecAndByAnotherOfItsKeys) {
+    constexpr int patients = 60;  // more than the codec keeps keys of
+    std::vector<ledger::Draft> drafts;
+    for (int i = 0; i < patients; ++i)
+        drafts.push_back(draftSaying(std::to_string(i), base::PatientId::random()));
+    for (int i = 0; i < patients; ++i) drafts.push_back(draftSaying("again", drafts[i].subject));
+    const auto written = *ledger::extend(m_tail, m_home, drafts, instantAt(6), m_codec);
+    const auto reader = m_codec.reader(m_shelf);
+    for (const std::size_t step : {1U, 7U, 31U})
+        for (std::size_t i = 0; i < written.size(); ++i) {
+            const auto& one = written[i * step % written.size()];
+            EXPECT_EQ(*ledger::readEntry(one.bytes, m_codec), one.entry);
+            EXPECT_EQ(*ledger::readEntry(one.bytes, *reader), one.entry);
+        }
+}
+
 TEST_F(Sealing, AnErasedPatientStaysClosedAndTakesNothingMore) {
     ASSERT_TRUE(m_shelf.erase(m_patient).ok());
     ASSERT_TRUE(readAgain(0).ok());

@@ -7,9 +7,12 @@
 
 #include <random>
 
+#include "seal/accessrows.h"
+#include "seal/sealingcodec.h"
 #include "support/ledgerdrafts.h"
 #include "support/paths.h"
 #include "support/recordfolder.h"
+#include "support/sealedledger.h"
 
 namespace store {
 namespace {
@@ -43,6 +46,8 @@ std::vector<Kind> damagesAfter(const QString& sql) {
     std::vector<Kind> damages;
     const auto report = ledger->check();
     for (const proof::Finding& finding : report->findings) damages.push_back(finding.kind);
+    const auto spread = ledger->check({}, {}, {.threads = 3, .atOnce = 2});
+    EXPECT_EQ(spread->findings, report->findings) << "the same on several threads";
     return damages;
 }
 
@@ -155,6 +160,71 @@ TEST(RecordCheck, NamesAnIndexThatLeadsNowhere) {
               std::vector{Kind::Index});
     EXPECT_EQ(damagesAfter(QStringLiteral("INSERT INTO command (id, seq) VALUES ('x', 50)")),
               std::vector{Kind::Index});
+}
+
+TEST(RecordCheck, NamesAnIndexThatLeadsElsewhere) {
+    const std::vector both{Kind::Index, Kind::Index};
+    EXPECT_EQ(
+        damagesAfter(QStringLiteral("UPDATE command SET seq = seq + 100 WHERE seq IN (1, 4)")),
+        (std::vector{Kind::Index, Kind::Index, Kind::Index, Kind::Index}))
+        << "two entries that are not found, two rows that lead nowhere";
+    EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE subject SET patient = 'q' WHERE seq IN (0, 5)")),
+              both);
+    EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE command SET id = 'zz' || id WHERE seq < 2")),
+              both);
+    EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE command SET id = '' WHERE seq = 3")),
+              std::vector{Kind::Index});
+    EXPECT_EQ(damagesAfter(QStringLiteral("INSERT INTO subject (patient, seq) VALUES ('', 50)")),
+              std::vector{Kind::Index});
+}
+
+TEST(RecordCheck, ClosedEntriesHaveToHaveACommand) {
+    const RecordFolder folder;
+    const auto ledger = folder.open();
+    seal::KeyRows rows;
+    rows.names = seal::Stretch::withNewSalt(seal::Cost::least());
+    const auto ring = support::newKeyring(rows, ledger->id());
+    ledger->use(std::make_shared<seal::SealingCodec>(ring, ledger->keyShelf()));
+    const auto patient = base::PatientId::random();
+    ASSERT_TRUE(ledger
+                    ->append({draftSaying("a", patient), draftSaying("b", patient),
+                              draftSaying("c", patient), draftSaying("d")},
+                             instantAt(1), {.access = seal::accessRows(rows)})
+                    .ok());
+    const auto indexAfter = [&](const QString& sql) {
+        tamper(ledger->database(), sql);
+        const auto report = SqlLedger::checkFile(folder.path(), OpenMode::Demonstration);
+        std::vector<std::uint64_t> places;
+        for (const proof::Finding& one : report->findings)
+            if (one.kind == Kind::Index) places.push_back(one.from);
+        return places;
+    };
+    using Places = std::vector<std::uint64_t>;
+    EXPECT_EQ(indexAfter(QStringLiteral("SELECT 1")), Places());
+    EXPECT_EQ(indexAfter(QStringLiteral("DELETE FROM command WHERE seq = 1")), Places{1});
+    EXPECT_EQ(indexAfter(QStringLiteral("DELETE FROM command WHERE seq = 3")), (Places{1, 3}));
+    EXPECT_EQ(indexAfter(QStringLiteral("DELETE FROM command WHERE seq = 0")), (Places{0, 1, 3}));
+}
+
+TEST(RecordCheck, TellsHowFarItIsAndStopsWhenItIsTold) {
+    const RecordFolder folder;
+    const auto ledger = folder.open();
+    fillRecord(*ledger);
+    for (const std::size_t threads : {std::size_t{1}, std::size_t{2}}) {
+        std::vector<std::uint64_t> told;
+        const auto note = [&](std::uint64_t looked) { return told.push_back(looked), true; };
+        ASSERT_TRUE(ledger->check({}, {}, {threads, 2, note})->isIntact());
+        EXPECT_TRUE(std::is_sorted(told.begin(), told.end()));
+        EXPECT_EQ(told.back(), 6U);
+        EXPECT_GT(told.size(), 2U);
+        for (std::size_t last = 1; last <= told.size(); ++last) {
+            std::size_t asked = 0;
+            const auto stop = [&](std::uint64_t) { return ++asked < last; };
+            const auto report = ledger->check({}, {}, {threads, 2, stop});
+            EXPECT_EQ(report.error(), base::Error{Code::VerifyStopped});
+            EXPECT_EQ(asked, last) << "it is not asked again";
+        }
+    }
 }
 
 TEST(RecordCheck, NamesAnotherEdgeAndAnotherBlob) {

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "proof/looker.h"
+
+#include "record/purpose.h"
+#include "record/shapes.h"
+#include "seal/signature.h"
+
+namespace proof {
+namespace {
+
+/// The blobs without which the entry does not say what it said.
+std::vector<std::string> blobsIn(const record::Payload& payload) {
+    if (const auto* opened = std::get_if<practice::OpenVisit>(&payload))
+        return {opened->pack.digest};
+    const auto* signedOff = std::get_if<record::SignOff>(&payload);
+    if (signedOff && signedOff->acknowledgement.drawing)
+        return {*signedOff->acknowledgement.drawing};
+    return {};
+}
+
+/// Whether what a later entry is worth depends on this one.
+bool isForLater(const record::Payload& payload) {
+    return isAboutKeys(payload) || std::holds_alternative<record::ContinueLedger>(payload) ||
+           std::holds_alternative<record::ErasePatient>(payload);
+}
+
+}  // namespace
+
+bool isAboutKeys(const record::Payload& payload) {
+    return std::holds_alternative<record::AddStaff>(payload) ||
+           std::holds_alternative<record::ChangeAccess>(payload);
+}
+
+std::shared_ptr<const Looker::Keys> Looker::keysIn(const seal::KeyRows& rows) {
+    auto keys = std::make_shared<Keys>();
+    for (const seal::WrappedIdentity& person : rows.people)
+        keys->emplace(person.known.kid(), person.known);
+    for (const seal::PublicIdentity& one : rows.former) keys->emplace(one.kid(), one);
+    return keys;
+}
+
+Seen Looker::look(std::uint64_t seq, const std::string& bytes) {
+    Seen seen{.seq = seq, .leaf = ledger::leafHash(bytes)};
+    auto envelope = ledger::readEnvelope(bytes);
+    if (!envelope) return seen;
+    seen.envelope = std::move(*envelope);
+    open(seen);
+    seen.envelope->closed.nonce.clear();
+    seen.envelope->closed.body.clear();
+    return seen;
+}
+
+void Looker::open(Seen& seen) const {
+    auto entry = ledger::readEntry(*seen.envelope, *m_codec);
+    if (!entry) {
+        seen.refused = entry.error().code;
+        return;
+    }
+    seen.entry = std::move(*entry);
+    if (seen.entry->isOpen) read(seen);
+}
+
+void Looker::read(Seen& seen) const {
+    ledger::Body& body = seen.entry->body;
+    auto payload = record::lifted(body).payload;
+    seen.isUnderstood = payload.ok();
+    seen.isSigned = !body.sigs.empty();
+    if (payload) {
+        seen.blobs = blobsIn(*payload);
+        seen.hasToBeSigned = record::purposeOf(*payload).has_value();
+        if (m_keys && !isAboutKeys(*payload)) lookSignatures(seen);
+        if (isForLater(*payload)) {
+            seen.payload = std::move(*payload);
+            return;
+        }
+    }
+    body.data = nlohmann::json::object();
+    body.sigs = nlohmann::json::array();
+}
+
+void Looker::lookSignatures(Seen& seen) const {
+    for (const auto& signature : seen.entry->body.sigs) {
+        seen.signatures.push_back(lookSignature(*seen.entry, signature));
+        if (seen.signatures.back().how != Holding::Holds) return;
+    }
+}
+
+SeenSignature Looker::lookSignature(const ledger::Entry& entry,
+                                    const nlohmann::json& signature) const {
+    const auto claim = seal::readSignature(signature);
+    if (!claim) return {Holding::Bad};
+    const auto key = m_keys->find(claim->kid);
+    if (key == m_keys->end()) return {Holding::UnknownKey};
+    const auto holds = seal::verifyBody(signature, seal::SignedFor::of(entry),
+                                        seal::signedPart(entry.body), key->second);
+    if (!holds) return {Holding::Bad};
+    return {Holding::Holds, claim->kid};
+}
+
+}  // namespace proof

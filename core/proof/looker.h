@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "ledger/entry.h"
+#include "ledger/merkle.h"
+#include "record/payload.h"
+#include "seal/keyring.h"
+
+namespace proof {
+
+/// What becomes of a signature, whoever could sign by then.
+enum class Holding { Holds, Bad, UnknownKey };
+struct SeenSignature {
+    Holding how = Holding::Bad;
+    std::string kid = {};  ///< of the key, when it holds
+};
+
+/// Of one entry, all that does not depend on another one.
+struct Seen {
+    std::uint64_t seq = 0;  ///< where it is stored
+    ledger::Digest leaf{};
+    /// Without its nonce and body; nothing when its bytes are no entry.
+    std::optional<ledger::Envelope> envelope = {};
+    /// Nothing when its body did not open or is none, see `refused`. Its data and its signatures
+    /// are left out where no later entry depends on them.
+    std::optional<ledger::Entry> entry = {};
+    base::Code refused = base::Code::Internal;
+    bool isUnderstood = false;            ///< this program knows what it says
+    bool hasToBeSigned = false;           ///< what it says always is
+    bool isSigned = false;                ///< by anybody
+    std::vector<std::string> blobs = {};  ///< without which it does not say what it said
+    /// All that it has, or up to the first that does not hold. None of an entry about keys.
+    std::vector<SeenSignature> signatures = {};
+    /// What it says, when later entries depend on it.
+    std::optional<record::Payload> payload = {};
+};
+
+/// Whether it says who may come in; Follower holds its signatures against who could by then.
+bool isAboutKeys(const record::Payload& payload);
+
+/// Looks at entries one at a time, in any order. Several of them may do so on several threads.
+class Looker {
+  public:
+    using Keys = std::map<std::string, seal::PublicIdentity>;
+
+    /// `keys` has all that anybody signs or signed by, by their kid; null where nothing is signed.
+    Looker(std::shared_ptr<ledger::Codec> codec, std::shared_ptr<const Keys> keys)
+        : m_codec(std::move(codec)), m_keys(std::move(keys)) {}
+    static std::shared_ptr<const Keys> keysIn(const seal::KeyRows& rows);
+
+    Seen look(std::uint64_t seq, const std::string& bytes);
+
+  private:
+    void open(Seen& seen) const;
+    void read(Seen& seen) const;
+    void lookSignatures(Seen& seen) const;
+    SeenSignature lookSignature(const ledger::Entry& entry, const nlohmann::json& signature) const;
+
+    std::shared_ptr<ledger::Codec> m_codec;
+    std::shared_ptr<const Keys> m_keys;
+};
+
+}  // namespace proof

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <deque>
+#include <functional>
+#include <future>
+#include <utility>
+
+#include "proof/looker.h"
+
+namespace proof {
+
+/// How a record is gone through.
+struct Pace {
+    std::size_t threads = 0;   ///< that look at entries; 0: as many as the machine has cores
+    std::size_t atOnce = 500;  ///< entries that one of them is given
+    /// Told how many entries were looked at, now and then; false stops it.
+    std::function<bool(std::uint64_t looked)> goOn = {};
+};
+std::size_t threadsOf(const Pace& pace);
+
+/// The stored bytes of some entries, by their places.
+using Stretch = std::vector<std::pair<std::uint64_t, std::string>>;
+
+/// Has stretches of entries looked at on several threads and hands on what was seen, in their
+/// order, on the thread that it is used from.
+class Spread {
+  public:
+    using Take = std::function<void(Seen seen)>;
+
+    /// As many stretches are under way at once as there are lookers, at least one. One alone looks
+    /// on the thread that this is used from.
+    Spread(std::vector<Looker> lookers, Take take)
+        : m_free(std::move(lookers)), m_isAlone(m_free.size() == 1), m_take(std::move(take)) {}
+
+    /// Takes what is done first when nobody is free.
+    void put(Stretch stretch);
+    /// The rest, and waits for all that is under way.
+    void finish(Stretch rest);
+
+  private:
+    struct Looked {
+        std::vector<Seen> seen = {};
+        Looker looker;
+    };
+    static Looked lookAt(Looker looker, const Stretch& stretch);
+    Looker takeLooker();
+    void hand(Looked looked);
+    void handFirst();
+
+    std::vector<Looker> m_free;
+    bool m_isAlone;
+    std::deque<std::future<Looked>> m_running;  ///< waits for them when it goes
+    Take m_take;
+};
+
+}  // namespace proof
