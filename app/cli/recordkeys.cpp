@@ -7,13 +7,26 @@
 
 namespace app {
 
+namespace {
+
+/// Why nobody signs in to a record without keys: it was never sealed, or they were taken away.
+base::Error withoutKeys(const store::SqlLedger& ledger) {
+    const auto first = ledger.readFrom(0, 1);
+    if (!first) return first.error();
+    const bool isPlain = !first->empty() && first->front().key.empty();
+    if (isPlain) return base::Error{base::Code::AccessNotSealed};
+    return base::Error{base::Code::AccessChanged, {"none"}};
+}
+
+}  // namespace
+
 base::Result<Ring> readByKeysOf(const std::string& name, store::SqlLedger& ledger, int input,
                                 std::ostream& err) {
     const auto stored = ledger.access();
     if (!stored) return stored.error();
     const auto rows = seal::readKeyRows(*stored);
     if (!rows) return rows.error();
-    if (!*rows) return base::Error{base::Code::AccessChanged, {"none"}};
+    if (!*rows) return withoutKeys(ledger);
     const auto typed = askSecret("Passphrase", input, err);
     if (!typed) return typed.error();
     const auto handle = seal::nameHandle(name, (*rows)->names);

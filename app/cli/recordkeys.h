@@ -22,8 +22,8 @@ auto ofEitherKind(const Open& open, store::OpenMode& mode) {
 
 /// Lets the bodies be opened by the keys of whoever types their passphrase, see askSecret(), and
 /// gives these keys. Whether the rows on the disk are those that the record tells of is not asked:
-/// nobody is kept from verifying or mending it by that. Errors: those of askSecret(), AccessChanged
-/// where nobody signs in, SealWrongPassphrase, SealBadRow.
+/// nobody is kept from verifying or mending it by that. Errors: those of askSecret(),
+/// AccessNotSealed and AccessChanged where nobody signs in, SealWrongPassphrase, SealBadRow.
 base::Result<Ring> readByKeysOf(const std::string& name, store::SqlLedger& ledger, int input,
                                 std::ostream& err);
 

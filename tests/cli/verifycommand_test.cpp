@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "cli/demofolder.h"
 #include "cli/recordcommands.h"
 #include "cli/sealedfolder.h"
 #include "record/derivation.h"
@@ -222,6 +223,22 @@ TEST_F(SealedVerify, KeyRowsThatAreNoneAreTold) {
     EXPECT_EQ(said.code, ExitCode::Wrong);
     EXPECT_EQ(said.object()["findings"][0]["damage"], "keys-changed") << said.out;
     EXPECT_EQ(said.object()["findings"].size(), 1U) << said.out;
+}
+
+TEST(PlainVerify, ByANameItSaysThatTheRecordIsNotSealed) {
+    const support::DemoFolder folder(support::DemoFolder::Visit::None);
+    const support::Typed input("a passphrase\n");
+    std::ostringstream out, err;
+    const ExitCode code = RecordVerifyCommand(input.descriptor())
+                              .run({"--data", folder.path(), "--as", "Ada Lindqvist"}, out, err);
+    EXPECT_EQ(code, ExitCode::Unreadable);
+    EXPECT_NE(err.str().find("this record is not sealed"), std::string::npos) << err.str();
+    EXPECT_EQ(err.str().find("Passphrase"), std::string::npos) << "it is asked for none";
+}
+
+TEST_F(SealedVerify, WhereTheKeysWereTakenAwayItSaysThatTheyAreOthers) {
+    tamper("DELETE FROM access");
+    EXPECT_EQ(asAda().object()["error"], "access/changed");
 }
 
 }  // namespace
