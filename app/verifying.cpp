@@ -6,6 +6,8 @@
 #include "cli/recordarguments.h"
 #include "compose.h"
 #include "record/derivation.h"
+#include "seal/sealingcodec.h"
+#include "stoppablecodec.h"
 
 namespace app {
 namespace {
@@ -23,26 +25,54 @@ base::Outcome checkDerived(store::SqlLedger& ledger, proof::Report& report) {
     return base::Done{};
 }
 
+/// What a run takes along.
+struct Beside {
+    std::string path;
+    store::OpenMode mode = store::OpenMode::Real;
+    std::shared_ptr<const seal::Keyring> ring;
+    std::vector<proof::KnownHead> heads;
+};
+
+/// On whatever thread it is called on.
+base::Result<proof::Report> verifyBeside(const Beside& asked, const ui::Auditor::GoOn& goOn) {
+    const auto ledger = store::SqlLedger::openToRead(asked.path, asked.mode);
+    if (!ledger) return ledger.error();
+    const auto stop = std::make_shared<Stopping>(goOn);
+    const auto codec = asked.ring
+                           ? std::make_shared<seal::SealingCodec>(asked.ring, (*ledger)->keyShelf())
+                           : ledger::plainCodec();
+    (*ledger)->use(std::make_shared<StoppableCodec>(codec, stop));
+    auto report = verifyOpen(**ledger, asked.ring, asked.heads,
+                             {.goOn = [stop](std::uint64_t looked) { return stop->goOn(looked); }});
+    // Whatever was half done then is no fault of the record.
+    if (stop->isStopped()) return base::Error{base::Code::VerifyStopped};
+    return report;
+}
+
 }  // namespace
 
 base::Result<proof::Report> verifyOpen(store::SqlLedger& ledger,
                                        const std::shared_ptr<const seal::Keyring>& ring,
-                                       const std::vector<proof::KnownHead>& heads) {
+                                       const std::vector<proof::KnownHead>& heads,
+                                       const proof::Pace& pace) {
     // The entries and what was made from them, though somebody writes meanwhile.
     const auto moment = ledger.moment();
     if (!moment) return moment.error();
-    auto report = ledger.check(heads, ring);
+    auto report = ledger.check(heads, ring, pace);
     if (!report) return report.error();
     if (const auto done = checkDerived(ledger, *report); !done) return done.error();
     return proof::Report(*report);
 }
 
-base::Result<proof::Report> RecordAuditor::verify(const std::string& paper) {
+base::Result<ui::Auditor::Run> RecordAuditor::begin(const std::string& paper) {
     RecordArguments asked;
     if (!base::isBlank(paper)) asked.papers.push_back(paper);
     const auto heads = asked.heads();
     if (!heads) return heads.error();
-    return verifyOpen(m_ledger, m_gate.keyring(), *heads);
+    const auto mode = store::kindOf(m_ledger.database());
+    if (!mode) return mode.error();
+    const Beside beside{m_ledger.database().path(), *mode, m_gate.keyring(), *heads};
+    return Run([beside](const GoOn& goOn) { return verifyBeside(beside, goOn); });
 }
 
 }  // namespace app

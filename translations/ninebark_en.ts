@@ -591,6 +591,14 @@
         <source>This pack breaks a rule of packs: %3 It was not used, and your records are as they were. Send it back to whoever wrote it, with this: %1, byte %2. %4</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>This record is not sealed: nobody has keys to it, and it is read without a name. Nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verifying was stopped before its end. Nothing can be said of the record; nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -3026,6 +3034,22 @@ Taught by %2</source>
     </message>
     <message>
         <source>opened the record, having no part in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 entries looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped before its end: nothing can be said of the record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

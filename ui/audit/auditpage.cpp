@@ -4,10 +4,13 @@
 
 #include <QAccessible>
 #include <QHeaderView>
+#include <QHideEvent>
 #include <QLocale>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "audit/auditwords.h"
 #include "parts/field.h"
@@ -20,6 +23,7 @@ namespace ui {
 namespace {
 
 constexpr int mostShownFindings = 200;  // more are counted, not listed
+constexpr int mostSteps = 1000;         // of the bar
 
 QTableWidget* logTable(const QString& objectName, const QString& name, const QStringList& heads) {
     auto* table = new QTableWidget(0, static_cast<int>(heads.size()));
@@ -64,6 +68,7 @@ AuditPage::AuditPage(QWidget* parent)
     addTables();
     QPushButton* back = addSecondary(tr("Back"), QStringLiteral("audit.back"));
     setPrimary(tr("Verify now"));
+    addStop();
     connect(back, &QPushButton::clicked, this, &AuditPage::left);
     connect(this, &Page::pressed, this, [this] {
         errors()->clear();
@@ -94,27 +99,74 @@ void AuditPage::addTables() {
     showLooked({});
 }
 
+void AuditPage::addStop() {
+    m_stop = addSecondary(tr("Cancel"), QStringLiteral("audit.stop"));
+    m_stop->hide();
+    connect(m_stop, &QPushButton::clicked, this, &AuditPage::stopWanted);
+}
+
 void AuditPage::begin() {
     errors()->clear();
     m_paper->setWords({});
-    empty(m_result);
-    m_result->addWidget(
-        text(tr("Not verified since this page was opened."), Size::Body, Tone::Quiet));
     setRunning(false);
+    sayOnly(tr("Not verified since this page was opened."));
+}
+
+void AuditPage::sayOnly(const QString& sentence) {
+    m_progress = nullptr;
+    m_bar = nullptr;
+    empty(m_result);
+    m_result->addWidget(text(sentence, Size::Body, Tone::Quiet));
 }
 
 void AuditPage::setRunning(bool isRunning) {
+    const bool hadFocus = primary()->hasFocus() || m_stop->hasFocus();
     primary()->setEnabled(!isRunning);
     setPrimary(isRunning ? tr("Verifying…") : tr("Verify now"));
+    m_stop->setVisible(isRunning);
+    if (hadFocus) (isRunning ? m_stop : primary())->setFocus();
+}
+
+void AuditPage::showProgress(std::uint64_t looked, std::uint64_t all) {
+    if (!m_bar) {
+        empty(m_result);
+        m_progress = text({}, Size::Body);
+        m_progress->setObjectName(QStringLiteral("audit.progress"));
+        m_bar = new QProgressBar;
+        m_bar->setObjectName(QStringLiteral("audit.bar"));
+        m_bar->setAccessibleName(tr("How far it is"));
+        m_bar->setTextVisible(false);
+        m_bar->setRange(0, mostSteps);
+        m_result->addWidget(m_progress);
+        m_result->addWidget(m_bar);
+    }
+    const std::uint64_t most = std::max<std::uint64_t>({looked, all, 1});
+    m_bar->setValue(static_cast<int>(looked * mostSteps / most));
+    const QLocale locale;
+    m_progress->setText(
+        tr("%1 of %2 entries looked at").arg(locale.toString(looked), locale.toString(most)));
+}
+
+void AuditPage::showStopped() {
+    setRunning(false);
+    sayOnly(tr("Stopped before its end: nothing can be said of the record."));
+}
+
+/// A window that is only minimised is still open.
+void AuditPage::hideEvent(QHideEvent* event) {
+    Page::hideEvent(event);
+    if (!event->spontaneous()) Q_EMIT putAway();
 }
 
 void AuditPage::refuse(const base::Error& error) {
-    setRunning(false);
+    if (m_bar) showStopped();
     errors()->say(error);
 }
 
 void AuditPage::showResult(const proof::Report& result) {
     setRunning(false);
+    m_progress = nullptr;
+    m_bar = nullptr;
     empty(m_result);
     const bool isWrong = result.isWrong();
     auto* verdict =

@@ -6,6 +6,7 @@
 #include "proof/finding.h"
 #include "record/uselog.h"
 
+class QProgressBar;
 class QTableWidget;
 
 namespace ui {
@@ -20,8 +21,12 @@ class AuditPage : public Page {
 
     /// Before anything was verified.
     void begin();
-    /// While it is being verified the button rests.
+    /// While it is being verified the button rests, and another stops it.
     void setRunning(bool isRunning);
+    /// So many entries of all there are were looked at.
+    void showProgress(std::uint64_t looked, std::uint64_t all);
+    /// Before its end: nothing can be said of the record.
+    void showStopped();
     void showResult(const proof::Report& result);
     void refuse(const base::Error& error);
     /// In the order they are to be read, newest first. What was opened by somebody with no part in
@@ -31,15 +36,26 @@ class AuditPage : public Page {
   Q_SIGNALS:
     /// `paper`: what was typed of a paper's letters; empty: no paper.
     void verifyWanted(const QString& paper);
+    void stopWanted();
     void left();
+    /// Nobody sees it any more: another page, the lock, or no window.
+    void putAway();
+
+  protected:
+    void hideEvent(QHideEvent* event) override;
 
   private:
     void addTables();
+    void addStop();
+    void sayOnly(const QString& sentence);
     void sayHead(const proof::Report& result);
     void showBroken(const std::vector<record::UseLine>& log);
 
     WordsField* m_paper;
     QVBoxLayout* m_result;
+    QPushButton* m_stop = nullptr;
+    QLabel* m_progress = nullptr;  ///< while it is being verified
+    QProgressBar* m_bar = nullptr;
     QLabel *m_nobody, *m_noneBroken;
     QTableWidget *m_table, *m_broken;
 };

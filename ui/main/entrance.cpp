@@ -61,6 +61,7 @@ void Entrance::leave() {
 }
 
 void Entrance::signOut() {
+    m_window->hide();  // what reads by the keys stops when nobody sees it
     m_work.door().signOut();
     begin();
     leave();

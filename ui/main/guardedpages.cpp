@@ -2,11 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "main/guardedpages.h"
 
-#include <QTimer>
-
 #include "audit/auditor.h"
 #include "audit/auditpage.h"
 #include "main/madeonce.h"
+#include "main/verifying.h"
 #include "pieces/visitwords.h"
 #include "render/words.h"
 #include "signin/accountpage.h"
@@ -86,6 +85,13 @@ AuditPage& GuardedPages::audit() {
         auto* page = new AuditPage;
         connect(page, &AuditPage::left, this, &GuardedPages::showAccount);
         connect(page, &AuditPage::verifyWanted, this, &GuardedPages::verify);
+        m_verifying = new Verifying(this);
+        connect(page, &AuditPage::stopWanted, this, &GuardedPages::stopVerifying);
+        connect(page, &AuditPage::putAway, this, &GuardedPages::stopVerifying);
+        connect(m_verifying, &Verifying::ended, this, &GuardedPages::showVerified);
+        connect(m_verifying, &Verifying::progressed, page, [this, page](quint64 looked) {
+            page->showProgress(looked, m_desk.view().head.size);
+        });
         return page;
     });
 }
@@ -101,16 +107,28 @@ void GuardedPages::showLooked() {
     if (m_audit->errors()->took(log)) m_audit->showLooked(*log);
 }
 
-/// From the event loop, so that the page can rest its button first.
 void GuardedPages::verify(const QString& paper) {
+    auto run = m_auditor.begin(paper.toStdString());
+    if (!run) return m_audit->refuse(run.error());
     m_audit->setRunning(true);
-    QTimer::singleShot(0, m_audit, [this, paper] {
-        const auto report = m_auditor.verify(paper.toStdString());
-        if (!report) return m_audit->refuse(report.error());
-        m_audit->showResult(*report);
-        m_desk.noteUse(record::Use::Verified, {});
-        showLooked();
-    });
+    m_audit->showProgress(0, m_desk.view().head.size);
+    m_verifying->start(std::move(*run));
+}
+
+/// The keys are at hand only while somebody looks at the page; so whoever locks, leaves or signs
+/// out waits for the moment that it takes to stop.
+void GuardedPages::stopVerifying() {
+    if (!m_verifying->isRunning()) return;
+    m_verifying->stop();
+    // Not now: the page may be on its way out, with all windows.
+    QMetaObject::invokeMethod(m_audit, &AuditPage::showStopped, Qt::QueuedConnection);
+}
+
+void GuardedPages::showVerified(const base::Result<proof::Report>& report) {
+    if (!report) return m_audit->refuse(report.error());
+    m_audit->showResult(*report);
+    m_desk.noteUse(record::Use::Verified, {});
+    showLooked();
 }
 
 bool GuardedPages::mayErase() const {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "desk/desk.h"
+#include "proof/finding.h"
 #include "signin/doorwork.h"
 
 class QStackedWidget;
@@ -15,6 +16,7 @@ class AuditPage;
 class ErasePage;
 class PeoplePage;
 class SigningPage;
+class Verifying;
 struct ToSign;
 
 /// The pages that are there only where people sign in, each made when it is first wanted.
@@ -57,6 +59,8 @@ class GuardedPages : public QObject {
     void showAudit();
     void showLooked();
     void verify(const QString& paper);
+    void stopVerifying();
+    void showVerified(const base::Result<proof::Report>& report);
 
     DoorWork& m_work;
     Auditor& m_auditor;
@@ -66,6 +70,7 @@ class GuardedPages : public QObject {
     PeoplePage* m_people = nullptr;
     SigningPage* m_signing = nullptr;
     AuditPage* m_audit = nullptr;
+    Verifying* m_verifying = nullptr;  ///< made with the page
     ErasePage* m_erase = nullptr;
 };
 

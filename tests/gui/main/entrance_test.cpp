@@ -26,9 +26,11 @@ using support::Ward;
 class FakeAuditor : public ui::Auditor {
   public:
     std::vector<std::string> papers;
-    base::Result<proof::Report> verify(const std::string& paper) override {
+    base::Result<Run> begin(const std::string& paper) override {
         papers.push_back(paper);
-        return proof::Report{.head = {.size = 7, .root = "ab"}, .signatures = 1};
+        return Run([](const GoOn&) -> base::Result<proof::Report> {
+            return proof::Report{.head = {.size = 7, .root = "ab"}, .signatures = 1};
+        });
     }
 };
 

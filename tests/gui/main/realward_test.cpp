@@ -6,6 +6,8 @@
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QtTest/QTest>
+#include <semaphore>
+#include <thread>
 
 #include "compose.h"
 #include "gui/signin/shownparts.h"
@@ -145,7 +147,7 @@ TEST_F(RealWard, IsVerifiedByItsOwnWindowWithEveryKey) {
     ASSERT_TRUE(QTest::qWaitFor([this] { return !verdict().isEmpty(); }));
     EXPECT_TRUE(verdict().endsWith(QLatin1String("Nothing is wrong"))) << verdict().toStdString();
     EXPECT_EQ(uses().front(), Use::Verified);
-    const auto report = m_auditor->verify({});
+    const auto report = (*m_auditor->begin({}))([](std::uint64_t) { return true; });
     ASSERT_TRUE(report.ok());
     EXPECT_TRUE(report->isComplete());
     EXPECT_EQ(report->opened, report->head.size);
@@ -210,7 +212,47 @@ TEST_F(RealWard, WhatIsLeftClosedIsNotWrittenDown) {
 
 TEST_F(RealWard, LettersThatAreOfNoPaperAreRefused) {
     for (const char* typed : {"rubbish", "7:rubbish", "99999999999999999999:ab"})
-        EXPECT_FALSE(m_auditor->verify(typed).ok()) << typed;
+        EXPECT_FALSE(m_auditor->begin(typed).ok()) << typed;
+}
+
+TEST_F(RealWard, IsVerifiedOnAnotherThreadWhileSomebodyWrites) {
+    addPeople();
+    const auto run = *m_auditor->begin({});
+    const auto before = m_ward.ledger->head();
+    std::optional<base::Result<proof::Report>> result;
+    std::binary_semaphore isReading(0), isWritten(0);
+    bool isFirst = true;
+    std::thread verifies([&] {
+        result = run([&](std::uint64_t) {
+            if (std::exchange(isFirst, false)) isReading.release(), isWritten.acquire();
+            return true;
+        });
+    });
+    isReading.acquire();
+    must(record::AskNeeds{.learner = desk().view().record->learners.front().said.learner,
+                          .home = "a daughter, 20"});
+    isWritten.release();
+    verifies.join();
+    ASSERT_TRUE(result->ok()) << base::english(result->error());
+    EXPECT_FALSE((*result)->isWrong());
+    EXPECT_TRUE((*result)->isComplete());
+    EXPECT_EQ((*result)->head, before) << "of the moment at which it began";
+    EXPECT_NE(m_ward.ledger->head(), before);
+}
+
+/// Whenever it is stopped: nothing is said of the record, least of all that it is damaged.
+TEST_F(RealWard, StoppedAtAnyMomentItSaysSo) {
+    addPeople();
+    const auto run = *m_auditor->begin({});
+    int asked = 0;
+    ASSERT_TRUE(run([&](std::uint64_t) { return ++asked, true; }).ok());
+    ASSERT_GT(asked, 0);
+    for (int last = 1; last <= asked; ++last) {
+        int calls = 0;
+        const auto report = run([&](std::uint64_t) { return ++calls < last; });
+        EXPECT_EQ(report.error(), base::Error{base::Code::VerifyStopped});
+        EXPECT_EQ(calls, last);
+    }
 }
 
 }  // namespace

@@ -98,6 +98,7 @@ const std::vector<Walk::Place>& Walk::places() {
         {"audit", &Walk::audit, Needs::Door},
         {"audit, looked", &Walk::auditLooked, Needs::Door},
         {"audit, wrong", &Walk::auditWrong, Needs::Door},
+        {"audit, running", &Walk::auditRunning, Needs::Door},
         {"visit, another's", &Walk::visitAnothers},
         {"visit, veiled", &Walk::visitVeiled},
         {"visit, unlock", &Walk::visitUnlock},
@@ -387,6 +388,12 @@ void Walk::auditWrong() {
         .head = {412, std::string(64, '7')}, .signatures = 20, .opened = 400, .closed = 12};
     result.findings = {{proof::Kind::BadSignature, 17, 17}, {proof::Kind::Rewritten, 20, 41}};
     page->showResult(result);
+    m_shown = std::move(page);
+}
+void Walk::auditRunning() {
+    auto page = std::make_unique<Tabbed<ui::AuditPage>>();
+    page->setRunning(true);
+    page->showProgress(12'500, 20'162);
     m_shown = std::move(page);
 }
 void Walk::auditLooked() {

@@ -82,6 +82,7 @@ class Walk : public Shell {
     void erasing();
     void reason();
     void audit();
+    void auditRunning();
     void auditLooked();
     void auditWrong();
     void people();
