@@ -12,6 +12,7 @@
 
 #include "desk/recordview.h"
 #include "look.h"
+#include "parts/wrappedtext.h"
 
 namespace ui {
 namespace {
@@ -69,9 +70,7 @@ QSize fittingOn(const QScreen* screen, const QSize& wanted) {
 }
 
 QLabel* text(const QString& words, Size size, Tone tone, Weight weight) {
-    auto* label = new QLabel(words);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
+    auto* label = new WrappedText(words);
     // A label goes by the direction of its own words: those in Latin letters too stand where
     // reading starts.
     if (QGuiApplication::isRightToLeft())
