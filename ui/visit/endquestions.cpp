@@ -18,9 +18,9 @@ namespace {
 const auto isCovered = QStringLiteral("covered");
 const auto isHeld = QStringLiteral("held");
 
-std::optional<bool> saidIn(const PickList* list, const QString& yes) {
+std::optional<bool> saidIn(const PickList* list, const QString& isSo) {
     const QString chosen = list->one();
-    return chosen.isEmpty() ? std::nullopt : std::optional(chosen == yes);
+    return chosen.isEmpty() ? std::nullopt : std::optional(chosen == isSo);
 }
 
 QString whyStopped(practice::StopReason why) {
