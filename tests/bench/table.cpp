@@ -88,9 +88,10 @@ std::vector<Row> rows() {
         }
     for (const char* platform : {"offscreen", "xcb"}) {
         const std::string name = std::string("start/") + platform + '/';
-        all.push_back({"the same, " + std::string(platform) +
-                           ", 100000 learners; over itself with 50 (as many cards)",
-                       name + "100000/program", name + "50/program"});
+        all.push_back(
+            {"the same, " + std::string(platform) +
+                 ", 100000 learners and a million entries; over itself with 50 (as many cards)",
+             name + "100000/program", name + "50/program"});
     }
     all.push_back(
         {"durable append of one entry, its index and card; over the same rows by SQLite's "

@@ -9,6 +9,7 @@ namespace bench {
 namespace {
 
 constexpr int peopleAtOnce = 500;
+constexpr std::size_t entriesEach = 10;
 
 const char* const firstNames[] = {"Amara", "Benat", "Ciro",  "Dilan", "Edda",  "Farid",  "Goran",
                                   "Hanne", "Ines",  "Jonas", "Kaede", "Luca",  "Mirjam", "Nuria",
@@ -88,13 +89,16 @@ PersonDrafts personDrafts(const ledger::Ledger& ledger, int number, const base::
     const std::string first = pick(firstNames, number / 3), other = pick(firstNames, number / 7);
     PersonDrafts person;
     record::Record record;
-    for (const record::Payload& payload : std::initializer_list<record::Payload>{
-             record::AddPatient{first + ' ' + family, "1970-01-01",
-                                "B-" + std::to_string(1'000'000 + number), "en"},
-             record::AskAllergies{}, lineOf(number, base::today(now)),
-             record::AddLearner{learner, false, other + ' ' + family, "daughter", "en", ""},
-             record::AskConsent{learner, true, true, "The patient"},
-             record::AskNeeds{learner, {}, "Nobody else", false, ""}}) {
+    std::vector<record::Payload> payloads{
+        record::AddPatient{first + ' ' + family, "1970-01-01",
+                           "B-" + std::to_string(1'000'000 + number), "en"},
+        record::AskAllergies{},
+        lineOf(number, base::today(now)),
+        record::AddLearner{learner, false, other + ' ' + family, "daughter", "en", ""},
+        record::AskConsent{learner, true, true, "The patient"},
+        record::AskNeeds{learner, {}, "Nobody else", false, ""}};
+    payloads.resize(entriesEach, payloads.back());  // needs are asked again and again
+    for (const record::Payload& payload : payloads) {
         ledger::Draft draft = draftOf(payload, now);
         draft.subject = patient;
         record::fold(record, entryOf(ledger, draft, now), noPacks);

@@ -9,7 +9,7 @@
 
 namespace bench {
 
-/// Invented people in great number, as the program itself would have written them: six entries for
+/// Invented people in great number, as the program itself would have written them: ten entries for
 /// each, cards and search keys by record::derive. The same people at every run, but for their ids.
 base::Result<base::StaffId> addHouse(ledger::Ledger& ledger, const base::Instant& now);
 base::Outcome addPeople(ledger::Ledger& ledger, int count, const base::Instant& now);

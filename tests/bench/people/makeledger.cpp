@@ -28,7 +28,7 @@ base::Outcome make(const QString& folder, int learners) {
 /// Whether a whole record of today's schema is there.
 bool isMadeAlready(const QString& folder) {
     const std::string path = (folder + QStringLiteral("/record.sqlite")).toStdString();
-    return QFile::exists(folder + QStringLiteral("/whole")) &&
+    return QFile::exists(folder + QStringLiteral("/whole-10")) &&
            store::SqlLedger::openToRead(path, store::OpenMode::Demonstration).ok();
 }
 
@@ -42,7 +42,7 @@ int main(int argc, char** argv) {
     QDir(folder).removeRecursively();
     QDir().mkpath(folder);
     const auto made = make(folder, QString::fromLocal8Bit(argv[2]).toInt());
-    if (made && QFile(folder + QStringLiteral("/whole")).open(QIODevice::WriteOnly)) return 0;
+    if (made && QFile(folder + QStringLiteral("/whole-10")).open(QIODevice::WriteOnly)) return 0;
     if (made) return 1;
     std::fprintf(stderr, "%s\n", base::english(made.error()).c_str());
     return 1;
