@@ -72,13 +72,18 @@ LearnerCard::LearnerCard(const record::Card& card, const base::Instant& now) {
     far->addWidget(
         ui::text(progress, Size::Body, card.visitOpen ? Tone::Amber : Tone::Ink, Weight::Strong));
     far->addWidget(new ProgressBand(card.signedCompetencies, card.competencies));
+    // Of which pack: all of clean hands is nothing yet of the dressing change.
+    const QString pack = render::plain(card.packTitle.value_or(std::string()));
+    if (!pack.isEmpty()) far->addWidget(ui::text(pack, Size::Note, Tone::Quiet));
     const DueWords due = dueWords(card.due, now);
     if (!due.words.isEmpty())
         far->addWidget(ui::text(QString::fromUtf8(due.glyph) + u' ' + due.words, Size::Note,
                                 static_cast<Tone>(due.tone)));
     row->addLayout(far, 2);
     setAccessibleName(learner + QStringLiteral(", ") + aboutPatient(card));
-    setAccessibleDescription(progress + QStringLiteral(". ") + due.words);
+    QStringList told{progress, pack, due.words};
+    told.removeAll(QString());
+    setAccessibleDescription(told.join(QStringLiteral(". ")));
     for (QWidget* inner : findChildren<QWidget*>())
         inner->setAttribute(Qt::WA_TransparentForMouseEvents);
 }

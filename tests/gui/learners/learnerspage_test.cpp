@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From the list of learners to a person and back to the ledger.
 #include <QAbstractButton>
+#include <QLabel>
 #include <QLineEdit>
 #include <QtTest/QTest>
 
@@ -105,7 +106,13 @@ TEST_F(LearnersPageTest, OfSeveralPacksOneIsChosenByKeys) {
     open.visit = base::VisitId::random();
     ASSERT_TRUE(m_desk->handle(open).ok());
     ASSERT_TRUE(m_desk->say(practice::StopVisit{}).ok());
-    press(("card." + card.learner.text()).c_str());
+    m_window->go(ui::Place::Learners);
+    const std::string name = "card." + card.learner.text();
+    QStringList told;
+    for (const auto* label : find(name.c_str())->findChildren<QLabel*>()) told << label->text();
+    EXPECT_TRUE(told.contains(QStringLiteral("Clean hands"))) << "of which pack the figures are";
+    EXPECT_TRUE(find(name.c_str())->accessibleDescription().contains(QLatin1String("Clean hands")));
+    press(name.c_str());
     EXPECT_EQ(m_desk->packFor(card.learner)->digest, weekly->digest);
     auto* chosen = find(("packInView." + weekly->digest).c_str());
     chosen->setFocus();
