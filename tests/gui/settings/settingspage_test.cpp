@@ -10,6 +10,7 @@
 
 #include "gui/main/shell_fixture.h"
 #include "look.h"
+#include "parts/field.h"
 #include "visit/visitpage.h"
 
 namespace {
