@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "learners/reasonpage.h"
 
-#include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "parts/choice.h"
 #include "parts/field.h"
 #include "parts/parts.h"
+#include "pieces/visitwords.h"
 #include "render/words.h"
 #include "text/reasontext.h"
 
@@ -54,8 +54,7 @@ void ReasonPage::begin(const record::Card& card) {
     m_card = card;
     errors()->clear();
     m_whose->setText(tr("%1, born %2, number %3")
-                         .arg(render::plain(card.patientName),
-                              render::dateWords(card.born, QLocale()),
+                         .arg(render::plain(card.patientName), bornWords(card.born),
                               render::isolated(render::plain(card.number))));
     m_why->clearChoice();
     m_words->setWords({});
