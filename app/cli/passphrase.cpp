@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/passphrase.h"
 
+#include <poll.h>
 #include <termios.h>
 #include <unistd.h>
 
@@ -68,6 +69,7 @@ class QuietTerminal {
         quietMeanwhile = shownBefore;
         quietMeanwhile.c_lflag &= ~static_cast<tcflag_t>(ECHO);
         quietMeanwhile.c_lflag |= ICANON;
+        holdStops();
         for (std::size_t i = 0; i < signals.size(); ++i) handle(signals[i], m_former[i]);
         ::tcsetattr(input, TCSAFLUSH, &quietMeanwhile);
         ask();
@@ -79,17 +81,30 @@ class QuietTerminal {
         ::tcsetattr(quietInput, TCSANOW, &shownBefore);
         for (std::size_t i = 0; i < signals.size(); ++i)
             ::sigaction(signals[i], &m_former[i], nullptr);
+        ::sigprocmask(SIG_SETMASK, &m_unheld, nullptr);
         quietInput = -1;
         m_err << '\n';
     }
-    /// After a call that a signal broke off.
-    void askAgain() {
-        if (wasStopped == 0) return;
-        wasStopped = 0;
-        ask();
+    /// Until there is something to read. Whoever stopped meanwhile is asked again.
+    void waitForInput(int input) {
+        pollfd wanted{input, POLLIN, 0};
+        const sigset_t* const mask = quietInput < 0 ? nullptr : &m_unheld;
+        while (::ppoll(&wanted, 1, nullptr, mask) < 0 && errno == EINTR) {
+            if (wasStopped == 0) continue;
+            wasStopped = 0;
+            ask();
+        }
     }
 
   private:
+    /// A stop is taken in waitForInput() alone: between the prompt and the reading nothing would
+    /// tell that it has to be asked again.
+    void holdStops() {
+        sigset_t stop;
+        ::sigemptyset(&stop);
+        ::sigaddset(&stop, SIGTSTP);
+        ::sigprocmask(SIG_BLOCK, &stop, &m_unheld);
+    }
     void ask() { m_err << m_prompt << ": " << std::flush; }
     /// A signal that whoever started the program left out stays left out.
     static void handle(int signal, struct sigaction& former) {
@@ -102,6 +117,7 @@ class QuietTerminal {
     const std::string m_prompt;
     std::ostream& m_err;
     std::array<struct sigaction, signals.size()> m_former{};
+    sigset_t m_unheld{};
 };
 
 }  // namespace
@@ -114,11 +130,9 @@ base::Result<seal::Secret> askSecret(const std::string& prompt, int input, std::
     std::size_t size = 0;
     for (;;) {
         if (size == longestSecret) return Error{Code::TextBad};
+        quiet.waitForInput(input);
         const auto got = ::read(input, line.data() + size, 1);
-        if (got < 0 && errno == EINTR) {
-            quiet.askAgain();
-            continue;
-        }
+        if (got < 0 && errno == EINTR) continue;
         if (got < 0) return Error{Code::FileUnreadable, {"the input", std::strerror(errno)}};
         if (got == 0 || line.data()[size] == '\n') break;
         ++size;

@@ -12,14 +12,29 @@
 #include <csignal>
 #include <sstream>
 #include <thread>
+#include <utility>
 
 #include "cli/passphrase.h"
 
 namespace app {
 
+/// What the program writes; where it is to, somebody stops it as it has just asked.
+class Words : public std::stringbuf {
+  public:
+    explicit Words(bool stops) : m_stops(stops) {}
+
+  private:
+    int sync() override {
+        if (std::exchange(m_stops, false)) std::raise(SIGTSTP);
+        return std::stringbuf::sync();
+    }
+    bool m_stops;
+};
+
 /// A terminal with a program that asks at it, in a session of its own as under a shell.
 class AskedAtTerminal : public testing::Test {
   protected:
+    bool m_stopsWhileItAsks = false;
     int m_person = -1, m_program = -1;
     pid_t m_shell = -1;
     int m_told = -1;  ///< how the program ended or stopped, as waitpid() says
@@ -87,10 +102,12 @@ class AskedAtTerminal : public testing::Test {
     [[noreturn]] void ask() const {
         ::setpgid(0, 0);
         ::tcsetpgrp(m_program, ::getpid());
-        std::signal(SIGTTOU, SIG_DFL);
-        std::ostringstream err;
+        // Whoever started the tests may have left these out.
+        for (const int key : {SIGTTOU, SIGINT, SIGQUIT, SIGTSTP}) std::signal(key, SIG_DFL);
+        Words words(m_stopsWhileItAsks);
+        std::ostream err(&words);
         const auto got = askSecret("Passphrase", m_program, err);
-        const std::string asked = err.str();
+        const std::string asked = words.str();
         int times = 0;
         for (auto at = asked.find("Passphrase"); at != asked.npos; ++times)
             at = asked.find("Passphrase", at + 1);
@@ -98,11 +115,18 @@ class AskedAtTerminal : public testing::Test {
     }
 
   protected:
+    void letGoOn() const { ASSERT_EQ(::write(m_goOn[1], "g", 1), 1); }
+
     int m_goOn[2] = {-1, -1};
     AskedAtTerminal() { EXPECT_EQ(::pipe(m_goOn), 0); }
     ~AskedAtTerminal() override {
         for (const int end : m_goOn) ::close(end);
     }
+};
+
+class StoppedAsItAsks : public AskedAtTerminal {
+  protected:
+    StoppedAsItAsks() { m_stopsWhileItAsks = true; }
 };
 
 namespace {
@@ -139,7 +163,7 @@ TEST_F(AskedAtTerminal, ShowsWhatIsTypedWhileItIsStoppedAndNothingAfterwards) {
     const int stopped = nextStatus();
     ASSERT_TRUE(WIFSTOPPED(stopped)) << stopped;
     EXPECT_TRUE(shows()) << "the shell's own line";
-    ASSERT_EQ(::write(m_goOn[1], "g", 1), 1);
+    letGoOn();
     waitUntilAsked();
     press("herons\n");
     const int ended = nextStatus();
@@ -147,6 +171,18 @@ TEST_F(AskedAtTerminal, ShowsWhatIsTypedWhileItIsStoppedAndNothingAfterwards) {
     EXPECT_EQ(WEXITSTATUS(ended), 2)
         << "it asks again, and what was typed before it stopped is not part of the answer";
     EXPECT_TRUE(shows());
+}
+
+TEST_F(StoppedAsItAsks, AsksAgain) {
+    const int stopped = nextStatus();
+    ASSERT_TRUE(WIFSTOPPED(stopped)) << stopped;
+    EXPECT_TRUE(shows()) << "the shell's own line";
+    letGoOn();
+    waitUntilAsked();
+    press("herons\n");
+    const int ended = nextStatus();
+    ASSERT_TRUE(WIFEXITED(ended)) << ended;
+    EXPECT_EQ(WEXITSTATUS(ended), 2) << "the first question was above the shell's line";
 }
 
 TEST(AskSecret, AnInputThatCantBeReadIsNoEmptyLine) {
