@@ -21,13 +21,16 @@ constexpr std::size_t saltBytes = 32;
 struct Form {
     std::string_view mark;
     std::size_t saltBytes;
+    bool isBound;  ///< the mark is part of what the seal is over: it opens under no other one
 };
-constexpr Form presentForm{"\x01sealed-blob-2\n", saltBytes};
-constexpr Form formerForm{"\x01sealed-blob-1\n", 0};
+constexpr Form presentForm{"\x01sealed-blob-3\n", saltBytes, true};
+constexpr Form formerForms[]{{"\x01sealed-blob-2\n", saltBytes, false},
+                             {"\x01sealed-blob-1\n", 0, false}};
 
 const Form* formOf(std::string_view stored) {
-    for (const Form* form : {&presentForm, &formerForm})
-        if (stored.starts_with(form->mark)) return form;
+    if (stored.starts_with(presentForm.mark)) return &presentForm;
+    for (const Form& form : formerForms)
+        if (stored.starts_with(form.mark)) return &form;
     return nullptr;
 }
 
@@ -39,12 +42,15 @@ std::optional<base::PatientId> subjectOf(const json& row) {
     return read ? std::optional(*read) : std::nullopt;
 }
 
-Binding bindingOf(const std::string& digest, const base::PatientId& subject) {
+/// `digest` and `subject` have to outlive it.
+Binding bindingOf(const Form& form, const std::string& digest, const base::PatientId& subject) {
     const auto text = [&](const Closed& closed) {
-        return *jcs({{"alg", closed.alg},
-                     {"blob", digest},
-                     {"key", closed.key},
-                     {"subject", subject.text()}});
+        json bound{{"alg", closed.alg},
+                   {"blob", digest},
+                   {"key", closed.key},
+                   {"subject", subject.text()}};
+        if (form.isBound) bound["mark"] = form.mark;
+        return *jcs(bound);
     };
     return {subject, text};
 }
@@ -84,7 +90,7 @@ base::Result<KeptBlob> keptBlob(Codec& codec, const std::string& bytes,
     if (!subject || !codec.seals()) return KeptBlob{toHex(sha256(bytes)), bytes};
     const std::string salted = newSalt() + bytes;
     const std::string digest = toHex(sha256(salted));
-    const auto closed = codec.close(bindingOf(digest, *subject), salted);
+    const auto closed = codec.close(bindingOf(presentForm, digest, *subject), salted);
     if (!closed) return closed.error();
     const auto row = jcs({{"alg", closed->alg},
                           {"body", toBase64Url(closed->body)},
@@ -103,7 +109,7 @@ base::Result<std::optional<std::string>> openedBlob(Codec& codec, const std::str
     const auto closed = row.is_object() ? readClosed(row) : std::nullopt;
     const auto subject = row.is_object() ? subjectOf(row) : std::nullopt;
     if (!closed || !subject) return Error{Code::StoreBlobWrong, {digest}};
-    auto bytes = codec.open(bindingOf(digest, *subject), *closed);
+    auto bytes = codec.open(bindingOf(*form, digest, *subject), *closed);
     if (!bytes || !*bytes) return bytes;
     auto salted = checked(digest, std::move(**bytes));
     if (!salted) return salted;
