@@ -18,8 +18,10 @@ class Stopping {
         m_looked = looked;
         return m_mayGoOn = m_mayGoOn && m_goOn(looked);
     }
+    /// Of something that does not get further by entries.
+    bool goOnAsBefore() { return goOn(m_looked); }
     /// Asks only now and then, while something is read of which nothing else is told.
-    bool goOnOpening() { return ++m_opened % askEach == 0 ? goOn(m_looked) : m_mayGoOn; }
+    bool goOnOpening() { return ++m_opened % askEach == 0 ? goOnAsBefore() : m_mayGoOn; }
     bool isStopped() const { return !m_mayGoOn; }
 
   private:

@@ -29,19 +29,21 @@ base::Outcome checkDerived(store::SqlLedger& ledger, proof::Report& report) {
 struct Beside {
     std::string path;
     store::OpenMode mode = store::OpenMode::Real;
+    store::Access access = store::Access::Beside;
     std::shared_ptr<const seal::Keyring> ring;
     std::vector<proof::KnownHead> heads;
 };
 
 /// On whatever thread it is called on.
 base::Result<proof::Report> verifyBeside(const Beside& asked, const ui::Auditor::GoOn& goOn) {
-    const auto ledger = store::SqlLedger::openToRead(asked.path, asked.mode);
+    const auto ledger = store::SqlLedger::openToRead(asked.path, asked.mode, asked.access);
     if (!ledger) return ledger.error();
     const auto stop = std::make_shared<Stopping>(goOn);
     const auto codec = asked.ring
                            ? std::make_shared<seal::SealingCodec>(asked.ring, (*ledger)->keyShelf())
                            : ledger::plainCodec();
     (*ledger)->use(std::make_shared<StoppableCodec>(codec, stop));
+    (*ledger)->database().stopWhen([stop] { return !stop->goOnAsBefore(); });
     auto report = verifyOpen(**ledger, asked.ring, asked.heads,
                              {.goOn = [stop](std::uint64_t looked) { return stop->goOn(looked); }});
     // Whatever was half done then is no fault of the record.
@@ -71,7 +73,8 @@ base::Result<ui::Auditor::Run> RecordAuditor::begin(const std::string& paper) {
     if (!heads) return heads.error();
     const auto mode = store::kindOf(m_ledger.database());
     if (!mode) return mode.error();
-    const Beside beside{m_ledger.database().path(), *mode, m_gate.keyring(), *heads};
+    const auto access = m_ledger.isReadOnly() ? store::Access::ReadOnly : store::Access::Beside;
+    const Beside beside{m_ledger.database().path(), *mode, access, m_gate.keyring(), *heads};
     return Run([beside](const GoOn& goOn) { return verifyBeside(beside, goOn); });
 }
 

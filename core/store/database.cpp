@@ -31,6 +31,8 @@ Error errorOf(int extended) {
             return Error{Code::StoreBusy};
         case SQLITE_CONSTRAINT:
             return Error{Code::Internal, {"a rule of the record's file"}};
+        case SQLITE_INTERRUPT:
+            return Error{Code::VerifyStopped};
         case SQLITE_CORRUPT:
         case SQLITE_NOTADB:
             return Error{Code::StoreCutShort, {std::to_string(extended)}};
@@ -57,10 +59,13 @@ QString nextConnection() {
 /// Without a writable folder SQLite can't make the shared memory of its write-ahead log; when the
 /// log is empty the file can be read as one that nobody changes. Where it could be changed it is
 /// never read so: another copy may begin to write at any moment.
-QString readOnlyUri(const std::string& path) {
+QString readOnlyUri(const std::string& path, Access access) {
     QUrl url = QUrl::fromLocalFile(QString::fromStdString(path));
-    const auto state = inspect(path);
-    const bool isFixed = state && *state == FileState::Readable && !hasJournal(path);
+    const auto isUnchanging = [&path] {
+        const auto state = inspect(path);
+        return state && *state == FileState::Readable && !hasJournal(path);
+    };
+    const bool isFixed = access != Access::Beside && isUnchanging();
     url.setQuery(isFixed ? QStringLiteral("immutable=1") : QStringLiteral("mode=ro"));
     return url.toString(QUrl::FullyEncoded);
 }
@@ -89,8 +94,8 @@ base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, 
     std::unique_ptr<Database> database(new Database(path, access, name));
     QSqlDatabase connection = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name);
     QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(usualWaitMs);
-    if (access == Access::ReadOnly) {
-        connection.setDatabaseName(readOnlyUri(path));
+    if (access != Access::ReadWrite) {
+        connection.setDatabaseName(readOnlyUri(path, access));
         options += QStringLiteral(";QSQLITE_OPEN_URI;QSQLITE_OPEN_READONLY");
     } else {
         connection.setDatabaseName(QString::fromStdString(path));
@@ -209,6 +214,16 @@ base::Outcome Database::runOnce(const QString& sql) {
     QSqlQuery query(QSqlDatabase::database(m_connection, false));
     if (!query.exec(sql)) return errorOf(query.lastError());
     return base::Done{};
+}
+
+void Database::stopWhen(std::function<bool()> isStopped) {
+    constexpr int instructions = 200'000;  // of SQLite's machine: some 10 ms
+    m_isStopped = std::move(isStopped);
+    const auto ask = [](void* asked) -> int {
+        return (*static_cast<std::function<bool()>*>(asked))() ? 1 : 0;
+    };
+    if (sqlite3* const handle = handleOf(m_connection); handle != nullptr)
+        sqlite3_progress_handler(handle, instructions, ask, &m_isStopped);
 }
 
 base::Outcome Database::waitForOthers(int milliseconds) {

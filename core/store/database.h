@@ -18,7 +18,14 @@ struct sqlite3_stmt;
 
 namespace store {
 
-enum class Access { ReadWrite, ReadOnly };
+enum class Access {
+    ReadWrite,
+    ReadOnly,
+    /// To read, in a process that has the file open to write. SQLite's own descriptors only:
+    /// closing any other one of the file would drop the writer's POSIX locks (fcntl(2), "Record
+    /// locks").
+    Beside,
+};
 
 inline constexpr int usualWaitMs = 2000;
 
@@ -62,6 +69,8 @@ class Database {
     base::Result<QVariant> value(const char* sql, const Values& values = {});
     /// How many milliseconds a statement waits for a lock of another program.
     base::Outcome waitForOthers(int milliseconds);
+    /// Asks now and then while a statement runs; once it is to stop, it ends with VerifyStopped.
+    void stopWhen(std::function<bool()> isStopped);
     /// Runs one statement of a text that is used once.
     base::Outcome runOnce(const QString& sql);
 
@@ -80,6 +89,7 @@ class Database {
     Access m_access;
     QString m_connection;
     std::map<std::string, QSqlQuery> m_statements;
+    std::function<bool()> m_isStopped;
 };
 
 }  // namespace store

@@ -79,15 +79,17 @@ base::Outcome IndexCheck::lookAtSubjects(Database& database) {
     auto wanted = m_subjects.cbegin();
     const auto visit = [&](const RowView& row) {
         const std::string_view patient = row.text(0);
-        const auto seq = static_cast<std::uint64_t>(row.number(1));
-        if (!isPlace(row.number(1))) m_straySubjects.push_back(seq);
+        const std::int64_t seq = row.number(1);  // a stray one may be negative
+        if (!isPlace(seq)) m_straySubjects.push_back(static_cast<std::uint64_t>(seq));
+        const auto placeOf = [](const Row& one) {
+            return std::pair(one.key.text(), static_cast<std::int64_t>(one.seq));
+        };
         const auto isBefore = [&](const Row& one) {
-            return std::pair(one.key.text(), one.seq) < std::pair(patient, seq);
+            return placeOf(one) < std::pair(patient, seq);
         };
         for (; wanted != m_subjects.cend() && isBefore(*wanted); ++wanted)
             m_missing.push_back(wanted->seq);
-        if (wanted != m_subjects.cend() && wanted->key.text() == patient && wanted->seq == seq)
-            ++wanted;
+        if (wanted != m_subjects.cend() && placeOf(*wanted) == std::pair(patient, seq)) ++wanted;
         return true;
     };
     const auto read =

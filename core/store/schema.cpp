@@ -78,7 +78,7 @@ base::Result<SchemaOutcome> bringUpToDate(Database& database,
     if (*found > newest)
         return Error{Code::StoreNewer, {std::to_string(*found), std::to_string(newest)}};
     if (*found == newest) return SchemaOutcome::Current;
-    if (database.access() == Access::ReadOnly) return Error{Code::StoreNeedsUpgrade};
+    if (database.access() != Access::ReadWrite) return Error{Code::StoreNeedsUpgrade};
     if (*found > 0)
         if (const auto copied = takeCopy(database, *found); !copied) return copied.error();
     for (int version = *found + 1; version <= newest; ++version)

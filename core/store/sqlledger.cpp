@@ -98,17 +98,20 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToWrite(const std::strin
 }
 
 base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToRead(const std::string& path,
-                                                               OpenMode mode) {
-    auto database = openDatabaseToRead(path);
+                                                               OpenMode mode, Access access) {
+    auto database = readable(path, access);
     if (!database) return database.error();
     return load(std::nullopt, std::move(*database), mode, Edge::Verify);
 }
 
-base::Result<std::unique_ptr<Database>> SqlLedger::openDatabaseToRead(const std::string& path) {
-    const auto state = inspect(path);
-    if (!state) return state.error();
-    if (*state == FileState::Missing) return Error{Code::StoreMissing, {path}};
-    auto database = Database::open(path, Access::ReadOnly);
+base::Result<std::unique_ptr<Database>> SqlLedger::readable(const std::string& path,
+                                                            Access access) {
+    if (access != Access::Beside) {
+        const auto state = inspect(path);
+        if (!state) return state.error();
+        if (*state == FileState::Missing) return Error{Code::StoreMissing, {path}};
+    }
+    auto database = Database::open(path, access);
     if (!database) return database.error();
     if (const auto ready = bringUpToDate(**database, builtInSteps()); !ready) return ready.error();
     return database;

@@ -37,10 +37,11 @@ class SqlLedger : public ledger::Ledger {
     /// StoreDamaged, and of a new one those of `fill`.
     static base::Result<std::unique_ptr<SqlLedger>> open(const std::string& path, OpenMode mode,
                                                          const FillNew& fill = {});
-    /// Opens to read beside a copy that writes. head() is that of the moment of opening, or of
-    /// the last moment().
+    /// Opens to read beside a copy that writes; `access` is Beside where this very process writes.
+    /// head() is that of the moment of opening, or of the last moment().
     static base::Result<std::unique_ptr<SqlLedger>> openToRead(const std::string& path,
-                                                               OpenMode mode);
+                                                               OpenMode mode,
+                                                               Access access = Access::ReadOnly);
     /// Opens after making the index and the right edge from the entries again; for a record whose
     /// open() says StoreEdgeWrong. Cards and the open visit are left to rebuild().
     static base::Result<std::unique_ptr<SqlLedger>> openToRebuild(const std::string& path,
@@ -55,7 +56,7 @@ class SqlLedger : public ledger::Ledger {
     /// head() is that of this moment. Errors: as open() says of the end of the record.
     base::Result<Snapshot> moment();
 
-    bool isReadOnly() const { return m_database->access() == Access::ReadOnly; }
+    bool isReadOnly() const { return m_database->access() != Access::ReadWrite; }
 
     const base::LedgerId& id() const override { return m_lineage.id(); }
     ledger::Head head() const override { return m_tail.head(); }
@@ -93,8 +94,7 @@ class SqlLedger : public ledger::Ledger {
     /// Whether cards, search keys, open visit and fold version are exactly these. Errors:
     /// SealKeyMissing.
     base::Result<bool> areDerived(const ledger::Derived& all) const;
-    /// All derived rows as text; equal texts, equal rows. Of what is sealed and can't be opened
-    /// only that.
+    /// All derived rows as text; equal texts, equal rows. Of what can't be opened only that.
     base::Result<std::string> derivedRows() const;
 
     /// The connection, for tests that go behind the ledger's back.
@@ -102,7 +102,7 @@ class SqlLedger : public ledger::Ledger {
 
   private:
     enum class Edge { Verify, Rebuild };
-    static base::Result<std::unique_ptr<Database>> openDatabaseToRead(const std::string& path);
+    static base::Result<std::unique_ptr<Database>> readable(const std::string& path, Access access);
     static base::Result<std::unique_ptr<SqlLedger>> load(std::optional<FileLock> lock,
                                                          std::unique_ptr<Database> database,
                                                          OpenMode mode, Edge edge);

@@ -198,7 +198,7 @@ base::Result<CheckReport> SqlLedger::check(const std::vector<proof::KnownHead>& 
 
 base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode mode,
                                                const std::vector<proof::KnownHead>& heads) {
-    const auto database = openDatabaseToRead(path);
+    const auto database = readable(path, Access::ReadOnly);
     if (!database) return database.error();
     const auto lineage = identify(**database, mode);
     if (!lineage) return lineage.error();

@@ -5,7 +5,7 @@
 namespace store {
 
 base::Result<Transaction> Transaction::begin(Database& database) {
-    if (database.access() == Access::ReadOnly) return base::Error{base::Code::StoreReadOnly};
+    if (database.access() != Access::ReadWrite) return base::Error{base::Code::StoreReadOnly};
     if (const auto begun = database.run("BEGIN IMMEDIATE"); !begun) return begun.error();
     return Transaction(database);
 }

@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A record that is read while another connection writes to it.
+#include <fcntl.h>
 #include <gtest/gtest.h>
 #include <sqlite3.h>
+#include <unistd.h>
 
 #include <cstring>
 
@@ -73,6 +75,34 @@ TEST_F(BeforeStatement, AMomentHasTheHeadOfThenAndNothingLater) {
         EXPECT_EQ(reader->readFrom(0, 9)->size(), 2U);
     }
     EXPECT_EQ(reader->readFrom(0, 9)->size(), 3U);
+}
+
+/// Whether some other open file description, of this process too, holds a lock on the file.
+/// fcntl(2), "Open file description locks": they conflict with traditional record locks.
+bool isLocked(const std::string& path) {
+    const int file = ::open(path.c_str(), O_RDWR);
+    struct flock asked {};
+    asked.l_type = F_WRLCK;
+    asked.l_whence = SEEK_SET;
+    EXPECT_EQ(::fcntl(file, F_OFD_GETLK, &asked), 0);
+    const bool is = asked.l_type != F_UNLCK;
+    // Closing it would drop the very lock that was looked for.
+    return is;
+}
+
+TEST(BesideAWriter, ItsLockOutlivesWhoReadsBesideIt) {
+    const support::RecordFolder folder;
+    const auto writer = folder.open();
+    ASSERT_TRUE(writer->append({draftSaying("a")}, instantAt(1), {}).ok());
+    ASSERT_TRUE(isLocked(folder.path())) << "a connection to a write-ahead log keeps its lock";
+    for (int i = 0; i < 2; ++i) {
+        const auto reader =
+            SqlLedger::openToRead(folder.path(), OpenMode::Demonstration, Access::Beside);
+        ASSERT_TRUE(reader.ok()) << base::english(reader.error());
+        EXPECT_TRUE((*reader)->isReadOnly());
+        EXPECT_EQ((*reader)->head(), writer->head());
+    }
+    EXPECT_TRUE(isLocked(folder.path()));
 }
 
 }  // namespace

@@ -176,6 +176,10 @@ TEST(RecordCheck, NamesAnIndexThatLeadsElsewhere) {
               std::vector{Kind::Index});
     EXPECT_EQ(damagesAfter(QStringLiteral("INSERT INTO subject (patient, seq) VALUES ('', 50)")),
               std::vector{Kind::Index});
+    EXPECT_EQ(damagesAfter(QStringLiteral("INSERT INTO subject (patient, seq)"
+                                          " SELECT DISTINCT patient, -1 FROM subject LIMIT 1")),
+              std::vector{Kind::Index})
+        << "no entry is missing for a row before all others";
 }
 
 TEST(RecordCheck, ClosedEntriesHaveToHaveACommand) {
