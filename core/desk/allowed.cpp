@@ -51,6 +51,9 @@ class Guard {
     Outcome may(const record::AskAllergies&) const { return recordOpen(); }
     Outcome may(const record::AddLine& said) const {
         if (!m_view.record) return Error{Code::PatientUnknown};
+        // What later readings are held against.
+        if (record::hasLengthOutside(said.kind) != said.outsideMm.has_value())
+            return Error{Code::MeasureOdd};
         const int outside = said.outsideMm.value_or(0);
         if (outside < 0 || outside > 999) return Error{Code::MeasureOdd};
         if (said.lastChange)
@@ -226,7 +229,8 @@ class Guard {
     Outcome mayCertify(const base::LearnerId& learner) const {
         std::set<std::string> newer;
         for (const procedure::TaughtPtr& taught : packsTaught(*m_view.record, learner)) {
-            if (!newer.insert(taught->pack.id).second) continue;  // a later version counts
+            // Of two versions of one pack the later one that was taught counts, signed or not.
+            if (!newer.insert(taught->pack.id).second) continue;
             const auto ready = readiness::assess(*m_view.record, learner, *taught, m_now);
             if (ready.ready && ready.allSigned()) return Done{};
         }

@@ -47,6 +47,10 @@ struct AskAllergies {
     }
 };
 
+/// Whether a line of this kind has a part outside of the skin, whose length can be measured. All
+/// of a port lies under it (common practice, no source).
+inline bool hasLengthOutside(const std::string& kind) { return kind != "port"; }
+
 struct AddLine {
     static constexpr const char* type = "line-added";
     static constexpr int version = 2;  ///< 1 had a length outside of every line
@@ -54,7 +58,7 @@ struct AddLine {
     std::string kind;  ///< word of shared/codes
     Arm arm = Arm::Right;
     std::string inserted;
-    std::optional<int> outsideMm;  ///< at insertion, millimetres; none where all is under the skin
+    std::optional<int> outsideMm;  ///< at insertion, millimetres, see hasLengthOutside()
     std::optional<int> marks;      ///< marks in view at insertion
     std::optional<int> girthMm;    ///< arm girth at insertion, millimetres
     std::optional<int> lumens;

@@ -55,7 +55,7 @@ void LineForm::sayMissing() {
 
 /// Of a line that lies under the skin nothing is outside to be measured, and nothing is asked.
 void LineForm::followKind() {
-    const bool isOutside = hasLengthOutside(m_kind->word().toStdString());
+    const bool isOutside = record::hasLengthOutside(m_kind->word().toStdString());
     for (NumberField* field : {m_outside, m_marks}) field->setVisible(isOutside);
 }
 

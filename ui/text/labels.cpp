@@ -65,13 +65,6 @@ QString labelOf(CodeList list, const std::string& word) {
     return shown(word);
 }
 
-bool hasLengthOutside(const std::string& line) {
-    for (const auto& word : wordsIn(CodeList::Line))
-        if (word[QLatin1String("id")].toString().toStdString() == line)
-            return word[QLatin1String("outside")].toBool(true);
-    return true;
-}
-
 std::vector<Option> languageOptions() {
     return {{QStringLiteral("en"), QStringLiteral("English")},
             {QStringLiteral("es"), QStringLiteral("Español")},

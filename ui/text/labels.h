@@ -17,8 +17,6 @@ enum class CodeList { Relationship, Barrier, Allergen, Line, Dressing, Securemen
 std::vector<Option> optionsOf(CodeList list);
 /// The label of one word; the word itself where the list does not have it.
 QString labelOf(CodeList list, const std::string& word);
-/// Whether a line of this kind has a part outside of the skin that can be measured.
-bool hasLengthOutside(const std::string& line);
 /// Languages a learner can be taught in: tag and name.
 std::vector<Option> languageOptions();
 inline QString shown(const std::string& text) { return QString::fromStdString(text); }

@@ -102,6 +102,11 @@ TEST_F(Refusals, Lines) {
     expect(Code::MeasureOdd, line);
     line.outsideMm = 1000;
     expect(Code::MeasureOdd, line);
+    line.outsideMm.reset();
+    expect(Code::MeasureOdd, line);
+    line = good;
+    line.kind = "port";
+    expect(Code::MeasureOdd, line);
     line = good;
     line.inserted = "2026-11-25";
     expect(Code::DateInFuture, line);

@@ -46,11 +46,7 @@ TEST(Codes, EveryListHasItsShape) {
         EXPECT_FALSE(json.at("title").at("en").get<std::string>().empty());
         std::set<std::string> seen;
         for (const auto& word : json.at("words")) {
-            // Of a line: whether any of it is outside, to be measured.
-            const bool tellsOutside = word.contains("outside");
-            EXPECT_EQ(word.size(), tellsOutside ? 3U : 2U);
-            EXPECT_TRUE(!tellsOutside ||
-                        (path.stem() == "line" && word.at("outside").is_boolean()));
+            EXPECT_EQ(word.size(), 2U);
             const auto id = word.at("id").get<std::string>();
             EXPECT_TRUE(std::regex_match(id, slug)) << id;
             EXPECT_TRUE(seen.insert(id).second) << id;

@@ -157,8 +157,11 @@ TEST(VisitAccess, ANameOf300LettersLeavesEverythingInItsPlace) {
     ward.must(
         record::AddPatient{.name = name, .born = "1961-05-03", .number = "N-9", .language = "en"});
     ward.must(record::AskAllergies{});
-    ward.must(record::AddLine{
-        .line = line, .kind = "picc", .inserted = "2026-11-10", .dressing = "transparent"});
+    ward.must(record::AddLine{.line = line,
+                              .kind = "picc",
+                              .inserted = "2026-11-10",
+                              .outsideMm = 30,
+                              .dressing = "transparent"});
     ward.must(record::AddLearner{
         .learner = learner, .name = name, .relationship = "spouse", .language = "en"});
     ward.must(record::AskConsent{
