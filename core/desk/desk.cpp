@@ -93,9 +93,21 @@ base::Result<Reply> Desk::handle(const Command& command) {
     auto known = m_ledger.find(command.id);
     if (!known) return known.error();
     if (*known) return Reply{command.id, (*known)->seq, true, m_ledger.head()};
-    if (command.patient && (!m_view.record || m_view.record->id != *command.patient))
-        if (auto opened = readFor(*command.patient); !opened) return opened.error();
+    const bool isOfAnother =
+        command.patient && (!m_view.record || m_view.record->id != *command.patient);
+    if (!isOfAnother) return take(command);
 
+    // Whoever is refused sees no record that they did not open.
+    const auto before = std::tuple(m_view.record, m_view.learner, m_view.pack);
+    if (auto opened = readFor(*command.patient); !opened) return opened.error();
+    auto reply = take(command);
+    if (reply) return reply;
+    std::tie(m_view.record, m_view.learner, m_view.pack) = before;
+    Q_EMIT changed();
+    return reply;
+}
+
+base::Result<Reply> Desk::take(const Command& command) {
     const base::Instant now = m_clock.now();
     Command kept = command;
     auto payload = cleaned(command.payload);

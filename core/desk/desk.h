@@ -85,6 +85,7 @@ class Desk : public QObject {
     Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward,
          gate::Gate* gate);
     base::Outcome isHere(const Command& command) const;
+    base::Result<Reply> take(const Command& command);
     base::Outcome allIsErased() const;
     base::Outcome sign(ledger::Draft& draft, const record::Payload& payload);
     RecordView viewFor(const Command& command) const;

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Whose record is in view.
+#include "base/text.h"
 #include "desk/bounds.h"
 #include "desk/desk.h"
 #include "record/derivation.h"
@@ -52,7 +53,7 @@ Outcome Desk::sayWhy(const base::PatientId& patient, const std::string& reason) 
     const auto clean = cleaned(record::NoteUse{record::Use::BreakGlass, patient, {}, reason});
     if (!clean) return clean.error();
     const auto& said = std::get<record::NoteUse>(*clean);
-    if (said.reason.find_first_not_of(' ') == std::string::npos) return Error{Code::ReasonWanted};
+    if (base::isBlank(said.reason)) return Error{Code::ReasonWanted};
     static_cast<void>(m_gate->note(said).ok());
     return Done{};
 }

@@ -93,7 +93,7 @@ TEST_F(LoggedDesk, DrawsNoCardOfItsOwn) {
 TEST_F(LoggedDesk, WhoHasNoPartInARecordSaysWhyOnceASignIn) {
     asTam();
     EXPECT_EQ(m_desk->openRecord(m_patient, std::nullopt).error().code, Code::ReasonWanted);
-    EXPECT_EQ(m_desk->openRecord(m_patient, {}, "  ").error().code, Code::ReasonWanted);
+    EXPECT_EQ(m_desk->openRecord(m_patient, {}, " - ").error().code, Code::ReasonWanted);
     EXPECT_FALSE(m_desk->view().record);
     EXPECT_EQ(uses().front(), Use::SignedIn) << "nothing was opened";
     ASSERT_TRUE(m_desk->openRecord(m_patient, {}, "emergency").ok());
@@ -147,6 +147,15 @@ TEST_F(LoggedDesk, WhoWritesWithoutReadingIsNotHeldUp) {
     ASSERT_TRUE(m_desk->handle(said).ok());
     EXPECT_EQ(uses()[0], Use::Opened);
     EXPECT_EQ(uses()[1], Use::SignedIn);
+}
+
+TEST_F(LoggedDesk, WhatIsRefusedLeavesNoRecordOpen) {
+    asTam();
+    auto said = m_desk->command(record::AddAddendum{.to = base::CommandId::random(), .text = " "});
+    said.patient = m_patient;
+    EXPECT_EQ(m_desk->handle(said).error().code, Code::TextMissing);
+    EXPECT_FALSE(m_desk->view().record);
+    EXPECT_FALSE(m_desk->view().learner);
 }
 
 TEST_F(LoggedDesk, NobodyIsAskedBesideAVisitThatRunsNorOnceItWasHandedOver) {
