@@ -90,6 +90,8 @@ LearnerCard::LearnerCard(const record::Card& card, const base::Instant& now) {
 
 QSize LearnerCard::sizeHint() const { return layout()->sizeHint(); }
 
+QSize LearnerCard::minimumSizeHint() const { return layout()->totalMinimumSize(); }
+
 int LearnerCard::heightForWidth(int width) const {
     return layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width)
                                          : layout()->totalSizeHint().height();

@@ -16,6 +16,8 @@ class LearnerCard : public QPushButton {
   public:
     LearnerCard(const record::Card& card, const base::Instant& now);
     QSize sizeHint() const override;
+    /// A button is never narrower than its hint; this one wraps its words instead.
+    QSize minimumSizeHint() const override;
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
 };

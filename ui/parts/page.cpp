@@ -9,11 +9,30 @@
 #include <QScrollBar>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <map>
 
 #include "parts/parts.h"
 
 namespace ui {
+namespace {
+
+/// From the top down, as high as what is in it needs. The alignment of a layout goes by its size
+/// hint instead, which knows no width: large words that wrap would be cut.
+class TopColumn : public QVBoxLayout {
+  public:
+    using QVBoxLayout::QVBoxLayout;
+    void setGeometry(const QRect& given) override {
+        const int needed =
+            hasHeightForWidth() ? heightForWidth(given.width()) : sizeHint().height();
+        const bool fills = (expandingDirections() & Qt::Vertical) != 0;
+        QRect place = given;
+        if (!fills) place.setHeight(std::min(given.height(), needed));
+        QVBoxLayout::setGeometry(place);
+    }
+};
+
+}  // namespace
 
 Page::Page(const QString& objectName, QWidget* parent)
     : QWidget(parent),
@@ -34,10 +53,9 @@ Page::Page(const QString& objectName, QWidget* parent)
     centred->setContentsMargins(24, 24, 24, 24);
     auto* content = new QWidget;
     content->setMaximumWidth(1120);
-    m_column = new QVBoxLayout(content);
+    m_column = new TopColumn(content);
     m_column->setContentsMargins(0, 0, 0, 0);
     m_column->setSpacing(16);
-    m_column->setAlignment(Qt::AlignTop);
     centred->addWidget(content, 1);
     m_scroll->setWidget(inside);
     m_scroll->setWidgetResizable(true);

@@ -6,7 +6,9 @@
 #include <QLineEdit>
 #include <QtTest/QTest>
 
+#include "gui/main/settled.h"
 #include "gui/main/shell_fixture.h"
+#include "look.h"
 
 class LearnersPageTest : public Shell {
   protected:
@@ -49,6 +51,25 @@ TEST_F(LearnersPageTest, WhoseRecordItIsIsInSightWheneverOneIsOpened) {
         EXPECT_TRUE(find("pageTitle")->visibleRegion().isEmpty()) << "it was read to its end";
         press("place.1");
     }
+}
+
+// The second column of a card is narrow: at twice the size its words wrap where they did not.
+TEST_F(LearnersPageTest, OfACardNothingIsCutAtTwiceTheSize) {
+    begin(Begin::DemoWard);
+    m_clock.advanceMs(6LL * 86'400'000);
+    m_settings->set(ui::Setting::TextFactor, 2.0);
+    m_window.reset();
+    openWindow();
+    gui::settle(*m_window);
+    for (const record::Card& card : m_desk->view().cards) {
+        const QWidget* shown = find(("card." + card.learner.text()).c_str());
+        ASSERT_TRUE(shown);
+        EXPECT_GE(shown->height(), shown->heightForWidth(shown->width()));
+        for (const QLabel* label : shown->findChildren<QLabel*>())
+            EXPECT_GE(label->height(), label->heightForWidth(label->width()))
+                << label->text().toStdString();
+    }
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
 }
 
 // What an auditor says is refused (desk/auditor-reads): no form is filled in to learn that.
