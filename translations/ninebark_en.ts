@@ -3360,10 +3360,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Change overdue since %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Change due today</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3373,6 +3369,10 @@ Taught by %2</source>
     </message>
     <message>
         <source>Next change %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change overdue: due %1, none written down since</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -11,11 +11,41 @@
 namespace record {
 namespace {
 
-std::optional<std::string> lastDue(const Record& record) {
-    std::optional<std::string> due;
-    for (const Visit& visit : record.visits)
-        if (visit.change && visit.change->said.due) due = visit.change->said.due;
-    return due;
+/// How long such a dressing may stay on such a line, as far as the pack says.
+std::optional<int> daysBy(const packs::Pack& pack, const Changed& changed) {
+    const auto& lines = pack.applies.line;
+    const bool isForIt = lines.empty() || std::ranges::count(lines, changed.line) > 0;
+    if (!isForIt || !pack.schedule) return std::nullopt;
+    const auto* kind = packs::find(pack.schedule->dressings, changed.dressing);
+    return kind ? std::optional(kind->days) : std::nullopt;
+}
+
+/// The same by the packs of the visits, the last that knows it.
+std::optional<int> daysTaught(const Record& record, const Changed& changed) {
+    for (auto visit = record.visits.rbegin(); visit != record.visits.rend(); ++visit)
+        if (visit->taught)
+            if (const auto days = daysBy(visit->taught->pack, changed)) return days;
+    return std::nullopt;
+}
+
+/// From the newest change that is written down: in a visit, or of a line that was added since.
+void tellDue(Card& card, const Record& record) {
+    std::string newest;
+    for (const Visit& visit : record.visits) {
+        if (!visit.change || !visit.change->said.due) continue;
+        const Origin& origin = visit.change->origin;
+        card.due = visit.change->said.due;
+        newest = base::dateAt(origin.atMs, origin.offsetMinutes);
+    }
+    for (const Line& line : record.lines) {
+        const std::string on = line.said.lastChange.value_or("");
+        if (!base::isDate(on) || on <= newest) continue;
+        newest = on;
+        const Changed changed{on, line.said.dressing, line.said.kind};
+        const auto days = daysTaught(record, changed);
+        card.due = days ? std::optional(base::addDays(on, *days)) : std::nullopt;
+        card.changed = days ? std::nullopt : std::optional(changed);
+    }
 }
 
 void tellProgress(Card& card, const Learner& learner, const procedure::Taught& taught) {
@@ -36,7 +66,7 @@ Card cardOf(const Record& record, const Learner& learner) {
     card.learnerName = learner.said.isPatient ? record.patient.name : learner.said.name;
     card.relationship = learner.said.isPatient ? "patient" : learner.said.relationship;
     if (!record.lines.empty()) card.arm = base::nameOf(record.lines.back().said.arm);
-    card.due = lastDue(record);
+    tellDue(card, record);
     for (const Visit* visit : record.visitsOf(learner.said.learner)) {
         ++card.visits;
         card.lastVisit = base::dateAt(visit->origin.atMs, visit->origin.offsetMinutes);
@@ -60,6 +90,15 @@ ledger::CardRow rowOf(const Card& card) {
 }
 
 }  // namespace
+
+std::optional<std::string> dueOf(const Card& card, const procedure::Shelf& shelf) {
+    if (card.due || !card.changed) return card.due;
+    std::optional<int> days;
+    for (const procedure::TaughtPtr& taught : shelf.current())
+        if (const auto one = daysBy(taught->pack, *card.changed))
+            days = std::min(days.value_or(*one), *one);
+    return days ? std::optional(base::addDays(card.changed->on, *days)) : std::nullopt;
+}
 
 ledger::Derived derive(const Record& record) {
     ledger::Derived derived;

@@ -12,7 +12,18 @@
 namespace record {
 
 /// The version of everything derived: raised when cards or keys would come out differently.
-constexpr int foldVersion = 2;
+constexpr int foldVersion = 3;
+
+/// A dressing that was changed, on which line.
+struct Changed {
+    std::string on;              ///< YYYY-MM-DD
+    std::string dressing, line;  ///< words of shared/codes
+    bool operator==(const Changed&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("on", on), v("dressing", dressing), v("line", line);
+    }
+};
 
 /// One learner in the list of learners.
 struct Card {
@@ -24,7 +35,9 @@ struct Card {
     int visits = 0;
     int signedCompetencies = 0, competencies = 0;
     std::optional<std::string> packTitle;
-    std::optional<std::string> due;        ///< next dressing change, YYYY-MM-DD
+    std::optional<std::string> due;  ///< next dressing change, YYYY-MM-DD
+    /// The newest change, where no pack that was taught says how long that dressing may stay.
+    std::optional<Changed> changed;
     std::optional<std::string> lastVisit;  ///< YYYY-MM-DD, local where it happened
     bool visitOpen = false;
     bool operator==(const Card&) const = default;
@@ -34,11 +47,15 @@ struct Card {
         v("born", born), v("number", number), v("learner_name", learnerName);
         v("relationship", relationship), v("arm", arm), v("visits", visits);
         v("signed", signedCompetencies), v("competencies", competencies);
-        v("pack_title", packTitle), v("due", due), v("last_visit", lastVisit);
-        v("visit_open", visitOpen);
+        v("pack_title", packTitle), v("due", due), v("changed", changed);
+        v("last_visit", lastVisit), v("visit_open", visitOpen);
     }
 };
 
+/// When the next change is due: as the card says, else by the packs that can be taught now on such
+/// a line, of several the soonest. Kept in no row, since packs change and rows must not. None: no
+/// day or no pack is known.
+std::optional<std::string> dueOf(const Card& card, const procedure::Shelf& shelf);
 /// The rows derived from one record: a card for each learner, and whether a visit is open.
 ledger::Derived derive(const Record& record);
 /// Words of a name or number as they are searched for: accents, case and punctuation folded, by

@@ -40,7 +40,7 @@ DueWords dueWords(const std::optional<std::string>& due, const base::Instant& no
     const int days = base::daysBetween(base::today(now), *due);
     const QString day = render::dateWords(*due, QLocale());
     if (days < 0)
-        return {LearnerCard::tr("Change overdue since %1").arg(day), "▲",
+        return {LearnerCard::tr("Change overdue: due %1, none written down since").arg(day), "▲",
                 static_cast<int>(Tone::Brick)};
     if (days == 0) return {LearnerCard::tr("Change due today"), "◆", static_cast<int>(Tone::Amber)};
     if (days <= 1)

@@ -109,7 +109,9 @@ void LearnersPage::open(const record::Card& card) {
 }
 
 QWidget* LearnersPage::cardFor(const record::Card& card) {
-    auto* made = new LearnerCard(card, m_desk.now());
+    record::Card shown = card;
+    shown.due = record::dueOf(card, m_desk.shelf());
+    auto* made = new LearnerCard(shown, m_desk.now());
     connect(made, &QPushButton::clicked, this, [this, card] { open(card); });
     return made;
 }

@@ -5,8 +5,10 @@
 
 #include <gtest/gtest.h>
 
+#include "base/date.h"
 #include "core/record/book.h"
 #include "ledger/jcs.h"
+#include "support/ward.h"
 
 namespace record {
 namespace {
@@ -113,6 +115,76 @@ TEST_F(Cards, TheNextChangeIsDueByTheNewestThatSaysSo) {
     EXPECT_EQ(card().due, "2026-11-28") << "sooner, because it came loose";
     book.addLearner("Kofi");
     EXPECT_EQ(card(1).due, "2026-11-28") << "it is the patient's line, whoever is taught";
+}
+
+// The weekly pack: a transparent dressing every 7 days, gauze every 2 (its own source says why).
+TEST_F(Cards, TheNextChangeIsDueByTheDayALineWasLastChanged) {
+    const auto add = [this](const char* dressing, const char* on) {
+        AddLine line{.line = base::LineId::random(), .kind = "picc", .dressing = dressing};
+        line.lastChange = on;
+        book.say(line);
+    };
+    add("transparent", "2026-11-24");
+    EXPECT_EQ(card().due, std::nullopt) << "no pack was taught that says how long it may stay";
+    EXPECT_EQ(dueOf(card(), book.shelf), std::nullopt) << "nor is one at hand";
+    const auto weekly = support::readPack("weekly-dressing-upper-arm");
+    book.shelf.put(weekly);
+    EXPECT_EQ(card().due, std::nullopt) << "a row does not hang on what can be taught";
+    EXPECT_EQ(dueOf(card(), book.shelf), "2026-12-01");
+    auto opening = book.opening(learner);
+    opening.pack = {weekly->pack.id, weekly->pack.version, weekly->digest};
+    const auto visit = base::VisitId::random();
+    book.say(opening, visit);
+    EXPECT_EQ(card().due, "2026-12-01");
+    book.openVisit(learner);
+    EXPECT_EQ(card().due, "2026-12-01") << "clean hands say nothing of dressings";
+    change(visit, "2026-12-03");
+    const std::string today = base::dateAt(book.entries.back().body.atMs, 0);
+    ASSERT_EQ(today, "2025-11-24");
+    EXPECT_EQ(card().due, "2026-12-01") << "the newest that was changed, not that was written";
+    add("gauze", "2026-11-25");
+    EXPECT_EQ(card().due, "2026-11-27");
+    add("a dressing of another kind", "2026-11-26");
+    EXPECT_EQ(card().due, std::nullopt) << "not what was due of the one before";
+    EXPECT_EQ(dueOf(card(), book.shelf), std::nullopt);
+    AddLine port{.line = base::LineId::random(), .kind = "port", .dressing = "transparent"};
+    port.lastChange = "2026-11-27";
+    book.say(port);
+    EXPECT_EQ(card().due, std::nullopt) << "the pack is for other lines";
+    add("transparent", "the day before");
+    EXPECT_EQ(card().due, std::nullopt) << "that is no date";
+}
+
+// Of a line that the pack is not made for it says nothing.
+TEST_F(Cards, BeforeTheFirstVisitOnlyAPackForSuchALineSaysWhenItIsDue) {
+    book.shelf.put(support::readPack("weekly-dressing-upper-arm"));
+    AddLine port{.line = base::LineId::random(), .kind = "port", .dressing = "transparent"};
+    port.lastChange = "2025-11-20";
+    book.say(port);
+    EXPECT_EQ(dueOf(card(), book.shelf), std::nullopt);
+    AddLine picc{.line = base::LineId::random(), .kind = "picc", .dressing = "transparent"};
+    picc.lastChange = "2025-11-21";
+    book.say(picc);
+    EXPECT_EQ(dueOf(card(), book.shelf), "2025-11-28");
+    AddLine unknown{.line = base::LineId::random(), .kind = "picc"};
+    unknown.lastChange = "2025-11-22";
+    book.say(unknown);
+    EXPECT_EQ(dueOf(card(), book.shelf), std::nullopt) << "nobody says what lies on it";
+}
+
+TEST_F(Cards, AChangeAfterTheLineWasAddedCountsAlone) {
+    const auto weekly = support::readPack("weekly-dressing-upper-arm");
+    book.shelf.put(weekly);
+    AddLine line{.line = base::LineId::random(), .kind = "picc", .dressing = "transparent"};
+    line.lastChange = "2025-11-20";
+    book.say(line);
+    auto opening = book.opening(learner);
+    opening.pack = {weekly->pack.id, weekly->pack.version, weekly->digest};
+    const auto visit = base::VisitId::random();
+    book.say(opening, visit);
+    EXPECT_EQ(card().due, "2025-11-27");
+    change(visit, "2025-12-01");
+    EXPECT_EQ(card().due, "2025-12-01");
 }
 
 TEST_F(Cards, CompetenciesCountOnceAndOnlyOfThePackTaught) {
