@@ -207,6 +207,7 @@ class Folder {
         done.before = m_state.holds;
         done.wayBack = back;
         done.changedNothing = how == Mark::DoesNotApply;
+        done.wasSeen = how == Mark::Seen;
         if (!done.changedNothing)
             m_state.holds = procedure::apply(m_taught.model.operators.at(op), m_state.holds);
         done.after = m_state.holds;

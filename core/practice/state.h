@@ -23,6 +23,8 @@ struct DoneOperator {
     procedure::Conditions before, after;
     bool wayBack = false;
     bool changedNothing = false;  ///< left out or does not apply: it gave and ended nothing
+    /// Somebody saw it as it was done. What is said of the step later leaves that as it was.
+    bool wasSeen = false;
     bool operator==(const DoneOperator&) const = default;
 };
 

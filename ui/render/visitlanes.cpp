@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <array>
 #include <map>
-#include <set>
 
 #include "render/words.h"
 
@@ -58,21 +57,8 @@ struct Given {
     bool wasSeen = true;
 };
 
-std::set<base::CommandId> marksOfUnseen(const practice::State& state) {
-    std::set<base::CommandId> marks;
-    const auto take = [&marks](const std::vector<practice::StepRecord>& records) {
-        for (const practice::StepRecord& record : records)
-            if (record.mark == practice::Mark::NotSeen && record.entry) marks.insert(*record.entry);
-    };
-    take(state.steps);
-    take(state.waysBack);
-    if (state.wayBack) take(state.wayBack->steps);
-    return marks;
-}
-
 /// One for each change of the trail: steps, those of ways back too, are done in its order.
 std::vector<Given> givenBy(const procedure::Taught& taught, const practice::State& state) {
-    const std::set<base::CommandId> unseen = marksOfUnseen(state);
     std::vector<Given> given;
     auto done = state.done.begin();
     for (const Change& change : state.trail) {
@@ -86,7 +72,7 @@ std::vector<Given> givenBy(const procedure::Taught& taught, const practice::Stat
         if (!isStep || done == state.done.end()) continue;
         if (!done->changedNothing)
             given.back() = {taught.model.operators.at(static_cast<std::size_t>(done->op)).gives,
-                            !unseen.contains(done->entry)};
+                            done->wasSeen};
         ++done;
     }
     return given;

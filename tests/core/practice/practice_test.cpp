@@ -125,6 +125,25 @@ TEST_F(Practice, TimeInAPauseDoesNotCount) {
     EXPECT_EQ(recordInHand(state())->phases.back().measuredMs, 30'000);
 }
 
+// What is said of a step later is said of the step; how it was when it was done stays.
+TEST_F(Practice, WhatNobodySawIsNotSeenAfterItWasLeftOut) {
+    const auto wasSeen = [this](const char* step) {
+        const int op = *ward.taught().model.operatorIndex(step);
+        return std::ranges::find(state().done, op, &DoneOperator::op)->wasSeen;
+    };
+    goTo("mask-on");
+    ward.must(OverlookStep{{.step = "mask-on"}});
+    ward.doStepInHand();
+    EXPECT_FALSE(wasSeen("mask-on"));
+    const std::string next = ward.taught().model.operators.at(state().done.back().op).id;
+    EXPECT_TRUE(wasSeen(next.c_str()));
+    ward.must(MissStep{.step = "mask-on"});
+    ASSERT_EQ(recordOf("mask-on").mark, Mark::NotDone);
+    EXPECT_FALSE(wasSeen("mask-on"));
+    EXPECT_TRUE(wasSeen(next.c_str()));
+    EXPECT_EQ(replay(ward.taught(), ward.visit().events), state());
+}
+
 TEST_F(Practice, ALapseCutsWhatHeldAndTheWayBackWinsItBack) {
     goTo("wipe-line");
     const auto before = state().holds;

@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "gui/visit/visitdriver.h"
 #include "packs/names.h"
 #include "render/visitlanes.h"
@@ -19,18 +21,24 @@ using practice::Way;
 using packs::Lane;
 using render::BarKind;
 
-/// What a lane of the open visit shows now; none: nothing at all.
-std::optional<BarKind> laneNow(VisitDriver& visit, Lane wanted) {
+/// The bars of a lane of the open visit, as they are a moment from now.
+std::vector<render::Bar> barsOf(VisitDriver& visit, Lane wanted) {
     const render::LaneWords words{
         [](Lane lane) { return QString::fromStdString(packs::name(lane)); },
         [](std::int64_t) { return QString(); }, [](std::int64_t) { return QString(); }};
     const std::int64_t now = visit.ward().clock().now().wallMs + 1;
     const auto data = render::lanesOf(visit.ward().taught(), visit.state(), words, now);
     for (const render::Lane& lane : data.lanes)
-        if (lane.label == QString::fromStdString(packs::name(wanted)) && !lane.bars.empty() &&
-            lane.bars.back().toMs == now)
-            return lane.bars.back().kind;
-    return std::nullopt;
+        if (lane.label == QString::fromStdString(packs::name(wanted))) return lane.bars;
+    return {};
+}
+
+/// What it shows now; none: nothing at all.
+std::optional<BarKind> laneNow(VisitDriver& visit, Lane wanted) {
+    const auto bars = barsOf(visit, wanted);
+    const std::int64_t now = visit.ward().clock().now().wallMs + 1;
+    if (bars.empty() || bars.back().toMs != now) return std::nullopt;
+    return bars.back().kind;
 }
 
 TEST(LanesView, WhileTheBareSkinIsScrubbedNeitherCoverNorSiteIsSolid) {
@@ -73,6 +81,21 @@ TEST(LanesView, WhatNobodySawIsNotSolid) {
     visit.seeStep();
     EXPECT_EQ(laneNow(visit, Lane::Hands), BarKind::Held) << "the gloves were seen";
     EXPECT_EQ(laneNow(visit, Lane::Face), BarKind::Unseen);
+}
+
+// That a step is said later to have been left out does not make it seen before that.
+TEST(LanesView, WhatNobodySawStaysNotSolidWhenItIsSaidToBeLeftOut) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.seeUntil("mask-on");
+    visit.press(Qt::Key_O);
+    visit.seeStep();
+    ASSERT_EQ(laneNow(visit, Lane::Face), BarKind::Unseen);
+    visit.pass(30'000);
+    visit.ward().must(practice::MissStep{.step = "mask-on"});
+    visit.pass(30'000);
+    const auto bars = barsOf(visit, Lane::Face);
+    EXPECT_EQ(std::ranges::count(bars, BarKind::Unseen, &render::Bar::kind), 1);
+    EXPECT_EQ(std::ranges::count(bars, BarKind::Held, &render::Bar::kind), 0);
 }
 
 TEST(LanesView, TheFieldIsNotSolidBeforeItIsOpen) {
