@@ -2372,10 +2372,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Solid: something protected, named where there is room. Outline: it stood open. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The pack has no words in %1. Go through this with a qualified interpreter.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2410,6 +2406,14 @@ Taught by %2</source>
     </message>
     <message>
         <source>Last in a row with every critical step unprompted: %1; no number is asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was signed off, but not everything that is asked for holds now: until it does, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3199,6 +3203,11 @@ Taught by %2</source>
     </message>
     <message>
         <source>%1 lies in the future. Nothing was saved. Check the day, the month and the year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date of birth in full</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -46,11 +46,12 @@ std::optional<QDate> dateFrom(const QString& typed) {
     return std::nullopt;
 }
 
-DateField::DateField(const QString& name, const QString& objectName, Must must, QDate latest)
+DateField::DateField(const QString& name, const QString& objectName, Must must, QDate latest, Of of)
     : Field(name, new QLineEdit),
       m_edit(qobject_cast<QLineEdit*>(input())),
       m_must(must),
-      m_latest(latest) {
+      m_latest(latest),
+      m_of(of) {
     m_edit->setObjectName(objectName);
     m_edit->setMaximumWidth(360);
     connect(m_edit, &QLineEdit::textChanged, this, [this] { echo(); });
@@ -60,8 +61,9 @@ DateField::DateField(const QString& name, const QString& objectName, Must must, 
 void DateField::echo() {
     if (!problem().isEmpty()) check();
     const auto day = dateFrom(m_edit->text());
-    setHint(day ? QLocale().toString(*day, tr("dddd, d MMMM yyyy", "date in full"))
-                : tr("For instance 3 May 1961, or 1961-05-03"));
+    const QString full = m_of == Of::Birth ? tr("d MMMM yyyy", "date of birth in full")
+                                           : tr("dddd, d MMMM yyyy", "date in full");
+    setHint(day ? QLocale().toString(*day, full) : tr("For instance 3 May 1961, or 1961-05-03"));
 }
 
 std::optional<QDate> DateField::date() const { return dateFrom(m_edit->text()); }

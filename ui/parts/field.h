@@ -82,11 +82,13 @@ class NumberField : public Field {
 
 /// A day, typed. Understood: 1961-05-03 and a month as a word, "3 May 1961" or "May 3, 1961".
 /// 03/05/1961 is refused: it is two days in two countries. What was understood is written below in
-/// full, with its weekday.
+/// full, with its weekday; a birth without, since nobody says it.
 class DateField : public Field {
     Q_OBJECT
   public:
-    DateField(const QString& name, const QString& objectName, Must must, QDate latest);
+    enum class Of { Day, Birth };
+    DateField(const QString& name, const QString& objectName, Must must, QDate latest,
+              Of of = Of::Day);
     std::optional<QDate> date() const;
     std::string isoDate() const;  ///< "" when there is none
     void setDate(QDate date);
@@ -99,6 +101,7 @@ class DateField : public Field {
     QLineEdit* m_edit;
     Must m_must;
     QDate m_latest;
+    Of m_of;
 };
 
 /// The day that was typed, if it can be only one.

@@ -48,7 +48,8 @@ void PatientForm::build() {
     QVBoxLayout* who = cardIn(column(), tr("Who"));
     m_name =
         new WordsField(tr("Name, as it is written"), QStringLiteral("patientName"), Must::Fill);
-    m_born = new DateField(tr("Born"), QStringLiteral("born"), Must::Fill, todayOf(m_desk));
+    m_born = new DateField(tr("Born"), QStringLiteral("born"), Must::Fill, todayOf(m_desk),
+                           DateField::Of::Birth);
     m_number = new WordsField(tr("Record number"), QStringLiteral("number"), Must::Fill,
                               tr("The second thing the patient is known by."));
     m_language = new Choice(QStringLiteral("patientLanguage"), Pick::One, languageOptions());

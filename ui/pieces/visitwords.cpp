@@ -60,11 +60,7 @@ QString helpGlyph(practice::Help help) {
     return {};
 }
 
-QString bornWords(const std::string& isoDate) {
-    const QDate date = QDate::fromString(utf(isoDate), Qt::ISODate);
-    if (!date.isValid()) return utf(isoDate);
-    return render::inPlainFigures(QLocale().toString(date, QStringLiteral("d MMMM yyyy")));
-}
+QString bornWords(const std::string& isoDate) { return render::bornWords(isoDate, QLocale()); }
 
 QString timeWords(std::int64_t wallMs, int offsetMinutes) {
     return QDateTime::fromMSecsSinceEpoch(wallMs, Qt::OffsetFromUTC, offsetMinutes * 60)

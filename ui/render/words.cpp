@@ -172,6 +172,12 @@ QString dateWords(const std::string& iso, const QLocale& locale) {
     return date.isValid() ? longDate(date, locale) : plain(iso);
 }
 
+QString bornWords(const std::string& iso, const QLocale& locale) {
+    const QDate date = QDate::fromString(QString::fromStdString(iso), Qt::ISODate);
+    if (!date.isValid()) return plain(iso);
+    return inPlainFigures(locale.toString(date, QStringLiteral("d MMMM yyyy")));
+}
+
 QString dateWords(std::int64_t wallMs, int offsetMinutes, const QLocale& locale) {
     return longDate(localTime(wallMs, offsetMinutes).date(), locale);
 }

@@ -47,6 +47,8 @@ QString inPlainFigures(QString text);
 /// "Wednesday, 25 November 2026" for 2026-11-25; what is no date is shown as it is.
 QString dateWords(const std::string& iso, const QLocale& locale);
 QString dateWords(std::int64_t wallMs, int offsetMinutes, const QLocale& locale);
+/// "3 May 1961": nobody says the weekday of a birth. What is no date is shown as it is.
+QString bornWords(const std::string& iso, const QLocale& locale);
 /// The same with "14:32".
 QString momentWords(std::int64_t wallMs, int offsetMinutes, const QLocale& locale);
 QString clockWords(std::int64_t wallMs, int offsetMinutes);

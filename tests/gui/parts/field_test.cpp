@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QLabel>
+
 #include "look.h"
 
 namespace {
@@ -49,6 +51,20 @@ TEST(DateField, SaysInPlaceThatADayLiesInTheFuture) {
     field.edit()->setText(words("2 March 2026"));
     EXPECT_TRUE(field.check());
     EXPECT_EQ(field.isoDate(), "2026-03-02");
+}
+
+// What was understood is read again. Of a day in the record the weekday helps to see a slip; of a
+// birth nobody knows it.
+TEST(DateField, SaysADayInFullWithItsWeekdayAndABirthWithout) {
+    const auto said = [](ui::DateField::Of of) {
+        ui::DateField field(words("Day"), words("day"), ui::Must::Fill, QDate(2026, 3, 2), of);
+        field.edit()->setText(words("1951-03-05"));
+        for (const auto* label : field.findChildren<QLabel*>())
+            if (label->text().contains(words("1951"))) return label->text();
+        return QString();
+    };
+    EXPECT_EQ(said(ui::DateField::Of::Day), words("Monday, 5 March 1951"));
+    EXPECT_EQ(said(ui::DateField::Of::Birth), words("5 March 1951"));
 }
 
 TEST(NumberField, TakesWholeNumbersInItsRangeOnly) {

@@ -83,7 +83,7 @@ void addPeople(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     Table who = keyValues();
     addKeyValue(who, Papers::tr("Patient"),
                 Papers::tr("%1, born %2, record number %3")
-                    .arg(isolated(plain(data.patient.name)), dateWords(data.patient.born, locale),
+                    .arg(isolated(plain(data.patient.name)), bornWords(data.patient.born, locale),
                          isolated(plain(data.patient.number))));
     addKeyValue(who, Papers::tr("Learner"), learnerWords(data));
     addKeyValue(who, Papers::tr("Line"), lineWords(data, locale));

@@ -191,8 +191,8 @@ void addLanes(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     blocks.push_back(Paragraph{
         {Papers::tr(
              "Solid: something protected, named where there is room. Outline: it stood open. "
-             "Cross and broken "
-             "line: a lapse cut it. "
+             "Broken outline: taken to hold, nobody saw the step. "
+             "Cross and broken line: a lapse cut it. "
              "Hatched: it was won back. Brackets: timed phases as measured; a filled "
              "triangle marks one that was stopped short. Letters: lapses, below."),
          TextStyle::Fine},

@@ -23,7 +23,7 @@ Document framed(const PaperData& data, const QString& title, Identified by, cons
         const QString second =
             by == Identified::ByNumber
                 ? Papers::tr("record number %1").arg(isolated(numbered))
-                : Papers::tr("born %1").arg(dateWords(data.patient.born, locale));
+                : Papers::tr("born %1").arg(bornWords(data.patient.born, locale));
         return Papers::tr("%1, %2", "a name and a second identifier").arg(isolated(whose), second);
     };
     document.identifiers = both(name, number);

@@ -27,6 +27,17 @@ class Columns {
     std::vector<Column> m_columns;
 };
 
+/// Who does the change where it is not the learner; empty where it is.
+QString whoDoesIt(const PaperReadiness& found) {
+    if (!found.isAllSigned)
+        return Papers::tr("Not signed off yet: until it is, a trained person does the change.");
+    if (!found.isReady)
+        return Papers::tr(
+            "It was signed off, but not everything that is asked for holds now: "
+            "until it does, a trained person does the change.");
+    return {};
+}
+
 }  // namespace
 
 std::optional<Document> stepsPaper(const PaperData& data, const QLocale& locale) {
@@ -50,10 +61,8 @@ std::optional<Document> stepsPaper(const PaperData& data, const QLocale& locale)
                            "interpreter.")
                     .arg(languageWords(data.learner.language, locale)),
                 TextStyle::LargeStrong);
-    if (!data.readiness.isReady || !data.readiness.isAllSigned)
-        addText(blocks,
-                Papers::tr("Not signed off yet: until it is, a trained person does the change."),
-                TextStyle::LargeStrong);
+    if (const QString who = whoDoesIt(data.readiness); !who.isEmpty())
+        addText(blocks, who, TextStyle::LargeStrong);
     int number = 0;
     for (const PaperStepsPart& part : shown.parts) {
         blocks.push_back(Space{10});

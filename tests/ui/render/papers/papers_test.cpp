@@ -31,7 +31,7 @@ TEST(ChartRecord, HoldsWhatTheIssueAsksFor) {
     const Pdf pdf(chartRecord(signedOff().data(), english()));
     for (const char* words : {"Teach-back record",
                               "Teodor Okonjo",
-                              "Wednesday, 3 May 1961",
+                              "born 3 May 1961",
                               "N-1042",
                               "Amara Okonjo",
                               "may be taught",
@@ -173,6 +173,40 @@ TEST(Papers, NamesInAnyScriptStandAsTheyAre) {
         // Longest word: extraction may order the words of a right-to-left name differently.
         EXPECT_TRUE(pdf.text().contains(q(name).split(QLatin1Char(' ')).first())) << name;
     }
+}
+
+// Nobody says the weekday of a birth.
+TEST(Papers, ADateOfBirthHasNoWeekday) {
+    for (const auto& [name, document] : everyPaper(withHelp(signedOff().data()), english()))
+        EXPECT_FALSE(Pdf(document).text().contains(q("Wednesday, 3 May 1961"))) << name;
+}
+
+TEST(ChartRecord, SaysWhatABrokenOutlineIs) {
+    EXPECT_TRUE(Pdf(chartRecord(notYet().data(), english()))
+                    .text()
+                    .contains(q("Broken outline: taken to hold, nobody saw the step.")));
+}
+
+// Who does the change meanwhile, and why: a learner who was signed off is not told of a missing
+// signature.
+TEST(StepsPaper, SaysWhoDoesTheChangeWhereItIsNotTheLearner) {
+    const QString notSigned = q("Not signed off yet: until it is, a trained person does the"),
+                  notHeld =
+                      q("It was signed off, but not everything that is asked for holds now: "
+                        "until it does, a trained person does the change.");
+    const auto says = [](bool isReady, bool isSigned, const QString& words) {
+        PaperData data = signedOff().steps("en");
+        data.readiness.isReady = isReady;
+        data.readiness.isAllSigned = isSigned;
+        return Pdf(*stepsPaper(data, english())).text().contains(words);
+    };
+    for (const bool isReady : {false, true}) {
+        EXPECT_TRUE(says(isReady, false, notSigned)) << isReady;
+        EXPECT_FALSE(says(isReady, false, notHeld)) << isReady;
+    }
+    EXPECT_TRUE(says(false, true, notHeld));
+    EXPECT_FALSE(says(false, true, notSigned));
+    EXPECT_FALSE(says(true, true, q("a trained person")));
 }
 
 TEST(Certificate, OnlyWhenReadyAndSigned) {
