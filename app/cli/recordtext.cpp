@@ -70,9 +70,9 @@ void writeRecord(const record::Record& record, std::ostream& out) {
         << record.patient.born << ", " << printable(record.patient.number) << '\n';
     for (const record::Line& line : record.lines) {
         out << "line      " << line.said.line.text() << "  " << printable(line.said.kind) << ", "
-            << base::nameOf(line.said.arm) << " arm, ";
-        if (line.said.outsideMm) out << *line.said.outsideMm << " mm outside at insertion on ";
-        out << line.said.inserted << '\n';
+            << base::nameOf(line.said.arm) << " arm, inserted " << line.said.inserted;
+        if (line.said.outsideMm) out << ", " << *line.said.outsideMm << " mm outside then";
+        out << '\n';
     }
     for (const record::Learner& one : record.learners) writeLearner(record, one, out);
     for (const record::Visit& visit : record.visits) writeVisit(visit, out);

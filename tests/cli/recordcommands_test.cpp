@@ -76,6 +76,13 @@ TEST(RecordShow, ShowsTheFoldedRecordOfAPatient) {
     EXPECT_EQ(shown["entries"], entries->size());
     const Said text = recordSays({"show", "--data", folder.path(), "--patient", patient});
     EXPECT_NE(text.out.find("steps recorded"), std::string::npos) << text.out;
+    const json line = shown["lines"][0]["said"];
+    const std::string inserted = line["inserted"], arm = line["arm"];
+    const std::string length = std::to_string(line["outside_mm"].get<int>());
+    EXPECT_NE(
+        text.out.find(arm + " arm, inserted " + inserted + ", " + length + " mm outside then\n"),
+        std::string::npos)
+        << text.out;
 
     const std::string nobody = base::PatientId::random().text();
     const Said missing = recordSays({"show", "--data", folder.path(), "--patient", nobody});
