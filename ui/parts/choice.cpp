@@ -95,7 +95,18 @@ void Choice::resizeEvent(QResizeEvent* event) {
 
 void Choice::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
-    if (!m_buttons.empty()) m_buttons.front()->setFocus(event->reason());
+    if (QAbstractButton* button = standIn()) button->setFocus(event->reason());
+}
+
+/// Of one choice the chosen button, where Tab comes to as well; else the first that can be pressed.
+QAbstractButton* Choice::standIn() const {
+    QAbstractButton* first = nullptr;
+    for (QAbstractButton* one : m_buttons) {
+        if (!one->isEnabled()) continue;
+        if (!first) first = one;
+        if (m_pick == Pick::One && one->isChecked()) return one;
+    }
+    return first;
 }
 
 QString Choice::word() const {

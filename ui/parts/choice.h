@@ -39,10 +39,11 @@ class Choice : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
-    /// Stands for its first button: by itself it shows no focus and takes no key.
+    /// Stands for one of its buttons: by itself it shows no focus and takes no key.
     void focusInEvent(QFocusEvent* event) override;
 
   private:
+    QAbstractButton* standIn() const;
     void breakLongLabels();
 
     Pick m_pick;
