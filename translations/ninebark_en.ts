@@ -5641,10 +5641,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No pack is chosen that fits. Nothing has begun. See the reasons below, or choose the other kit.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>As last time: %1; %2</source>
         <comment>on whom, and with which kit</comment>
         <translation type="unfinished"></translation>
@@ -5675,6 +5671,14 @@ Taught by %2</source>
     </message>
     <message>
         <source>Look at arm, line and kit together, then tick it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pack is chosen, and nothing has begun. What does not fit says why below. Correct the line or the kit above, or choose here what is to be taught.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pack fits, and nothing has begun. Each says why below. Correct the line or the kit above; if both are right, there is nothing here to teach it by: ask who keeps the packs of your unit.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -105,10 +105,19 @@ void StartPage::weighPacks() {
 void StartPage::sayNoneFits() {
     const bool isKitKnown = !m_dressing->word().isEmpty() && !m_securement->word().isEmpty() &&
                             !m_antiseptic->word().isEmpty();
-    m_packField->setProblem(m_pack->word().isEmpty() && isKitKnown
-                                ? tr("No pack is chosen that fits. Nothing has begun. See the "
-                                     "reasons below, or choose the other kit.")
-                                : QString());
+    if (!isKitKnown || !m_pack->word().isEmpty()) return m_packField->setProblem({});
+    const auto& all = m_desk.shelf().current();
+    const bool doesAnyFit = std::any_of(all.begin(), all.end(), [this](const auto& one) {
+        const QAbstractButton* button = m_pack->button(shown(one->digest));
+        return button && button->isEnabled();
+    });
+    m_packField->setProblem(
+        doesAnyFit ? tr("No pack is chosen, and nothing has begun. What does not fit says why "
+                        "below. Correct the line or the kit above, or choose here what is to be "
+                        "taught.")
+                   : tr("No pack fits, and nothing has begun. Each says why below. Correct the "
+                        "line or the kit above; if both are right, there is nothing here to teach "
+                        "it by: ask who keeps the packs of your unit."));
 }
 
 }  // namespace ui

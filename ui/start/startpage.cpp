@@ -135,7 +135,7 @@ void StartPage::addKit(QVBoxLayout* card) {
     card->addWidget(new Field(tr("What holds the line"), m_securement));
     card->addWidget(new Field(tr("Skin antiseptic"), m_antiseptic));
     card->addWidget(new Field(tr("At home"), m_home));
-    for (Choice* choice : {m_dressing, m_securement, m_antiseptic, m_line})
+    for (Choice* choice : {m_dressing, m_securement, m_antiseptic})
         connect(choice, &Choice::changed, this, &StartPage::weighPacks);
 }
 
@@ -176,7 +176,6 @@ void StartPage::chooseKnown() {
     const record::Record& record = *m_desk.view().record;
     connect(m_line, &Choice::changed, this, &StartPage::followLine);
     if (record.lines.size() == 1) m_line->choose(shown(record.lines.front().said.line.text()));
-    followLine();
     const auto visits = record.visitsOf(*m_desk.view().learner);
     // Show first, then guided, then from memory: one step on from the last way.
     QString way = QStringLiteral("show");
@@ -187,14 +186,22 @@ void StartPage::chooseKnown() {
     m_way->choose(way);
 }
 
-/// The kit is what the record says of the line that was chosen.
+/// The kit is what the record says of the line that was chosen; where it says nothing, nothing is
+/// chosen. What was said of another line and its kit, and looked at there, is not said of this one.
 void StartPage::followLine() {
     const auto id = base::LineId::parse(m_line->word().toStdString());
     const record::Line* line = id ? m_desk.view().record->line(*id) : nullptr;
     if (!line) return;
-    m_dressing->choose(shown(line->said.dressing));
-    m_securement->choose(shown(line->said.securement));
-    m_antiseptic->choose(shown(line->said.antiseptic));
+    const auto follow = [](Choice* one, const std::string& word) {
+        const QSignalBlocker quiet(one);  // packs are weighed once, by the whole kit
+        one->clearChoice();
+        one->choose(shown(word));
+    };
+    follow(m_dressing, line->said.dressing);
+    follow(m_securement, line->said.securement);
+    follow(m_antiseptic, line->said.antiseptic);
+    for (Choice* one : {m_home, m_checked}) follow(one, {});
+    weighPacks();
 }
 
 practice::OpenVisit StartPage::said() const {

@@ -83,6 +83,10 @@ TEST_F(AroundStart, TheKitIsThatOfTheLineThatWasChosen) {
     second.line = base::LineId::random();
     second.dressing = "gauze";
     ASSERT_TRUE(m_desk->say(second).ok());
+    record::AddLine third = first;  // nobody wrote down what lies on it
+    third.line = base::LineId::random();
+    third.dressing.clear(), third.securement.clear(), third.antiseptic.clear();
+    ASSERT_TRUE(m_desk->say(third).ok());
     press("person.start");
     const auto isChosen = [this](const std::string& name) {
         return qobject_cast<QAbstractButton*>(find(name.c_str()))->isChecked();
@@ -92,4 +96,15 @@ TEST_F(AroundStart, TheKitIsThatOfTheLineThatWasChosen) {
     EXPECT_TRUE(isChosen("kitDressing.gauze"));
     press(("line." + first.line.text()).c_str());
     EXPECT_TRUE(isChosen("kitDressing." + first.dressing));
+    const std::string weekly = "pack." + m_desk->packFor(*m_desk->view().learner)->digest;
+    EXPECT_TRUE(isChosen(weekly));
+    for (const char* name : {"checked.yes", "homeKit.yes", "identifiers.name"}) press(name);
+    press(("line." + third.line.text()).c_str());
+    for (const std::string& name :
+         {"kitDressing." + first.dressing, "kitSecurement." + first.securement,
+          "kitAntiseptic." + first.antiseptic, weekly, std::string("checked.yes"),
+          std::string("homeKit.yes")})
+        EXPECT_FALSE(isChosen(name)) << name << " was said of another line";
+    EXPECT_FALSE(find(weekly.c_str())->isEnabled());
+    EXPECT_TRUE(isChosen("identifiers.name")) << "it is the same patient";
 }

@@ -123,15 +123,31 @@ TEST_F(StartPageTest, APackThatDoesNotFitTheKitSaysWhyAndBeginsNothing) {
         EXPECT_FALSE(packButton()->isEnabled());
         EXPECT_FALSE(find("start.primary")->isEnabled());
         EXPECT_TRUE(says(QStringLiteral("Still to be answered: What is taught.")));
-        EXPECT_TRUE(says(QStringLiteral("No pack is chosen that fits")));
+        EXPECT_TRUE(says(QStringLiteral("No pack is chosen, and nothing has begun")));
+        EXPECT_TRUE(says(QStringLiteral("or choose here what is to be taught")));
         EXPECT_FALSE(m_desk->view().openVisit.has_value());
         EXPECT_EQ(entries().size(), before);
         press(row.fitting);
-        EXPECT_FALSE(says(QStringLiteral("No pack is chosen that fits"))) << row.fitting;
+        EXPECT_FALSE(says(QStringLiteral("No pack is chosen"))) << row.fitting;
     }
     press("start.primary");
     EXPECT_TRUE(m_desk->view().openVisit.has_value());
     EXPECT_EQ(entries().back().body.data["pack"]["digest"], weekly()->digest);
+}
+
+// Every pack asks for something with alcohol that nothing takes the place of.
+TEST_F(StartPageTest, WhereNoPackFitsItSaysWhatToDo) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("lindq"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    ASSERT_TRUE(m_desk->say(record::AskAllergies{{{"alcohol", "blisters"}}}).ok());
+    press("person.start");
+    for (const procedure::TaughtPtr& taught : m_shelf->current())
+        EXPECT_FALSE(find(("pack." + taught->digest).c_str())->isEnabled()) << taught->pack.id;
+    EXPECT_TRUE(says(QStringLiteral("No pack fits, and nothing has begun")));
+    EXPECT_TRUE(says(QStringLiteral("ask who keeps the packs of your unit")));
+    EXPECT_FALSE(says(QStringLiteral("choose here what is to be taught"))) << "there is nothing";
+    picture("32-start-none-fits");
 }
 
 // The kit of a fresh line is often not known before the patient is seen.
