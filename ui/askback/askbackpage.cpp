@@ -167,7 +167,7 @@ void AskBackPage::refresh() {
     const KeptFocus kept(this);
     m_learner = m_desk.view().learnerInView();
     m_taught = m_learner == nullptr ? nullptr : m_desk.packFor(m_learner->said.learner);
-    followLearner();
+    followAnswer();
     const bool hasPrompts = m_taught && !m_taught->pack.prompts.empty();
     if (m_learner == nullptr)
         m_nothing->say(
@@ -196,11 +196,15 @@ const packs::Prompt* AskBackPage::firstOpen() const {
     return found == prompts.end() ? nullptr : &*found;
 }
 
-/// What one learner was heard saying is nothing that another said.
-void AskBackPage::followLearner() {
-    const auto of = m_learner ? std::optional(m_learner->said.learner) : std::nullopt;
-    if (of == m_of) return;
-    m_of = of;
+/// What one learner was heard saying, by one teacher and of one pack's questions, is nothing that
+/// another said or heard, and no answer to another pack.
+void AskBackPage::followAnswer() {
+    Answer now;
+    if (m_learner) now.learner = m_learner->said.learner;
+    if (m_taught) now.pack = m_taught->digest;
+    now.teacher = m_desk.view().teacher;
+    if (now == m_answer) return;
+    m_answer = now;
     m_prompt.clear();
     m_isShowingDrills = false;
     forgetTyped();
@@ -208,12 +212,15 @@ void AskBackPage::followLearner() {
 
 void AskBackPage::forgetTyped() {
     m_points->setEntries({});
-    for (QLineEdit* line : {m_words, m_differently, m_plan}) line->clear();
+    // clear() could be undone, and counts as typed.
+    for (QLineEdit* line : {m_words, m_differently, m_plan}) line->setText({});
 }
 
 bool AskBackPage::isAnswering() const {
     const bool isTicked = m_points->isEnabled() && !m_points->chosen().isEmpty();
-    return isTicked || !m_words->text().isEmpty() || !m_plan->text().isEmpty();
+    // What is said differently begins with the pack's own words: they are nobody's answer.
+    return isTicked || m_differently->isModified() || !m_words->text().isEmpty() ||
+           !m_plan->text().isEmpty();
 }
 
 void AskBackPage::begin() {

@@ -47,11 +47,18 @@ class AskBackPage : public QWidget {
         bool isAll = false;  ///< every essential point was heard in the newest round
         bool needsPlan = false;
     };
+    /// Whose answer it is: who says it, to which questions, and who hears it.
+    struct Answer {
+        std::optional<base::LearnerId> learner;
+        std::string pack;  ///< its digest
+        std::optional<base::StaffId> teacher;
+        bool operator==(const Answer&) const = default;
+    };
     void build();
     QWidget* buildList();
     QWidget* buildQuestion();
     void refresh();
-    void followLearner();
+    void followAnswer();
     void forgetTyped();
     bool isAnswering() const;
     const packs::Prompt* firstOpen() const;
@@ -76,7 +83,7 @@ class AskBackPage : public QWidget {
     desk::Desk& m_desk;
     procedure::TaughtPtr m_taught;
     const record::Learner* m_learner = nullptr;
-    std::optional<base::LearnerId> m_of;  ///< whose answers are in the fields
+    Answer m_answer;  ///< what is ticked and typed
     std::string m_prompt;
     bool m_isShowingDrills = false;
 

@@ -206,7 +206,7 @@ void AskBackPage::keepPlan() {
                                                    .prompt = m_prompt,
                                                    .plan = plan});
     if (!m_error->took(reply)) return;
-    m_plan->clear();
+    m_plan->setText({});
     goOn();
 }
 

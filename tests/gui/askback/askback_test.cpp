@@ -9,6 +9,7 @@
 #include <QSignalSpy>
 #include <QtTest/QTest>
 
+#include "gui/main/settled.h"
 #include "look.h"
 #include "support/paths.h"
 #include "support/ward.h"
@@ -34,13 +35,12 @@ class Asking {
         return *m_ward.desk().view().record->learner(m_ward.learner());
     }
     void click(const QString& name) {
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        QCoreApplication::processEvents();  // what was laid out anew shows itself
+        settle();
         auto* button = m_page->findChild<QAbstractButton*>(name);
         ASSERT_NE(button, nullptr) << name.toStdString();
         ASSERT_TRUE(button->isVisible()) << name.toStdString();
         QTest::mouseClick(button, Qt::LeftButton);
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        settle();
     }
     /// With the focus on it, by Space.
     void pressByKey(const QString& name) {
@@ -54,9 +54,13 @@ class Asking {
     QString focused() const {
         return m_page->focusWidget() ? m_page->focusWidget()->objectName() : QString();
     }
-    static void settle() {
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        QCoreApplication::processEvents();  // what was laid out anew shows itself
+    void settle() const { gui::settle(*m_page); }
+    QLineEdit* field(const char* name) const {
+        return m_page->findChild<QLineEdit*>(QString::fromLatin1(name));
+    }
+    QAbstractButton* point(const packs::Point& one) const {
+        return m_page->findChild<QAbstractButton*>(QStringLiteral("points.") +
+                                                   QString::fromStdString(one.id));
     }
     bool isOffered(const QString& name) {
         auto* widget = m_page->findChild<QWidget*>(name);
@@ -70,7 +74,7 @@ class Asking {
         const QString folder =
             QString::fromStdString(support::buildDir()) + QStringLiteral("/pictures");
         QDir().mkpath(folder);
-        QCoreApplication::processEvents();  // what was laid out anew shows itself
+        settle();
         EXPECT_TRUE(m_page->grab().save(folder + QStringLiteral("/%1.png").arg(name)));
     }
 
@@ -149,6 +153,7 @@ TEST(AskBackPage, OpensAtTheFirstQuestionThatIsOpenAndItsFirstPoint) {
     asking.keep();
     asking.page().begin();
     asking.settle();
+    asking.settle();
     EXPECT_EQ(asking.page().prompt(), prompts[1].id);
     EXPECT_EQ(asking.focused(), firstPointOf(prompts[1]));
     asking.hear(prompts[1].points.front());
@@ -179,7 +184,6 @@ TEST(AskBackPage, TheListShowsWhereOneIs) {
     const std::string last = asking.pack().prompts.back().id;
     asking.page().showPrompt(last);
     asking.settle();
-    asking.settle();
     const auto* row = asking.page().findChild<QAbstractButton*>(QStringLiteral("prompt-") +
                                                                 QString::fromStdString(last));
     EXPECT_FALSE(row->visibleRegion().isEmpty());
@@ -199,6 +203,61 @@ TEST(AskBackPage, WhatOneSaidIsNotTickedForAnother) {
                      .findChild<QAbstractButton*>(QStringLiteral("points.") +
                                                   QString::fromStdString(prompt.points[0].id))
                      ->isChecked());
+}
+
+// Who keeps a round says with their name what they heard.
+TEST(AskBackPage, WhatOneTeacherHeardIsNotKeptByAnother) {
+    Asking asking;
+    const packs::Prompt& prompt = asking.pack().prompts.front();
+    asking.keep();
+    asking.hear(prompt.points[0]);
+    const QString packsOwn = asking.field("differently")->text();
+    for (const char* name : {"learnersWords", "differently"})
+        QTest::keyClicks(asking.field(name), QStringLiteral("of Solveig"));
+    asking.ward().desk().workAs(asking.ward().addStaff("Tam Oduya", "TO"));
+    asking.settle();
+    EXPECT_FALSE(asking.point(prompt.points[0])->isChecked());
+    EXPECT_EQ(asking.field("learnersWords")->text(), QString());
+    EXPECT_EQ(asking.field("differently")->text(), packsOwn);
+    asking.keep();
+    ASSERT_EQ(asking.learner().asked.size(), 2U);
+    EXPECT_TRUE(asking.learner().asked[1].said.heard.empty());
+    EXPECT_EQ(asking.learner().asked[1].said.words, "");
+}
+
+TEST(AskBackPage, WhatWasHeardOfOnePackIsNotKeptForAnother) {
+    Asking asking;
+    asking.hear(asking.pack().prompts.front().points[0]);
+    QTest::keyClicks(asking.field("learnersWords"), QStringLiteral("when they feel dirty"));
+    asking.ward().shelf().put(support::readPack("weekly-dressing-upper-arm"));
+    asking.ward().addStaff("Tam Oduya", "TO");  // what is written has the page made anew
+    asking.settle();
+    ASSERT_EQ(asking.ward().desk().packFor(asking.ward().learner())->pack.id,
+              "weekly-dressing-upper-arm");
+    EXPECT_EQ(asking.field("learnersWords")->text(), QString());
+}
+
+TEST(AskBackPage, WhatWasSaidDifferentlyIsThereOnComingBack) {
+    Asking asking;
+    asking.keep();
+    asking.settle();
+    asking.page().begin();
+    asking.settle();
+    auto* differently = asking.field("differently");
+    const QString packsOwn = differently->text();
+    ASSERT_FALSE(packsOwn.isEmpty());
+    differently->selectAll();
+    QTest::keyClicks(differently, QStringLiteral("with the lamp and its dust"));
+    asking.page().begin();
+    asking.settle();
+    EXPECT_EQ(differently->text(), QStringLiteral("with the lamp and its dust"));
+    asking.keep();
+    EXPECT_EQ(asking.learner().asked.back().said.saidDifferently, "with the lamp and its dust");
+    asking.settle();
+    EXPECT_EQ(differently->text(), packsOwn) << "the next round begins with the pack's own words";
+    asking.page().begin();
+    EXPECT_EQ(differently->text(), packsOwn) << "and is nobody's answer";
+    EXPECT_FALSE(differently->isUndoAvailable());
 }
 
 TEST(AskBackPage, AfterThePacksRoundsItAsksForAnotherPlan) {
