@@ -3005,14 +3005,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Letters of a paper, or that somebody elsewhere kept, to be held against the record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>On a paper they stand beside its square code.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>To be kept by somebody elsewhere, and held against the record another time:</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3022,14 +3014,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Opened by somebody with no part in it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Each said why. Whether that holds is for people to say.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nobody has opened a record they have no part in.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3054,6 +3038,26 @@ Taught by %2</source>
     </message>
     <message>
         <source>Stopped before its end: nothing can be said of the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters from a paper, or kept by somebody elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They are held against the record. On a paper they stand beside its square code.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who opens a record with no part in it is asked why. Whether what they say holds is for people to say. While a visit of the patient is open nobody is asked: who opened the record then stands only in the list below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So far nobody was asked why they open a record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody gave a reason</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

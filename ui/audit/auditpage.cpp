@@ -55,9 +55,9 @@ QString whenUsed(const record::Used& used) {
 AuditPage::AuditPage(QWidget* parent)
     : Page(QStringLiteral("audit"), parent),
       m_paper(new WordsField(
-          tr("Letters of a paper, or that somebody elsewhere kept, to be held against the record"),
-          QStringLiteral("audit.paper"), Must::MayStayEmpty,
-          tr("On a paper they stand beside its square code."))) {
+          tr("Letters from a paper, or kept by somebody elsewhere"), QStringLiteral("audit.paper"),
+          Must::MayStayEmpty,
+          tr("They are held against the record. On a paper they stand beside its square code."))) {
     column()->addWidget(pageHeader(
         tr("Is the record whole?"),
         tr("Holds every entry against all others and against what is known from outside. What "
@@ -79,9 +79,12 @@ AuditPage::AuditPage(QWidget* parent)
 
 void AuditPage::addTables() {
     QVBoxLayout* apart = cardIn(column(), tr("Opened by somebody with no part in it"),
-                                tr("Each said why. Whether that holds is for people to say."));
+                                tr("Who opens a record with no part in it is asked why. Whether "
+                                   "what they say holds is for people to say. While a visit of the "
+                                   "patient is open nobody is asked: who opened the record then "
+                                   "stands only in the list below."));
     m_noneBroken =
-        text(tr("Nobody has opened a record they have no part in."), Size::Body, Tone::Quiet);
+        text(tr("So far nobody was asked why they open a record."), Size::Body, Tone::Quiet);
     m_broken = logTable(QStringLiteral("audit.broken"), tr("Opened by somebody with no part in it"),
                         {tr("When"), tr("Who"), tr("Of whom"), tr("Why")});
     m_broken->setMinimumHeight(160);
@@ -233,11 +236,12 @@ void AuditPage::showBroken(const std::vector<record::UseLine>& log) {
     m_broken->setRowCount(0);
     for (const record::UseLine& one : log) {
         if (one.used.said.what != record::Use::BreakGlass) continue;
+        const QString why = ReasonText::of(one.used.said.reason);
         const int row = m_broken->rowCount();
         m_broken->insertRow(row);
         fillLogRow(m_broken, row,
                    {whenUsed(one.used), render::plain(one.who), render::plain(one.whose),
-                    ReasonText::of(one.used.said.reason)});
+                    why.isEmpty() ? tr("Nobody gave a reason") : why});
     }
     m_broken->resizeRowsToContents();
     m_broken->setVisible(m_broken->rowCount() > 0);

@@ -28,6 +28,7 @@ bool GuardedPages::isOfAccount(const QWidget* page) const {
 bool GuardedPages::isSigning(const QWidget* page) const { return m_signing && m_signing == page; }
 
 void GuardedPages::forget() {
+    forgetMade(m_verifying);  // first: what it finds is told to the page
     forgetMade(m_account);
     forgetMade(m_people);
     forgetMade(m_signing);
@@ -118,7 +119,7 @@ void GuardedPages::verify(const QString& paper) {
 /// The keys are at hand only while somebody looks at the page; so whoever locks, leaves or signs
 /// out waits for the moment that it takes to stop.
 void GuardedPages::stopVerifying() {
-    if (!m_verifying->isRunning()) return;
+    if (!m_verifying || !m_verifying->isRunning()) return;
     m_verifying->stop();
     // Not now: the page may be on its way out, with all windows.
     QMetaObject::invokeMethod(m_audit, &AuditPage::showStopped, Qt::QueuedConnection);

@@ -34,7 +34,7 @@ class GuardedPages : public QObject {
     void showSigning(const ToSign& toSign);
     /// Of the record in view.
     void showErasing();
-    /// Every page with what was typed and shown there.
+    /// Every page with what was typed and shown there. A verification under way ends untold.
     void forget();
     /// Whether who is signed in may take part in destroying a record.
     bool mayErase() const;

@@ -198,6 +198,24 @@ TEST_F(SlowVerify, NothingReadsByTheKeysBehindTheLock) {
     EXPECT_TRUE(button("audit.primary")->isEnabled());
 }
 
+/// Of what is under way nothing is left for the next person, on whatever page it was begun.
+TEST_F(SlowVerify, WhoTakesOverIsToldNothingOfIt) {
+    verify();
+    ui::MainWindow& window = *m_entrance->window();
+    window.relieve();
+    EXPECT_FALSE(m_auditor.isRunning());
+    EXPECT_TRUE(window.findChildren<ui::Verifying*>().isEmpty());
+    m_auditor.letGo(HeldAuditor::entries);
+    press("teacher");
+    press("account.audit");
+    EXPECT_TRUE(until([this] { return isSaid("Not verified since"); }));
+    EXPECT_EQ(verifiedInTheLog(), 0U);
+    press("audit.primary");
+    ASSERT_TRUE(until([this] { return !said("audit.verdict").isEmpty(); }));
+    EXPECT_EQ(m_auditor.begun(), 2);
+    EXPECT_EQ(verifiedInTheLog(), 1U);
+}
+
 TEST_F(SlowVerify, TheKeysAreWipedAfterItHasStopped) {
     verify();
     const std::weak_ptr<const seal::Keyring> keys = m_gate->keyring();
