@@ -3535,6 +3535,10 @@ Taught by %2</source>
         <source>The earlier answers stay in the record. What you leave as it stands is not written again.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Tick what was agreed, or that it was not: only then this is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LearnerWindow</name>

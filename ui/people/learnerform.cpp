@@ -34,6 +34,7 @@ void LearnerForm::beginNew() {
     m_isKnown = false;
     m_learner = base::LearnerId::random();
     begin();
+    keepShown();
     m_name->edit()->setFocus();
 }
 
@@ -42,6 +43,7 @@ void LearnerForm::beginAgain(const base::LearnerId& learner) {
     m_learner = learner;
     begin();
     if (const record::Learner* known = m_desk.view().record->learner(learner)) showKnown(*known);
+    keepShown();
 }
 
 bool LearnerForm::wasAsked() const {
@@ -62,9 +64,11 @@ void LearnerForm::begin() {
                          tr("The person who will do it at home: a caregiver, or the patient.")));
     m_who = m_relationship = nullptr;
     if (!m_isKnown) addWho(cardIn(column(), tr("Who")));
-    addConsent(cardIn(column(), tr("Consent"), tr("Nothing ticked means: not asked yet.")));
+    const record::Learner* known = m_isKnown ? m_desk.view().record->learner(m_learner) : nullptr;
+    const QString unasked = tr("Nothing ticked means: not asked yet.");
+    addConsent(cardIn(column(), tr("Consent"), known && known->consent ? QString() : unasked));
     addNeeds(
-        cardIn(column(), tr("Needs and barriers"), tr("Nothing ticked means: not asked yet.")));
+        cardIn(column(), tr("Needs and barriers"), known && known->needs ? QString() : unasked));
     for (Choice* one : {m_who, m_relationship, m_barriers, m_interpreter})
         if (one) connect(one, &Choice::changed, this, &LearnerForm::sayMissing);
     sayMissing();
@@ -158,6 +162,13 @@ void LearnerForm::showKnown(const record::Learner& learner) {
     m_interpreter->choose(known.interpreterNeeded ? isNeeded : notNeeded);
 }
 
+/// One field may show what the record says apart: against that, a form that nobody touched would
+/// seem to say something new.
+void LearnerForm::keepShown() {
+    m_consentBefore = consent();
+    m_needsBefore = needs();
+}
+
 record::AskConsent LearnerForm::consent() const {
     const QStringList agreed = m_consent->words();
     return {.learner = m_learner,
@@ -181,9 +192,14 @@ record::AskNeeds LearnerForm::needs() const {
 /// was ticked.
 bool LearnerForm::checkAnswers() {
     const QStringList agreed = m_consent->words(), harder = m_barriers->words();
-    m_agreed->setProblem(agreed.contains(notAgreed) && agreed.size() > 1
-                             ? tr("Either it was agreed to, or it was not: not both.")
-                             : QString());
+    const record::Learner* known = m_isKnown ? m_desk.view().record->learner(m_learner) : nullptr;
+    const bool isEmptied =
+        agreed.isEmpty() && ((known && known->consent) || !m_givenBy->typed().isEmpty());
+    m_agreed->setProblem(
+        agreed.contains(notAgreed) && agreed.size() > 1
+            ? tr("Either it was agreed to, or it was not: not both.")
+        : isEmptied ? tr("Tick what was agreed, or that it was not: only then this is kept.")
+                    : QString());
     const bool isBoth = harder.contains(noneFound) && harder.size() > 1;
     bool isTold = !m_interpreter->word().isEmpty();
     for (const WordsField* field : {m_help, m_home, m_fears})
@@ -232,12 +248,10 @@ void LearnerForm::save() {
     m_isKnown = true;  // a press after a refusal further down does not add the learner again
     // What nobody ticked was not asked: it is not written down as an answer. Nor is what stands
     // there from before: it was asked by somebody else, or on another day.
-    const record::Learner* known = m_desk.view().record->learner(m_learner);
-    const bool asksConsent = !known->consent || known->consent->said != consent();
-    const bool asksNeeds = !known->needs || known->needs->said != needs();
-    if (asksConsent && !m_consent->words().isEmpty() && !errors()->took(m_desk.say(consent())))
-        return;
-    if (asksNeeds && !m_barriers->words().isEmpty() && !errors()->took(m_desk.say(needs()))) return;
+    if (consent() != m_consentBefore && !errors()->took(m_desk.say(consent()))) return;
+    m_consentBefore = consent();
+    if (needs() != m_needsBefore && !errors()->took(m_desk.say(needs()))) return;
+    m_needsBefore = needs();
     if (errors()->took(m_desk.openRecord(m_desk.view().record->id, m_learner))) Q_EMIT saved();
 }
 

@@ -29,6 +29,7 @@ class LearnerForm : public Page {
     void addConsent(QVBoxLayout* card);
     void addNeeds(QVBoxLayout* card);
     void showKnown(const record::Learner& learner);
+    void keepShown();
     void followPatient();
     void sayMissing();
     bool check();
@@ -41,6 +42,9 @@ class LearnerForm : public Page {
     desk::Desk& m_desk;
     base::LearnerId m_learner;
     bool m_isKnown = false;
+    /// As they were shown: what is left as it stands is not written again.
+    record::AskConsent m_consentBefore;
+    record::AskNeeds m_needsBefore;
     Choice *m_who = nullptr, *m_relationship = nullptr, *m_language = nullptr;
     WordsField *m_name = nullptr, *m_phone = nullptr;
     Choice *m_consent = nullptr, *m_barriers = nullptr, *m_interpreter = nullptr;
