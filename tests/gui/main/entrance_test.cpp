@@ -143,6 +143,24 @@ class Entering : public testing::Test {
         }
         return names;
     }
+    /// Solveig is in, with the record open in which all is shown and answered.
+    void withAllShown() {
+        m_ward.demonstrateAsAsked();
+        m_ward.answerAllPrompts();
+        begin();
+        asSolveig();
+        openRecord();
+    }
+    /// To the page that asks for the passphrase.
+    void toASignOff() {
+        press("place.4");
+        type("typedName", "Ana Petrova");
+        press("sign.primary");
+    }
+    void confirmAs(const std::string& passphrase) {
+        type("signing.passphrase", passphrase);
+        press("signing.primary");
+    }
     void handOver(const char* name, const std::string& own, const char* initials) {
         press("place.2");
         m_ward.clock().advanceMs(1000);
@@ -212,40 +230,25 @@ TEST_F(Entering, AnotherAtTheLockGetsWindowsOfTheirOwn) {
 }
 
 TEST_F(Entering, ASignOffWaitsForThePassphraseAndIsThenSigned) {
-    m_ward.demonstrateAsAsked();
-    m_ward.answerAllPrompts();
-    begin();
-    asSolveig();
-    openRecord();
-    press("place.4");
-    type("typedName", "Ana Petrova");
+    withAllShown();
     const auto size = m_ward.ledger().head().size;
-    press("sign.primary");
+    toASignOff();
     EXPECT_EQ(m_ward.ledger().head().size, size) << "nothing before the passphrase";
     EXPECT_GE(shown().findChildren<QLabel*>(QStringLiteral("signing.line")).size(), 3);
-    type("signing.passphrase", m_tams);
-    press("signing.primary");
+    confirmAs(m_tams);
     EXPECT_EQ(m_ward.ledger().head().size, size);
-    type("signing.passphrase", m_solveigs);
-    press("signing.primary");
+    confirmAs(m_solveigs);
     const ledger::Entry entry = last();
     EXPECT_EQ(entry.body.type, record::SignOff::type);
     EXPECT_EQ(entry.body.sigs.size(), 1U);
 }
 
 TEST_F(Entering, FromThePassphraseToTheAccountAndBack) {
-    m_ward.demonstrateAsAsked();
-    m_ward.answerAllPrompts();
-    begin();
-    asSolveig();
-    openRecord();
-    press("place.4");
-    type("typedName", "Ana Petrova");
-    press("sign.primary");
+    withAllShown();
+    toASignOff();
     press("teacher");
     press("account.back");
-    type("signing.passphrase", m_solveigs);
-    press("signing.primary");
+    confirmAs(m_solveigs);
     EXPECT_EQ(last().body.type, record::SignOff::type);
 }
 
@@ -316,10 +319,8 @@ TEST_F(Entering, WhoComesBackSignsOnceOnAPageOfTheirOwn) {
     openRecord();
     press("place.4");
     EXPECT_EQ(gui::shownPart<QLineEdit>(shown(), QStringLiteral("typedName"))->text(), QString());
-    type("typedName", "Ana Petrova");
-    press("sign.primary");
-    type("signing.passphrase", m_solveigs);
-    press("signing.primary");
+    toASignOff();
+    confirmAs(m_solveigs);
     EXPECT_EQ(last().body.type, record::SignOff::type);
     EXPECT_TRUE(gui::shownPart<QWidget>(shown(), QStringLiteral("papers")));
     EXPECT_EQ(gui::shownPart<QWidget>(shown(), QStringLiteral("errorStrip")), nullptr)

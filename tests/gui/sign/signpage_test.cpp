@@ -10,6 +10,7 @@
 #include <QScrollBar>
 #include <QtTest/QTest>
 
+#include "gui/main/settled.h"
 #include "look.h"
 #include "sign/signaturepad.h"
 #include "support/ward.h"
@@ -30,11 +31,7 @@ class SignPageTest : public testing::Test {
         EXPECT_TRUE(QTest::qWaitForWindowActive(m_page.get()));
         settle();
     }
-    static void settle() {
-        QCoreApplication::sendPostedEvents();
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        QCoreApplication::processEvents();
-    }
+    void settle() const { gui::settle(*m_page); }
     template <class T>
     T* shown(const char* name) {
         for (T* one : m_page->findChildren<T*>(QString::fromLatin1(name)))

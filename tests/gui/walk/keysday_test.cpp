@@ -6,15 +6,11 @@
 #include <QLineEdit>
 #include <QtTest/QTest>
 
+#include "gui/main/settled.h"
 #include "gui/main/shell_fixture.h"
 
 class KeysDay : public Shell {
   protected:
-    static void settle() {
-        QCoreApplication::sendPostedEvents();
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        QCoreApplication::processEvents();
-    }
     QString now() const {
         const QWidget* widget = m_window->focusWidget();
         return widget ? widget->objectName() : QString();
@@ -23,7 +19,7 @@ class KeysDay : public Shell {
         m_clock.advanceMs(400);
         ASSERT_TRUE(m_window->focusWidget()) << "nothing has the focus";
         QTest::keyClick(m_window->focusWidget(), key, with);
-        settle();
+        gui::settle(*m_window);
     }
     /// By Tab alone, in at most `most` presses.
     void tabTo(const QString& beginning, int most) {
