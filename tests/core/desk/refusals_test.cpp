@@ -4,6 +4,7 @@
 // no source.
 #include <gtest/gtest.h>
 
+#include "procedure/taught.h"
 #include "support/ward.h"
 
 namespace desk {
@@ -218,6 +219,28 @@ TEST_F(Refusals, SigningAndCertificates) {
     ward.demonstrateAsAsked();
     ward.answerAllPrompts();
     expect(Code::NotReady, paper);  // shown, but not signed
+}
+
+/// What was taught before the pack was changed may no longer be what is asked.
+TEST_F(Refusals, ACertificateIsOfThePackAsItWasTaughtLast) {
+    ward.demonstrateAsAsked();
+    ward.answerAllPrompts();
+    ward.must(ward.signOff());
+    const record::IssuePaper paper{.learner = ward.learner(),
+                                   .kind = record::PaperKind::Certificate};
+    ward.must(paper);
+    std::string text = ward.taught().bytes;
+    const std::string former = "\"version\":\"" + ward.taught().pack.version;
+    ASSERT_NE(text.find(former), text.npos);
+    text[text.find(former) + former.size() - 1] = '9';
+    const auto later = *procedure::readTaught(text);
+    ward.shelf().put(later);
+    auto again = opening();
+    again.pack = {later->pack.id, later->pack.version, later->digest};
+    ward.must(again);
+    ward.must(practice::StopVisit{
+        .why = practice::StopReason::CalledAway, .siteCovered = true, .lineHeld = true});
+    expect(Code::NotReady, paper);
 }
 
 TEST_F(Refusals, NothingIsSignedOverWhatIsNotKnown) {
