@@ -7,7 +7,6 @@
 #include <QSqlDatabase>
 #include <QSqlDriver>
 #include <QSqlError>
-#include <QSqlRecord>
 #include <QUrl>
 #include <atomic>
 
@@ -19,7 +18,7 @@ namespace {
 using base::Code;
 using base::Error;
 
-/// Names the kind of failure by SQLite's extended code.
+/// Names the kind of failure by SQLite's extended code. Its text is left out: it could hold values.
 Error errorOf(int extended) {
     switch (extended & 0xff) {
         case SQLITE_FULL:
@@ -40,9 +39,6 @@ Error errorOf(int extended) {
             return Error{Code::StoreDisk, {std::to_string(extended)}};
     }
 }
-
-/// SQLite's text is left out: it could hold values.
-Error errorOf(const QSqlError& failed) { return errorOf(failed.nativeErrorCode().toInt()); }
 
 /// What the connection is to SQLite; null when Qt gives it to nobody.
 sqlite3* handleOf(const QString& connection) {
@@ -72,23 +68,6 @@ QString readOnlyUri(const std::string& path, Access access) {
 
 }  // namespace
 
-std::int64_t RowView::number(int column) const { return sqlite3_column_int64(m_statement, column); }
-
-std::string_view RowView::text(int column) const {
-    const unsigned char* const text = sqlite3_column_text(m_statement, column);
-    const int size = sqlite3_column_bytes(m_statement, column);
-    return text ? std::string_view(reinterpret_cast<const char*>(text),
-                                   static_cast<std::size_t>(size))
-                : std::string_view();
-}
-
-std::string_view RowView::bytes(int column) const {
-    const void* const bytes = sqlite3_column_blob(m_statement, column);
-    const int size = sqlite3_column_bytes(m_statement, column);
-    return bytes ? std::string_view(static_cast<const char*>(bytes), static_cast<std::size_t>(size))
-                 : std::string_view();
-}
-
 base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access) {
     const QString name = nextConnection();
     std::unique_ptr<Database> database(new Database(path, access, name));
@@ -101,7 +80,9 @@ base::Result<std::unique_ptr<Database>> Database::open(const std::string& path, 
         connection.setDatabaseName(QString::fromStdString(path));
     }
     connection.setConnectOptions(options);
-    if (!connection.open()) return errorOf(connection.lastError());
+    if (!connection.open()) return errorOf(connection.lastError().nativeErrorCode().toInt());
+    database->m_handle = handleOf(name);
+    if (database->m_handle == nullptr) return Error{Code::Internal, {"the connection"}};
     if (const auto ready = database->setUp(); !ready) return ready.error();
     return database;
 }
@@ -126,78 +107,57 @@ base::Outcome Database::setUp() {
     return base::Done{};
 }
 
-base::Result<QSqlQuery*> Database::prepared(const std::string& sql, const Values& values) {
+Error Database::lastError() const { return errorOf(sqlite3_extended_errcode(m_handle)); }
+
+base::Result<Statement*> Database::prepared(const std::string& sql, const Values& values) {
     auto found = m_statements.find(sql);
     if (found == m_statements.end()) {
-        QSqlQuery fresh(QSqlDatabase::database(m_connection, false));
-        fresh.setForwardOnly(true);
-        if (!fresh.prepare(QString::fromStdString(sql))) return errorOf(fresh.lastError());
+        int code = SQLITE_OK;
+        auto fresh = Statement::prepare(m_handle, sql, code);
+        if (!fresh) return errorOf(code);
         found = m_statements.emplace(sql, std::move(fresh)).first;
     }
-    QSqlQuery& query = found->second;
-    for (std::size_t i = 0; i < values.size(); ++i) query.bindValue(static_cast<int>(i), values[i]);
-    return &query;
+    Statement* const statement = found->second.get();
+    if (const int code = statement->bind(values); code != SQLITE_OK) {
+        statement->reset();
+        return errorOf(code);
+    }
+    return statement;
 }
 
 base::Outcome Database::run(const char* sql, const Values& values) {
-    const auto query = prepared(sql, values);
-    if (!query) return query.error();
-    const bool done = (*query)->exec();
-    const QSqlError failed = (*query)->lastError();
-    (*query)->finish();
-    if (!done) return errorOf(failed);
-    return base::Done{};
+    return eachOf(sql, values, [](const RowView&) { return true; });
 }
 
 base::Outcome Database::eachOf(const std::string& sql, const Values& values,
-                               const std::function<bool(const Row&)>& visit) {
-    const auto query = prepared(sql, values);
-    if (!query) return query.error();
-    if (!(*query)->exec()) {
-        const Error failed = errorOf((*query)->lastError());
-        (*query)->finish();
-        return failed;
-    }
-    const int columns = (*query)->record().count();
-    bool isWanted = true;
-    while (isWanted && (*query)->next()) {
-        Row row;
-        for (int i = 0; i < columns; ++i) row.push_back((*query)->value(i));
-        isWanted = visit(row);
-    }
-    // next() also ends when a page can't be read; that is no end of the rows.
-    const QSqlError failed = (*query)->lastError();
-    (*query)->finish();
-    if (failed.isValid()) return errorOf(failed);
-    return base::Done{};
+                               const std::function<bool(const RowView&)>& visit) {
+    const auto statement = prepared(sql, values);
+    if (!statement) return statement.error();
+    int step = (*statement)->step();
+    while (step == SQLITE_ROW && visit((*statement)->row())) step = (*statement)->step();
+    // A page that can't be read is no end of the rows.
+    const bool isRead = step == SQLITE_ROW || step == SQLITE_DONE;
+    const base::Outcome outcome = isRead ? base::Outcome(base::Done{}) : lastError();
+    (*statement)->reset();
+    return outcome;
 }
 
 base::Outcome Database::each(const std::string& sql, const std::function<bool(const Row&)>& visit) {
-    return eachOf(sql, {}, visit);
+    return eachOf(sql, {}, [&](const RowView& row) { return visit(row.values()); });
 }
 
 base::Outcome Database::scan(const std::string& sql,
                              const std::function<bool(const RowView&)>& visit,
                              std::optional<std::int64_t> from) {
-    sqlite3* const handle = handleOf(m_connection);
-    if (handle == nullptr) return Error{Code::Internal, {"the connection"}};
-    sqlite3_stmt* made = nullptr;
-    if (sqlite3_prepare_v2(handle, sql.c_str(), -1, &made, nullptr) != SQLITE_OK)
-        return errorOf(sqlite3_extended_errcode(handle));
-    const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> statement(made, sqlite3_finalize);
-    if (from) sqlite3_bind_int64(made, 1, *from);
-    const RowView row(made);
-    int step = sqlite3_step(made);
-    for (; step == SQLITE_ROW; step = sqlite3_step(made))
-        if (!visit(row)) return base::Done{};
-    if (step != SQLITE_DONE) return errorOf(sqlite3_extended_errcode(handle));
-    return base::Done{};
+    Values values;
+    if (from) values.emplace_back(static_cast<qlonglong>(*from));
+    return eachOf(sql, values, visit);
 }
 
 base::Result<std::vector<Row>> Database::rows(const std::string& sql, const Values& values) {
     std::vector<Row> rows;
-    const auto read = eachOf(sql, values, [&](const Row& row) {
-        rows.push_back(row);
+    const auto read = eachOf(sql, values, [&](const RowView& row) {
+        rows.push_back(row.values());
         return true;
     });
     if (!read) return read.error();
@@ -211,9 +171,10 @@ base::Result<QVariant> Database::value(const char* sql, const Values& values) {
 }
 
 base::Outcome Database::runOnce(const QString& sql) {
-    QSqlQuery query(QSqlDatabase::database(m_connection, false));
-    if (!query.exec(sql)) return errorOf(query.lastError());
-    return base::Done{};
+    const std::string text = sql.toStdString();
+    const auto done = run(text.c_str());
+    m_statements.erase(text);
+    return done;
 }
 
 void Database::stopWhen(std::function<bool()> isStopped) {
@@ -222,8 +183,7 @@ void Database::stopWhen(std::function<bool()> isStopped) {
     const auto ask = [](void* asked) -> int {
         return (*static_cast<std::function<bool()>*>(asked))() ? 1 : 0;
     };
-    if (sqlite3* const handle = handleOf(m_connection); handle != nullptr)
-        sqlite3_progress_handler(handle, instructions, ask, &m_isStopped);
+    sqlite3_progress_handler(m_handle, instructions, ask, &m_isStopped);
 }
 
 base::Outcome Database::waitForOthers(int milliseconds) {

@@ -2,19 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QSqlQuery>
+#include <QString>
 #include <QVariant>
 #include <functional>
 #include <map>
 #include <memory>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "base/result.h"
-
-struct sqlite3_stmt;
+#include "store/statement.h"
 
 namespace store {
 
@@ -28,22 +26,6 @@ enum class Access {
 };
 
 inline constexpr int usualWaitMs = 2000;
-
-using Values = std::vector<QVariant>;
-using Row = std::vector<QVariant>;
-
-/// One row while it is read, without a copy of what it holds.
-class RowView {
-  public:
-    explicit RowView(sqlite3_stmt* statement) : m_statement(statement) {}
-    std::int64_t number(int column) const;
-    /// Both are good until the next row, and "" for null.
-    std::string_view text(int column) const;
-    std::string_view bytes(int column) const;
-
-  private:
-    sqlite3_stmt* m_statement;
-};
 
 /// One connection to a file of SQLite, set up as the record needs it: write-ahead log, every
 /// commit on the disk before it returns. Belongs to the thread that opened it. Errors of all
@@ -82,13 +64,15 @@ class Database {
         : m_path(std::move(path)), m_access(access), m_connection(std::move(connection)) {}
     base::Outcome setUp();
     base::Outcome eachOf(const std::string& sql, const Values& values,
-                         const std::function<bool(const Row&)>& visit);
-    base::Result<QSqlQuery*> prepared(const std::string& sql, const Values& values);
+                         const std::function<bool(const RowView&)>& visit);
+    base::Error lastError() const;
+    base::Result<Statement*> prepared(const std::string& sql, const Values& values);
 
     std::string m_path;
     Access m_access;
-    QString m_connection;
-    std::map<std::string, QSqlQuery> m_statements;
+    QString m_connection;         ///< as Qt names it
+    sqlite3* m_handle = nullptr;  ///< what it is to SQLite
+    std::map<std::string, std::unique_ptr<Statement>> m_statements;
     std::function<bool()> m_isStopped;
 };
 
