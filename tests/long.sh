@@ -22,11 +22,12 @@ usage: tests/long.sh NAME
          noticed by the tests it names, NINEBARK_MUTANTS takes the lines that match it
   pictures   makes pictures of every window, page and step, with sheets of them, to look at
   tidy   clang-tidy over every source
+  tsan   builds with the thread sanitizer and runs what looks at a record on several threads
 TEXT
 }
 
 case ${1:-} in
-    asan | bare | faults | forge | fuzz | kill | mutants | pictures | tidy) run=$1 ;;
+    asan | bare | faults | forge | fuzz | kill | mutants | pictures | tidy | tsan) run=$1 ;;
     *) usage >&2 && exit 64 ;;
 esac
 shift
