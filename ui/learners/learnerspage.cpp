@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QLocale>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "learners/learnercard.h"
 #include "learners/readsonly.h"
@@ -13,6 +14,14 @@
 #include "text/labels.h"
 
 namespace ui {
+namespace {
+
+/// As many cards as a large window shows. Whoever signs in or types sees these at once; the rest,
+/// which is out of sight, takes several times as long to lay out.
+constexpr std::size_t inSight = 12;
+constexpr std::chrono::milliseconds untilRest{50};
+
+}  // namespace
 
 LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
     : Page(QStringLiteral("learners"), parent),
@@ -21,7 +30,8 @@ LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
       m_list(new QVBoxLayout),
       m_count(text({}, Size::Note, Tone::Quiet)),
       m_add(primaryButton(tr("Add a patient"), QStringLiteral("addPatient"))),
-      m_more(plainButton(tr("Load more"), QStringLiteral("loadMore"))) {
+      m_more(plainButton(tr("Load more"), QStringLiteral("loadMore"))),
+      m_rest(new QTimer(this)) {
     auto* top = new QHBoxLayout;
     top->setSpacing(16);
     top->addWidget(pageHeader(tr("Learners"), tr("Who is being taught, how far, and what is due.")),
@@ -43,6 +53,9 @@ LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
         if (m_cards.size() == 1) open(record::Card(m_cards.front()));
     });
     connect(m_more, &QPushButton::clicked, this, &LearnersPage::loadMore);
+    m_rest->setObjectName(QStringLiteral("restOfCards"));
+    m_rest->setSingleShot(true);
+    connect(m_rest, &QTimer::timeout, this, [this] { makeCards(m_cards.size()); });
 }
 
 void LearnersPage::refresh() {
@@ -50,14 +63,15 @@ void LearnersPage::refresh() {
     // What is in view is kept up to date by the desk.
     if (view.search != m_search->text().toStdString() || view.cardOffset != 0)
         return lookFor(m_search->text());
+    const bool isFirst = m_cards.empty();
     m_cards = view.cards;
-    fill();
+    fill(isFirst ? Make::FirstNow : Make::AllNow);
 }
 
 void LearnersPage::lookFor(const QString& typed) {
     if (!errors()->took(m_desk.lookFor(typed.toStdString()))) return;
     m_cards = m_desk.view().cards;
-    fill();
+    fill(Make::FirstNow);
 }
 
 void LearnersPage::loadMore() {
@@ -65,19 +79,29 @@ void LearnersPage::loadMore() {
     if (!errors()->took(found)) return;
     const auto& more = m_desk.view().cards;
     m_cards.insert(m_cards.end(), more.begin(), more.end());
-    fill();
+    fill(Make::AllNow);
 }
 
-void LearnersPage::fill() {
+void LearnersPage::fill(Make make) {
     const KeptFocus kept(this);
     m_add->setHidden(readsOnly(m_desk.view()));
     empty(m_list);
-    for (const record::Card& card : m_cards) m_list->addWidget(cardFor(card));
+    m_made = 0;
+    makeCards(make == Make::AllNow ? m_cards.size() : inSight);
     if (m_cards.empty()) m_list->addWidget(emptyWords());
     const std::uint64_t total = m_desk.view().cardTotal;
     m_count->setText(tr("%1 of %2 shown").arg(m_cards.size()).arg(total));
     m_count->setVisible(!m_cards.empty());
     m_more->setVisible(m_cards.size() < total);
+}
+
+void LearnersPage::makeCards(std::size_t upTo) {
+    for (; m_made < std::min(upTo, m_cards.size()); ++m_made)
+        m_list->addWidget(cardFor(m_cards[m_made]));
+    if (m_made < m_cards.size())
+        m_rest->start(untilRest);
+    else
+        m_rest->stop();
 }
 
 QWidget* LearnersPage::emptyWords() {

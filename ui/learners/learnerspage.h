@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QLineEdit>
+#include <QTimer>
 
 #include "desk/desk.h"
 #include "parts/page.h"
@@ -26,7 +27,9 @@ class LearnersPage : public Page {
   private:
     void lookFor(const QString& typed);
     void loadMore();
-    void fill();
+    enum class Make { AllNow, FirstNow };
+    void fill(Make make);
+    void makeCards(std::size_t upTo);
     void open(const record::Card& card);
     QWidget* cardFor(const record::Card& card);
     QWidget* emptyWords();
@@ -38,6 +41,8 @@ class LearnersPage : public Page {
     QPushButton* m_add;
     QPushButton* m_more;
     std::vector<record::Card> m_cards;  ///< all pages loaded so far
+    std::size_t m_made = 0;             ///< so many of them are in the list
+    QTimer* m_rest;                     ///< when those come that are out of sight
 };
 
 }  // namespace ui

@@ -4,10 +4,12 @@
 #include <QAbstractButton>
 #include <QLabel>
 #include <QLineEdit>
+#include <QTimer>
 #include <QtTest/QTest>
 
 #include "gui/main/settled.h"
 #include "gui/main/shell_fixture.h"
+#include "learners/learnercard.h"
 #include "look.h"
 
 class LearnersPageTest : public Shell {
@@ -51,6 +53,38 @@ TEST_F(LearnersPageTest, WhoseRecordItIsIsInSightWheneverOneIsOpened) {
         EXPECT_TRUE(find("pageTitle")->visibleRegion().isEmpty()) << "it was read to its end";
         press("place.1");
     }
+}
+
+// What is out of sight is made after what is in sight was painted.
+TEST_F(LearnersPageTest, EveryCardOfThePageIsThereSoonAfterTheFirst) {
+    begin(Begin::DemoWard);
+    for (int i = 0; i < 20; ++i) {
+        const auto patient =
+            m_desk->say(record::AddPatient{.name = "Odo Brandt " + std::to_string(i),
+                                           .born = "1961-05-03",
+                                           .number = "B-" + std::to_string(i),
+                                           .language = "en"});
+        const auto learner = m_desk->say(record::AddLearner{.learner = base::LearnerId::random(),
+                                                            .isPatient = true,
+                                                            .relationship = "patient",
+                                                            .language = "en"});
+        ASSERT_TRUE(patient.ok() && learner.ok());
+    }
+    const auto made = [this] { return m_window->page()->findChildren<ui::LearnerCard*>().size(); };
+    type("search", QStringLiteral("brandt"));
+    ASSERT_EQ(m_desk->view().cards.size(), 20U);
+    const auto last = ("card." + m_desk->view().cards.back().learner.text());
+    EXPECT_FALSE(find(last.c_str()));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return find(last.c_str()) != nullptr; }));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_EQ(made(), 20);
+    type("search", QStringLiteral("brandt 1"));
+    EXPECT_LT(m_desk->view().cards.size(), 12U);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    const auto* rest = m_window->page()->findChild<QTimer*>(QStringLiteral("restOfCards"));
+    ASSERT_TRUE(rest);
+    EXPECT_FALSE(rest->isActive()) << "nothing more comes";
+    EXPECT_EQ(made(), static_cast<qsizetype>(m_desk->view().cards.size()));
 }
 
 // The second column of a card is narrow: at twice the size its words wrap where they did not.
