@@ -164,6 +164,30 @@ base::Outcome eachEntry(Database& database, const EntryVisitor& visit) {
     return base::Done{};
 }
 
+base::Result<proof::Roots> rootsOf(Database& database, const std::set<std::uint64_t>& sizes,
+                                   const std::function<bool()>& goOn) {
+    constexpr std::uint64_t askEach = 4096;
+    proof::Roots roots;
+    ledger::RightEdge edge;
+    auto next = sizes.begin();
+    bool mayGoOn = true;
+    const auto note = [&] {
+        if (next == sizes.end() || *next != edge.size()) return;
+        roots[*next++] = ledger::toHex(edge.root());
+    };
+    note();
+    const auto read = eachEntry(database, [&](std::uint64_t seq, std::string_view bytes) {
+        if (goOn && seq % askEach == 0) mayGoOn = goOn();
+        if (!mayGoOn || next == sizes.end() || seq != edge.size()) return false;
+        edge.append(ledger::leafHash(bytes));
+        note();
+        return true;
+    });
+    if (!read) return read.error();
+    if (!mayGoOn) return base::Error{base::Code::VerifyStopped};
+    return roots;
+}
+
 base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds,
                                       const proof::Pace& pace) {
     auto keys = KeysCopy::of(database);

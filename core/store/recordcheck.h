@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <set>
 
 #include "proof/spread.h"
 #include "proof/verifier.h"
@@ -28,5 +29,11 @@ base::Result<CheckReport> checkRecord(Database& database, proof::Grounds grounds
 /// StoreDamaged when the file has no order, those of the disk.
 using EntryVisitor = std::function<bool(std::uint64_t seq, std::string_view bytes)>;
 base::Outcome eachEntry(Database& database, const EntryVisitor& visit);
+
+/// The roots over the first so many entries, for each of these sizes that there are entries for.
+/// Reads up to the largest of them, once. Errors: VerifyStopped once `goOn` says so, those of
+/// eachEntry().
+base::Result<proof::Roots> rootsOf(Database& database, const std::set<std::uint64_t>& sizes,
+                                   const std::function<bool()>& goOn = {});
 
 }  // namespace store

@@ -206,15 +206,10 @@ base::Result<CheckReport> SqlLedger::checkFile(const std::string& path, OpenMode
 }
 
 base::Result<std::optional<ledger::Head>> SqlLedger::headAt(std::uint64_t size) const {
-    ledger::RightEdge edge;
-    const auto read = eachEntry(*m_database, [&](std::uint64_t seq, std::string_view bytes) {
-        if (seq != edge.size()) return false;
-        if (edge.size() < size) edge.append(ledger::leafHash(bytes));
-        return edge.size() < size;
-    });
-    if (!read) return read.error();
-    if (edge.size() < size) return std::optional<ledger::Head>();
-    return std::optional<ledger::Head>({edge.size(), ledger::toHex(edge.root())});
+    const auto roots = rootsOf(*m_database, {size});
+    if (!roots) return roots.error();
+    if (roots->empty()) return std::optional<ledger::Head>();
+    return std::optional<ledger::Head>({size, roots->begin()->second});
 }
 
 /// Says in a word why there is no text, where that is nothing of the disk's.
