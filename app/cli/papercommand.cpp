@@ -12,10 +12,12 @@
 #include <ostream>
 
 #include "cli/clockfile.h"
+#include "cli/packfile.h"
 #include "desk/desk.h"
 #include "desk/packinview.h"
 #include "procedure/taught.h"
 #include "render/language.h"
+#include "render/papers/issued.h"
 #include "render/papers/paper.h"
 #include "render/papers/papers.h"
 #include "store/recordfile.h"
@@ -31,6 +33,7 @@ struct PaperArguments {
     std::string pack;   ///< id; "": the one in view
     std::string clock;  ///< a file of one; "": the machine's
     render::PageKind page = render::PageKind::A4;
+    bool asJson = false;
 };
 
 std::optional<record::PaperKind> kindOf(const std::string& word) {
@@ -53,6 +56,10 @@ std::optional<PaperArguments> parse(const std::vector<std::string>& words) {
     for (std::size_t i = 1; i < words.size(); ++i) {
         if (words[i] == "--letter") {
             asked.page = render::PageKind::Letter;
+            continue;
+        }
+        if (words[i] == "--json") {
+            asked.asJson = true;
             continue;
         }
         const bool isKnown = words[i] == "--data" || words[i] == "--learner" ||
@@ -110,6 +117,11 @@ bool chosen(desk::Desk& desk, const PaperArguments& asked) {
     return false;
 }
 
+const QLocale& paperLocale() {
+    static const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
+    return locale;
+}
+
 std::optional<render::PaperData> dataFor(desk::Desk& desk, const PaperArguments& asked) {
     const auto patient = patientOf(desk, asked.learner);
     if (!patient || !desk.openRecord(*patient, asked.learner).ok()) return std::nullopt;
@@ -126,32 +138,47 @@ std::optional<render::PaperData> dataFor(desk::Desk& desk, const PaperArguments&
          .isSimulatedClock = view.simulatedClock,
          .head = view.head,
          .now = desk.now(),
+         .sentences = paperLocale().bcp47Name().toStdString(),
          .version = NINEBARK_VERSION,
          .drawing = [&desk](const std::string& digest) { return desk.drawing(digest); }});
 }
 
+ExitCode refuse(const std::string& why, ExitCode code, bool asJson, std::ostream& out,
+                std::ostream& err) {
+    err << why << '\n';
+    if (asJson) writeJson({{"ok", false}, {"errors", Json::array({{{"text", why}}})}}, out);
+    return code;
+}
+
+/// The digest; as JSON the Command that says that this paper is handed out, without who says so.
+void tellMade(const record::IssuePaper& said, bool asJson, std::ostream& out) {
+    if (asJson)
+        writeJson({{"ok", true}, {"do", record::IssuePaper::type}, {"data", base::toJson(said)}},
+                  out);
+    else
+        out << said.digest << '\n';
+}
+
 ExitCode write(const PaperArguments& asked, const render::PaperData& data, std::ostream& out,
                std::ostream& err) {
-    const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
+    const QLocale& locale = paperLocale();
     const QString path = QString::fromStdString(asked.out);
     base::Outcome written = base::Done{};
     if (asked.kind == record::PaperKind::ChartNote) {
         written = render::writeWhole(path, render::chartNote(data, locale).toUtf8() + '\n');
     } else {
         const auto document = render::documentOf(asked.kind, data, locale);
-        if (!document) {
-            err << (asked.kind == record::PaperKind::Certificate
-                        ? "no certificate while the rules say not yet; make going-home instead\n"
-                        : "nobody has decided who helps at home; write that down first\n");
-            return ExitCode::Wrong;
-        }
+        if (!document)
+            return refuse(
+                asked.kind == record::PaperKind::Certificate
+                    ? "no certificate while the rules say not yet; make going-home instead"
+                    : "nobody has decided who helps at home; write that down first",
+                ExitCode::Wrong, asked.asJson, out, err);
         written = render::Paper(*document, asked.page).writePdf(path);
     }
-    if (!written.ok()) {
-        err << base::english(written.error()) << '\n';
-        return ExitCode::Unreadable;
-    }
-    out << render::digestOf(data) << '\n';
+    if (!written.ok())
+        return refuse(base::english(written.error()), ExitCode::Unreadable, asked.asJson, out, err);
+    tellMade(render::issued(data), asked.asJson, out);
     return ExitCode::Done;
 }
 
@@ -170,29 +197,23 @@ ExitCode PaperCommand::run(const std::vector<std::string>& arguments, std::ostre
         application.emplace(count, words);
         render::speak(QLocale());
     }
+    const auto unreadable = [&](const base::Error& error) {
+        return refuse(base::english(error), ExitCode::Unreadable, asked->asJson, out, err);
+    };
     const auto ledger = store::SqlLedger::openToRead(store::recordFileIn(asked->data),
                                                      store::OpenMode::Demonstration);
-    if (!ledger) {
-        err << base::english(ledger.error()) << '\n';
-        return ExitCode::Unreadable;
-    }
+    if (!ledger) return unreadable(ledger.error());
     const auto clock = clockFrom(asked->clock);
-    if (!clock) {
-        err << base::english(clock.error()) << '\n';
-        return ExitCode::Unreadable;
-    }
+    if (!clock) return unreadable(clock.error());
     procedure::Shelf shelf = builtInPacks();
     const auto desk = desk::Desk::open(**ledger, shelf, **clock, desk::Ward::Demonstration);
-    if (!desk) {
-        err << base::english(desk.error()) << '\n';
-        return ExitCode::Unreadable;
-    }
+    if (!desk) return unreadable(desk.error());
     const auto data = dataFor(**desk, *asked);
-    if (!data) {
-        err << "there is no such learner, no such pack to be taught by, or a visit by another is "
-               "open\n";
-        return ExitCode::Wrong;
-    }
+    if (!data)
+        return refuse(
+            "there is no such learner, no such pack to be taught by, or a visit by another is "
+            "open",
+            ExitCode::Wrong, asked->asJson, out, err);
     return write(*asked, *data, out, err);
 }
 

@@ -12,7 +12,7 @@ class PaperCommand : public Command {
     std::string name() const override { return "paper"; }
     std::string usage() const override {
         return "chart|certificate|going-home|steps|note --data DIR --learner ID --out FILE "
-               "[--pack ID] [--letter] [--clock FILE]";
+               "[--pack ID] [--letter] [--clock FILE] [--json]";
     }
     ExitCode run(const std::vector<std::string>& arguments, std::ostream& out,
                  std::ostream& err) const override;

@@ -10,6 +10,7 @@
 #include "base/text.h"
 #include "desk/fit.h"
 #include "desk/packinview.h"
+#include "ledger/merkle.h"
 #include "readiness/signing.h"
 
 namespace desk {
@@ -105,11 +106,15 @@ class Guard {
     }
     Outcome may(const record::IssuePaper& said) const {
         if (auto bad = ofLearner(said.learner); !bad) return bad;
-        if (said.kind == record::PaperKind::GoingHomeWithHelp)
-            return m_view.record->learner(said.learner)->help ? Outcome(Done{})
-                                                              : Error{Code::HelpNotDecided};
-        if (said.kind != record::PaperKind::Certificate) return Done{};
-        return mayCertify(said.learner);
+        const bool isForHelp = said.kind == record::PaperKind::GoingHomeWithHelp;
+        if (isForHelp && !m_view.record->learner(said.learner)->help)
+            return Error{Code::HelpNotDecided};
+        const bool certifies = said.kind == record::PaperKind::Certificate;
+        if (certifies)
+            if (auto bad = mayCertify(said.learner); !bad) return bad;
+        if (auto bad = canBeHeldAgainst(said); !bad) return bad;
+        return !certifies || isReadyBy(said.ground->pack, said.learner) ? Outcome(Done{})
+                                                                        : Error{Code::NotReady};
     }
     Outcome may(const record::AddAddendum& said) const {
         if (base::isBlank(said.text)) return Error{Code::TextMissing};
@@ -231,10 +236,27 @@ class Guard {
         for (const procedure::TaughtPtr& taught : packsTaught(*m_view.record, learner)) {
             // Of two versions of one pack the later one that was taught counts, signed or not.
             if (!newer.insert(taught->pack.id).second) continue;
-            const auto ready = readiness::assess(*m_view.record, learner, *taught, m_now);
-            if (ready.ready && ready.allSigned()) return Done{};
+            if (isReady(*taught, learner)) return Done{};
         }
         return Error{Code::NotReady};
+    }
+    bool isReady(const procedure::Taught& taught, const base::LearnerId& learner) const {
+        const auto ready = readiness::assess(*m_view.record, learner, taught, m_now);
+        return ready.ready && ready.allSigned();
+    }
+    bool isReadyBy(const practice::PackRef& pack, const base::LearnerId& learner) const {
+        return isReady(*m_shelf.byDigest(pack.digest), learner);
+    }
+
+    /// Whether verify can gather once more what the paper showed.
+    Outcome canBeHeldAgainst(const record::IssuePaper& said) const {
+        if (!said.ground) return Error{Code::BadField, {"/ground", "is missing"}};
+        if (!ledger::isHex(said.digest, 64))
+            return Error{Code::BadField, {"/digest", "should be 64 hex digits"}};
+        if (said.ground->size == 0 || said.ground->size > m_view.head.size)
+            return Error{Code::BadField, {"/ground/size", "is no size that the record had"}};
+        if (!m_shelf.byDigest(said.ground->pack.digest)) return Error{Code::PackUnknown};
+        return Done{};
     }
 
     const Command& m_command;

@@ -92,10 +92,13 @@ void Desk::complete(Command& command, const base::Instant& now) const {
         command.payload);
 }
 
+/// Visits and papers can be gathered again for ever, whatever later programs bring along.
 base::Outcome Desk::keepPack(const Command& command) {
     const auto* opened = std::get_if<practice::OpenVisit>(&command.payload);
-    if (!opened) return Done{};
-    const procedure::TaughtPtr taught = m_shelf.byDigest(opened->pack.digest);
+    const auto* issued = std::get_if<record::IssuePaper>(&command.payload);
+    if (!opened && !issued) return Done{};
+    const auto& pack = opened ? opened->pack : issued->ground->pack;
+    const procedure::TaughtPtr taught = m_shelf.byDigest(pack.digest);
     auto kept = m_ledger.putBlob(taught->bytes);
     if (!kept) return kept.error();
     REQUIRE(*kept == taught->digest);

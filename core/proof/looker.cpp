@@ -13,6 +13,8 @@ namespace {
 std::vector<std::string> blobsIn(const record::Payload& payload) {
     if (const auto* opened = std::get_if<practice::OpenVisit>(&payload))
         return {opened->pack.digest};
+    if (const auto* issued = std::get_if<record::IssuePaper>(&payload); issued && issued->ground)
+        return {issued->ground->pack.digest};
     const auto* signedOff = std::get_if<record::SignOff>(&payload);
     if (signedOff && signedOff->acknowledgement.drawing)
         return {*signedOff->acknowledgement.drawing};

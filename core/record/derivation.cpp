@@ -30,16 +30,25 @@ base::Result<std::vector<base::PatientId>> everybody(const ledger::Ledger& ledge
     return order;
 }
 
+/// By which pack something was taught or printed; "" for all other entries.
+std::string packOf(const ledger::Entry& entry) {
+    const std::string& type = entry.body.type;
+    if (type != practice::OpenVisit::type && type != IssuePaper::type) return {};
+    const auto said = lifted(entry.body).payload;
+    if (!said) return {};
+    if (const auto* opened = std::get_if<practice::OpenVisit>(&*said)) return opened->pack.digest;
+    const auto* issued = std::get_if<IssuePaper>(&*said);
+    return issued && issued->ground ? issued->ground->pack.digest : std::string();
+}
+
 }  // namespace
 
 base::Outcome fetchPacks(const ledger::Ledger& ledger, procedure::Shelf& shelf,
                          const std::vector<ledger::Entry>& entries) {
     for (const ledger::Entry& entry : entries) {
-        if (entry.body.type != practice::OpenVisit::type) continue;
-        const auto said = lifted(entry.body).payload;
-        const auto* opened = said ? std::get_if<practice::OpenVisit>(&*said) : nullptr;
-        if (!opened || shelf.byDigest(opened->pack.digest)) continue;
-        auto bytes = ledger.blob(opened->pack.digest);
+        const std::string digest = packOf(entry);
+        if (digest.empty() || shelf.byDigest(digest)) continue;
+        auto bytes = ledger.blob(digest);
         if (!bytes) return bytes.error();
         if (!*bytes) continue;
         if (auto taught = procedure::readTaught(**bytes)) shelf.keep(*taught);

@@ -9,8 +9,8 @@
 
 namespace record {
 
-/// Packs of old visits that are not on the shelf any more are read from the ledger's blobs; one
-/// that can't be read as a pack is left out. Errors: those of the ledger.
+/// Packs of old visits and papers that are not on the shelf any more are read from the ledger's
+/// blobs; one that can't be read as a pack is left out. Errors: those of the ledger.
 base::Outcome fetchPacks(const ledger::Ledger& ledger, procedure::Shelf& shelf,
                          const std::vector<ledger::Entry>& entries);
 

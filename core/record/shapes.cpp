@@ -51,6 +51,7 @@ ledger::Shapes makeShapes() {
     made.add(ChangeAccess::type, 2, withoutBoxes);
     made.add(practice::StopVisit::type, 1, withoutUnaskedNo);
     made.add(IssuePaper::type, 1, unchanged);
+    made.add(IssuePaper::type, 2, unchanged);
     made.add(AddLine::type, 1, unchanged);
     return made;
 }

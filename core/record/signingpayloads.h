@@ -56,16 +56,41 @@ struct DecideHelp {
     }
 };
 
+/// What a paper was made of. With it and the record everybody with a key can gather the data it
+/// shows once more, and hold the digest against it.
+struct PaperGround {
+    int form = 0;                   ///< of the data and of the rules that it is gathered by
+    std::uint64_t size = 0;         ///< of the ledger then: its entries before this one
+    practice::PackRef pack;         ///< that the paper is about
+    std::int64_t printedMs = 0;     ///< what the paper calls now
+    int offsetMinutes = 0;          ///< local time minus UTC then
+    std::string language;           ///< BCP 47, of the words of the pack
+    std::string sentences;          ///< BCP 47, asked for its sentences and dates
+    std::string version;            ///< of the program
+    bool isDemonstration = false;   ///< invented people
+    bool isSimulatedClock = false;  ///< the times are made up
+    int unknown = 0;                ///< entries of the record that the program could not read
+    bool operator==(const PaperGround&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("form", form), v("size", size), v("pack", pack), v("printed_ms", printedMs);
+        v("offset", offsetMinutes), v("language", language), v("sentences", sentences);
+        v("version", version), v("demonstration", isDemonstration);
+        v("simulated_clock", isSimulatedClock), v("unknown", unknown);
+    }
+};
+
 struct IssuePaper {
     static constexpr const char* type = "paper-issued";
-    static constexpr int version = 2;  ///< 1 knew no "steps"
+    static constexpr int version = 3;  ///< 1 knew no "steps"; 2 did not say what it was made of
     base::LearnerId learner;
     PaperKind kind = PaperKind::Chart;
-    std::string digest;  ///< SHA-256 of the data the paper shows, hex
+    std::string digest;                 ///< SHA-256 of the data the paper shows, hex
+    std::optional<PaperGround> ground;  ///< none in what is older than version 3
     bool operator==(const IssuePaper&) const = default;
     template <class V>
     void fields(V& v) {
-        v("learner", learner), v("kind", kind), v("digest", digest);
+        v("learner", learner), v("kind", kind), v("digest", digest), v("ground", ground);
     }
 };
 

@@ -59,6 +59,16 @@ TEST(PaperCommand, WritesChartAndNoteButNoCertificateYet) {
     QByteArray digest;
     EXPECT_EQ(runPaper(asked("chart", "chart.pdf"), &digest), 0);
     EXPECT_EQ(digest.size(), 65);
+    QByteArray asJson;
+    EXPECT_EQ(runPaper(asked("steps", "steps.pdf") << QStringLiteral("--json"), &asJson), 0);
+    auto said = nlohmann::json::parse(asJson.toStdString(), nullptr, false);
+    EXPECT_EQ(said["ok"], true) << asJson.constData();
+    said.erase("ok");
+    said["id"] = base::CommandId::random().text(), said["by"] = ward.teacher().text();
+    said["patient"] = ward.desk().view().record->id.text();
+    const auto command = desk::readCommand(said);
+    ASSERT_TRUE(command.ok()) << base::english(command.error());
+    EXPECT_TRUE(ward.desk().handle(*command).ok()) << "it is all that a desk wants to know";
     QFile chart(folder.filePath(QStringLiteral("chart.pdf")));
     ASSERT_TRUE(chart.open(QIODevice::ReadOnly));
     EXPECT_TRUE(chart.readAll().startsWith("%PDF"));
@@ -67,6 +77,8 @@ TEST(PaperCommand, WritesChartAndNoteButNoCertificateYet) {
     ASSERT_TRUE(note.open(QIODevice::ReadOnly));
     EXPECT_TRUE(note.readAll().contains("Not yet ready"));
     EXPECT_EQ(runPaper(asked("certificate", "certificate.pdf")), 1);
+    EXPECT_EQ(runPaper(asked("certificate", "none.pdf") << QStringLiteral("--json"), &asJson), 1);
+    EXPECT_EQ(nlohmann::json::parse(asJson.toStdString(), nullptr, false)["ok"], false);
     EXPECT_FALSE(QFile::exists(folder.filePath(QStringLiteral("certificate.pdf"))));
     EXPECT_EQ(runPaper(asked("chart", "missing/chart.pdf")), 2);
 }

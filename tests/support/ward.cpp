@@ -166,4 +166,13 @@ record::SignOff Ward::signOff() const {
     return said;
 }
 
+record::IssuePaper Ward::paper(record::PaperKind kind) const {
+    record::PaperGround ground{.form = 1, .size = m_desk->view().head.size, .pack = packRef()};
+    ground.printedMs = m_clock.now().wallMs;
+    return {.learner = m_learner,
+            .kind = kind,
+            .digest = std::string(64, 'a'),
+            .ground = std::move(ground)};
+}
+
 }  // namespace support

@@ -54,6 +54,8 @@ class Ward {
     void answerAllPrompts();
     /// For every competency of the pack; nobody has said it yet.
     record::SignOff signOff() const;
+    /// That this was handed out, as of now; its digest is none of a paper.
+    record::IssuePaper paper(record::PaperKind kind) const;
 
   private:
     void beginStaff(Record record);

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "render/papers/issued.h"
 #include "render/papers/papers.h"
 
 namespace ui {
@@ -27,6 +28,7 @@ std::optional<render::PaperData> dataFor(const desk::Desk& desk, record::PaperKi
         .head = view.head,
         .now = desk.now(),
         .language = "en",
+        .sentences = QLocale().bcp47Name().toStdString(),
         .version = NINEBARK_VERSION,
         .drawing = [&desk](const std::string& digest) { return desk.drawing(digest); }};
     return render::gather(kind, *view.record, learner->said.learner, *taught, *found, view.house,
@@ -39,7 +41,7 @@ std::optional<MadePaper> makePaper(const desk::Desk& desk, record::PaperKind kin
                                    render::PageKind page) {
     const auto data = dataFor(desk, kind);
     if (!data) return std::nullopt;
-    MadePaper made{.kind = kind, .digest = render::digestOf(*data), .pages = {}, .note = {}};
+    MadePaper made{.said = render::issued(*data), .pages = {}, .note = {}};
     if (kind == record::PaperKind::ChartNote) {
         made.note = render::chartNote(*data, QLocale());
         return made;
@@ -51,8 +53,7 @@ std::optional<MadePaper> makePaper(const desk::Desk& desk, record::PaperKind kin
 }
 
 base::Outcome issue(desk::Desk& desk, const MadePaper& paper) {
-    const auto said = desk.say(record::IssuePaper{
-        .learner = *desk.view().learner, .kind = paper.kind, .digest = paper.digest});
+    const auto said = desk.say(paper.said);
     if (!said) return said.error();
     return base::Done{};
 }

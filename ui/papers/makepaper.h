@@ -12,8 +12,7 @@ namespace ui {
 
 /// A paper of the learner in view, made from the record as it stands.
 struct MadePaper {
-    record::PaperKind kind = record::PaperKind::Chart;
-    std::string digest;                  ///< of the data it shows
+    record::IssuePaper said;             ///< when it is handed out
     std::optional<render::Paper> pages;  ///< none for the chart note
     QString note;                        ///< the chart note's lines
 };

@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "record/card.h"
+#include "record/derivation.h"
 #include "support/ward.h"
 
 namespace desk {
@@ -105,6 +106,18 @@ TEST(Handle, WhatTheLedgerFailsToAppendIsNowhere) {
         EXPECT_FALSE(again->repeated);
         EXPECT_GT(changes, 0);
     }
+}
+
+// A later program may bring another pack along: the paper still has to be made again.
+TEST(Handle, APaperKeepsItsPackBeforeAnybodyWasTaughtByIt) {
+    support::Ward ward("clean-hands");
+    ASSERT_EQ(ward.ledger().blob(ward.taught().digest).value(), std::nullopt);
+    ward.must(ward.paper(record::PaperKind::Steps));
+    EXPECT_EQ(ward.ledger().blob(ward.taught().digest).value(), ward.taught().bytes);
+    procedure::Shelf later;
+    const auto entries = ward.ledger().ofSubject(ward.desk().view().record->id).value();
+    ASSERT_TRUE(record::fetchPacks(ward.ledger(), later, entries).ok());
+    EXPECT_TRUE(later.byDigest(ward.taught().digest));
 }
 
 TEST(Handle, AVisitIsNotOpenedWhenItsPackCannotBeKept) {

@@ -212,13 +212,40 @@ TEST_F(Refusals, SigningAndCertificates) {
     expect(Code::NotMet, signOff);
     signOff.pack.digest = "0";
     expect(Code::PackUnknown, signOff);
-    record::IssuePaper paper{.learner = ward.learner()};
+    record::IssuePaper paper = ward.paper(record::PaperKind::Chart);
     ward.must(paper);  // a chart can always be printed
     paper.kind = record::PaperKind::Certificate;
     expect(Code::NotReady, paper);
     ward.demonstrateAsAsked();
     ward.answerAllPrompts();
     expect(Code::NotReady, paper);  // shown, but not signed
+    ward.must(ward.signOff());
+    const auto other = support::readPack("weekly-dressing-upper-arm");
+    ward.shelf().keep(other);
+    record::IssuePaper ofOther = paper;
+    ofOther.ground->pack.digest = other->digest;
+    expect(Code::NotReady, ofOther);  // by the other pack nothing was shown
+    ward.must(paper);
+}
+
+// Or verify could never tell whether the record of then shows the same.
+TEST_F(Refusals, PapersThatDoNotSayWhatTheyWereMadeOf) {
+    const record::IssuePaper good = ward.paper(record::PaperKind::Steps);
+    record::IssuePaper paper = good;
+    paper.ground.reset();
+    expect(Code::BadField, paper);
+    paper = good;
+    paper.ground->size = ward.ledger().head().size + 1;
+    expect(Code::BadField, paper);
+    paper.ground->size = 0;
+    expect(Code::BadField, paper);
+    paper = good;
+    paper.digest = std::string(63, 'a');
+    expect(Code::BadField, paper);
+    paper = good;
+    paper.ground->pack.digest = "0";
+    expect(Code::PackUnknown, paper);
+    ward.must(good);
 }
 
 /// What was taught before the pack was changed may no longer be what is asked.

@@ -125,13 +125,10 @@ TEST_F(LoggedDesk, WhoTaughtIsNotAsked) {
 }
 
 TEST_F(LoggedDesk, WhoWroteInItIsNotAskedAndWhoMadeAPaperIs) {
+    m_shelf.put(support::readPack("clean-hands"));
     asTam();
     ASSERT_TRUE(m_desk->openRecord(m_patient, {}, "takes-over").ok());
-    ASSERT_TRUE(m_desk
-                    ->say(record::IssuePaper{.learner = m_ward.learner(),
-                                             .kind = record::PaperKind::ChartNote,
-                                             .digest = std::string(64, 'a')})
-                    .ok());
+    ASSERT_TRUE(m_desk->say(m_ward.paper(record::PaperKind::ChartNote)).ok());
     asTam();
     EXPECT_EQ(m_desk->openRecord(m_patient, std::nullopt).error().code, Code::ReasonWanted);
     ASSERT_TRUE(m_desk->openRecord(m_patient, {}, "takes-over").ok());

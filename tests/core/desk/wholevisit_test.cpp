@@ -133,9 +133,7 @@ TEST(Desk, WhatWasHandedOverInItsMiddleIsSignedByNobody) {
 
 TEST(Desk, NoPaperSaysWhoHelpsBeforeItIsDecided) {
     support::Ward ward("clean-hands");
-    const record::IssuePaper paper{.learner = ward.learner(),
-                                   .kind = record::PaperKind::GoingHomeWithHelp,
-                                   .digest = std::string(64, 'a')};
+    const auto paper = ward.paper(record::PaperKind::GoingHomeWithHelp);
     EXPECT_EQ(ward.desk().say(paper).error().code, Code::HelpNotDecided);
     ward.must(record::DecideHelp{.learner = ward.learner(),
                                  .why = "Two steps still need a cue",

@@ -76,8 +76,7 @@ class Planting : public testing::Test {
             ASSERT_TRUE(m_ward->gate().confirm(Ward::passphrase()).now().ok());
         }
         m_ward->must(m_ward->signOff());
-        m_ward->must(
-            record::IssuePaper{.learner = m_ward->learner(), .digest = std::string(64, 'a')});
+        m_ward->must(m_ward->paper(record::PaperKind::Chart));
         desk::Command late = m_ward->desk().command(record::AddLateEntry{
             .learner = m_ward->learner(), .text = "because of Ruth", .reason = "forgotten"});
         late.atMs = m_ward->clock().now().wallMs - 60'000;

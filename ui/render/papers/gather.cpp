@@ -205,6 +205,8 @@ std::optional<PaperData> gather(record::PaperKind kind, const record::Record& re
                    .isSimulatedClock = context.isSimulatedClock,
                    .printedMs = context.now.wallMs,
                    .offsetMinutes = context.now.offsetMinutes,
+                   .language = context.language,
+                   .sentences = context.sentences,
                    .version = context.version,
                    .ledgerSize = context.head.size,
                    .ledgerRoot = context.head.root,

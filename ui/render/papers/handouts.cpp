@@ -73,11 +73,15 @@ void addVoids(Blocks& blocks) {
 
 }  // namespace
 
+bool isCertified(const PaperData& data) {
+    return data.readiness.isReady && data.readiness.isAllSigned && !signersOf(data).empty() &&
+           lastSigned(data);
+}
+
 std::optional<Document> certificate(const PaperData& data, const QLocale& locale) {
+    if (!isCertified(data)) return std::nullopt;
     const PaperVisit* last = lastSigned(data);
     const std::vector<Signer> signers = signersOf(data);
-    if (!data.readiness.isReady || !data.readiness.isAllSigned || signers.empty() || !last)
-        return std::nullopt;
     Document document = framed(data, Papers::tr("Certificate"), Identified::ByBirth, locale);
     Blocks& blocks = document.blocks;
     addText(blocks, Papers::tr("Certificate"), TextStyle::Title);

@@ -16,12 +16,19 @@
 /// What a paper shows, gathered from the record, as plain values.
 namespace render {
 
+/// One more whenever PaperData has other fields, or the same record makes other data: verify then
+/// says of older papers that they are of another form, and not that they are wrong. The words of
+/// the sentences are not part of it.
+constexpr int paperForm = 1;
+
 struct PaperData {
     std::string kind;  ///< "chart" …, as entries spell it
     bool isDemonstration = true, isSimulatedClock = false;
     std::int64_t printedMs = 0;
     int offsetMinutes = 0;
-    std::string version;  ///< of the program
+    std::string language;   ///< BCP 47, of the words of the pack
+    std::string sentences;  ///< BCP 47, asked for its sentences and dates
+    std::string version;    ///< of the program
     std::uint64_t ledgerSize = 0;
     std::string ledgerRoot;
 
@@ -49,7 +56,8 @@ struct PaperData {
     void fields(V& v) {
         v("kind", kind), v("demonstration", isDemonstration);
         v("simulated_clock", isSimulatedClock), v("printed_ms", printedMs);
-        v("offset", offsetMinutes), v("version", version), v("ledger_size", ledgerSize);
+        v("offset", offsetMinutes), v("language", language), v("sentences", sentences);
+        v("version", version), v("ledger_size", ledgerSize);
         v("ledger_root", ledgerRoot), v("patient", patient), v("allergies", allergies);
         v("line", line), v("learner", learner), v("consent", consent);
         v("consented", consented), v("needs", needs), v("unit", unit), v("pack", pack);
@@ -66,8 +74,9 @@ struct PaperContext {
     bool isSimulatedClock = false;
     ledger::Head head;
     base::Instant now;
-    std::string language = "en";  ///< the hospital's, for the words of the pack
-    std::string version;          ///< of the program
+    std::string language = "en";   ///< the hospital's, for the words of the pack
+    std::string sentences = "en";  ///< the reader's, for sentences and dates
+    std::string version;           ///< of the program
     /// A drawn signature by its digest; "" where it is not at hand.
     std::function<std::string(const std::string& digest)> drawing = {};
 };

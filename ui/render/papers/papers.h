@@ -12,7 +12,9 @@ namespace render {
 
 Document chartRecord(const PaperData& data, const QLocale& locale);
 
-/// Nothing unless the rules say ready and every competency is signed.
+/// Whether the rules say ready and every competency is signed.
+bool isCertified(const PaperData& data);
+/// Nothing unless that is so.
 std::optional<Document> certificate(const PaperData& data, const QLocale& locale);
 
 /// What is handed over while the rules say not yet: who helps, until when. What nobody decided is
