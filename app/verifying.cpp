@@ -5,6 +5,7 @@
 #include "base/text.h"
 #include "cli/recordarguments.h"
 #include "compose.h"
+#include "papercheck.h"
 #include "record/derivation.h"
 #include "seal/sealingcodec.h"
 #include "stoppablecodec.h"
@@ -12,13 +13,17 @@
 namespace app {
 namespace {
 
-/// Holds what is derived against the entries; only for a record whose entries are sound and open.
-base::Outcome checkDerived(store::SqlLedger& ledger, proof::Report& report) {
+/// Holds what is derived and the papers that were issued against the entries; only for a record
+/// whose entries are sound and open.
+base::Outcome checkDerived(store::SqlLedger& ledger, const proof::Pace& pace,
+                           proof::Report& report) {
     if (report.isWrong() || !report.isComplete() || report.head.size == 0) return base::Done{};
     const auto shelf = compiledShelf();
     if (!shelf) return shelf.error();
-    const auto derived = record::deriveAll(ledger, **shelf);
+    PaperCheck papers(ledger.database(), **shelf, pace);
+    const auto derived = record::deriveAll(ledger, **shelf, &papers);
     if (!derived) return derived.error();
+    papers.tell(report);
     const auto fits = ledger.areDerived(*derived);
     if (!fits) return fits.error();
     if (!*fits) report.findings.push_back({proof::Kind::Derived, 0, report.head.size - 1});
@@ -62,7 +67,7 @@ base::Result<proof::Report> verifyOpen(store::SqlLedger& ledger,
     if (!moment) return moment.error();
     auto report = ledger.check(heads, ring, pace);
     if (!report) return report.error();
-    if (const auto done = checkDerived(ledger, *report); !done) return done.error();
+    if (const auto done = checkDerived(ledger, pace, *report); !done) return done.error();
     return proof::Report(*report);
 }
 

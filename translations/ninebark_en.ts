@@ -3041,6 +3041,36 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a paper was issued, and the record of then shows another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n papers, each made again from the record of then</source>
+        <translation>
+            <numerusform>%n paper, made again from the record of then</numerusform>
+            <numerusform>%n papers, each made again from the record of then</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n papers can&apos;t be checked: they were issued before the record said what they were made of</source>
+        <translation>
+            <numerusform>%n paper can&apos;t be checked: it was issued before the record said what it was made of</numerusform>
+            <numerusform>%n papers can&apos;t be checked: they were issued before the record said what they were made of</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n papers can&apos;t be checked: another version made them in another form</source>
+        <translation>
+            <numerusform>%n paper can&apos;t be checked: another version made it in another form</numerusform>
+            <numerusform>%n papers can&apos;t be checked: another version made them in another form</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 Paper: %2.</source>
+        <comment>entry 7: what is wrong with it. Paper: its kind.</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Letters from a paper, or kept by somebody elsewhere</source>
         <translation type="unfinished"></translation>
     </message>

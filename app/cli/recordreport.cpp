@@ -51,6 +51,8 @@ const char* sentenceFor(proof::Kind kind) {
                    "record rebuild mends this";
         case Kind::Blob:
             return "a stored pack or drawing is not what its digest says, or is missing";
+        case Kind::Paper:
+            return "says that a paper was issued, and the record of then shows another one";
         case Kind::Rewritten:
             return "not the entries that were known once";
         case Kind::CutOff:
@@ -73,10 +75,37 @@ std::string placeOf(const proof::Finding& finding) {
 }
 
 Json jsonOf(const proof::Finding& finding) {
-    return {{"damage", base::nameOf(finding.kind)},
-            {"seq", finding.from},
-            {"to", finding.to},
-            {"text", sentenceFor(finding.kind)}};
+    Json json{{"damage", base::nameOf(finding.kind)},
+              {"seq", finding.from},
+              {"to", finding.to},
+              {"text", sentenceFor(finding.kind)}};
+    if (finding.paper) json["paper"] = base::nameOf(*finding.paper);
+    return json;
+}
+
+Json jsonOf(const std::optional<proof::Papers>& papers) {
+    if (!papers) return nullptr;
+    return {{"checked", papers->checked},
+            {"issued_before", papers->before},
+            {"other_form", papers->others}};
+}
+
+/// What was looked at of the papers; of those that can't be looked at, that they are there.
+void tellPapers(const proof::Papers& papers, std::ostream& out) {
+    if (papers.checked > 0)
+        out << "papers held against the record of then: " << papers.checked << '\n';
+    if (papers.before > 0)
+        out << "papers issued before the record said what they were made of, not checked: "
+            << papers.before << '\n';
+    if (papers.others > 0)
+        out << "papers made by another form than this program's, not checked: " << papers.others
+            << '\n';
+}
+
+std::string labelOf(const proof::Finding& finding) {
+    std::string name = base::nameOf(finding.kind);
+    if (finding.paper) name += std::string(" (") + base::nameOf(*finding.paper) + ')';
+    return name;
 }
 
 /// The head as a paper has it, on one line; empty where a paper would have none.
@@ -96,8 +125,7 @@ ExitCode exitAfter(const proof::Report& report) {
 ExitCode tell(const proof::Report& report, bool asJson, std::ostream& out, std::ostream& err) {
     Json list = Json::array();
     for (const proof::Finding& one : report.findings) {
-        err << base::nameOf(one.kind) << " at " << placeOf(one) << ": " << sentenceFor(one.kind)
-            << '\n';
+        err << labelOf(one) << " at " << placeOf(one) << ": " << sentenceFor(one.kind) << '\n';
         list.push_back(jsonOf(one));
     }
     const ExitCode code = exitAfter(report);
@@ -111,6 +139,7 @@ ExitCode tell(const proof::Report& report, bool asJson, std::ostream& out, std::
                    {"opened", report.opened},
                    {"closed", report.closed},
                    {"erased", report.erased},
+                   {"papers", jsonOf(report.papers)},
                    {"findings", list}},
                   out);
     else if (code != ExitCode::Wrong)
@@ -118,6 +147,7 @@ ExitCode tell(const proof::Report& report, bool asJson, std::ostream& out, std::
                                        : "intact as far as can be seen without a key: ")
             << report.head.size << " entries, root " << report.head.root
             << "\nto be kept elsewhere, for a later --paper: " << lettersOf(report.head) << '\n';
+    if (!asJson && report.papers) tellPapers(*report.papers, out);
     return code;
 }
 

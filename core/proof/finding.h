@@ -3,10 +3,12 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "base/names.h"
 #include "ledger/entry.h"
+#include "record/payload.h"
 
 /// What can be proven about a record: by anybody, and by whoever has a key.
 namespace proof {
@@ -31,6 +33,7 @@ enum class Kind {
     RightEdge,     ///< the stored end is not that of the entries
     Derived,       ///< what is shown was not made from the entries
     Blob,          ///< a drawing or pack it names is not what its digest says
+    Paper,         ///< a paper that it says was issued is not what the record shows of then
     Rewritten,     ///< entries between two known heads are not those of then
     CutOff,        ///< a known head speaks of more entries than there are
     Forked,        ///< two known heads can't both be of one record
@@ -43,12 +46,21 @@ enum class Kind {
 struct Finding {
     Kind kind = Kind::Gap;
     std::uint64_t from = 0, to = 0;  ///< seq of the first and the last; the same for one
+    std::optional<record::PaperKind> paper = {};  ///< which kind it is that Paper is about
 
     bool operator==(const Finding&) const = default;
 };
 /// Whether that is something wrong; what was erased is not.
 inline bool isWrong(Kind kind) { return kind != Kind::Erased && kind != Kind::Emptied; }
 inline Finding at(Kind kind, std::uint64_t seq) { return {kind, seq, seq}; }
+
+/// The papers that were issued: their data is gathered once more from the record of then.
+struct Papers {
+    std::uint64_t checked = 0;
+    std::uint64_t before = 0;  ///< issued before entries said what a paper was made of
+    std::uint64_t others = 0;  ///< made by another form of papers than this program's
+    bool operator==(const Papers&) const = default;
+};
 
 /// What one run looked at and found.
 struct Report {
@@ -59,6 +71,8 @@ struct Report {
     std::uint64_t erased = 0;      ///< bodies whose key was destroyed
     std::uint64_t blobs = 0;
     std::uint64_t knownHeads = 0;
+    /// Nothing where none could be looked at: something else is wrong, or a key is missing.
+    std::optional<Papers> papers = {};
     std::vector<Finding> findings;
 
     /// Whether anything is wrong.
@@ -74,7 +88,7 @@ namespace base {
 /// As the command line says them.
 template <>
 struct Names<proof::Kind> {
-    static constexpr std::array<std::pair<proof::Kind, const char*>, 24> all{{
+    static constexpr std::array<std::pair<proof::Kind, const char*>, 25> all{{
         {proof::Kind::Gap, "gap"},
         {proof::Kind::Unreadable, "unreadable"},
         {proof::Kind::OtherPlace, "other-place"},
@@ -93,6 +107,7 @@ struct Names<proof::Kind> {
         {proof::Kind::RightEdge, "right-edge"},
         {proof::Kind::Derived, "derived"},
         {proof::Kind::Blob, "blob"},
+        {proof::Kind::Paper, "paper"},
         {proof::Kind::Rewritten, "rewritten"},
         {proof::Kind::CutOff, "cut-off"},
         {proof::Kind::Forked, "forked"},

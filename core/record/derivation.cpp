@@ -15,16 +15,19 @@ namespace {
 constexpr std::size_t entriesAtOnce = 500;
 
 /// Whose records there are, in the order they were begun.
-base::Result<std::vector<base::PatientId>> everybody(const ledger::Ledger& ledger) {
+base::Result<std::vector<base::PatientId>> everybody(const ledger::Ledger& ledger,
+                                                     Onlooker* onlooker) {
     std::vector<base::PatientId> order;
     std::set<base::PatientId> known;
     for (std::uint64_t from = 0; from < ledger.head().size;) {
         const auto entries = ledger.readFrom(from, entriesAtOnce);
         if (!entries) return entries.error();
         if (entries->empty()) break;
-        for (const ledger::Entry& entry : *entries)
+        for (const ledger::Entry& entry : *entries) {
+            if (onlooker) onlooker->see(entry);
             if (entry.subject && known.insert(*entry.subject).second)
                 order.push_back(*entry.subject);
+        }
         from = entries->back().seq + 1;
     }
     return order;
@@ -56,14 +59,19 @@ base::Outcome fetchPacks(const ledger::Ledger& ledger, procedure::Shelf& shelf,
     return base::Done{};
 }
 
-base::Result<ledger::Derived> deriveAll(const ledger::Ledger& ledger, procedure::Shelf& shelf) {
-    const auto people = everybody(ledger);
+base::Result<ledger::Derived> deriveAll(const ledger::Ledger& ledger, procedure::Shelf& shelf,
+                                        Onlooker* onlooker) {
+    const auto people = everybody(ledger, onlooker);
     if (!people) return people.error();
+    if (onlooker)
+        if (const auto done = onlooker->sawAll(); !done) return done.error();
     ledger::Derived all{.foldVersion = foldVersion};
     for (const base::PatientId& patient : *people) {
         const auto entries = ledger.ofSubject(patient);
         if (!entries) return entries.error();
         if (const auto packs = fetchPacks(ledger, shelf, *entries); !packs) return packs.error();
+        if (onlooker)
+            if (const auto done = onlooker->seeRecord(*entries); !done) return done.error();
         ledger::Derived one = derive(foldRecord(*entries, shelf));
         all.cards.insert(all.cards.end(), one.cards.begin(), one.cards.end());
         if (!one.setsOpenVisit) continue;

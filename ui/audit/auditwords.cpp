@@ -55,6 +55,8 @@ QString auditKindWords(proof::Kind kind) {
             return AuditPage::tr("what is shown was not made from it.");
         case proof::Kind::Blob:
             return AuditPage::tr("a drawing or pack it names is not the one of then.");
+        case proof::Kind::Paper:
+            return AuditPage::tr("a paper was issued, and the record of then shows another one.");
         case proof::Kind::Rewritten:
             return AuditPage::tr("not those that a paper, backup or colleague knew.");
         case proof::Kind::CutOff:
@@ -94,11 +96,32 @@ QString actWords(record::Use what) {
     return {};
 }
 
+int auditCount(std::uint64_t number) { return static_cast<int>(number); }
+
+QStringList paperLines(const proof::Papers& papers) {
+    QStringList lines{AuditPage::tr("%n papers, each made again from the record of then", nullptr,
+                                    auditCount(papers.checked))};
+    if (papers.before > 0)
+        lines << AuditPage::tr(
+            "%n papers can't be checked: they were issued before the record said what they were "
+            "made of",
+            nullptr, auditCount(papers.before));
+    if (papers.others > 0)
+        lines << AuditPage::tr(
+            "%n papers can't be checked: another version made them in another "
+            "form",
+            nullptr, auditCount(papers.others));
+    return lines;
+}
+
 }  // namespace
 
 QString auditSentence(const proof::Finding& finding) {
-    return AuditPage::tr("%1: %2", "entry 7: what is wrong with it")
-        .arg(auditEntries(finding), auditKindWords(finding.kind));
+    const QString sentence = AuditPage::tr("%1: %2", "entry 7: what is wrong with it")
+                                 .arg(auditEntries(finding), auditKindWords(finding.kind));
+    if (!finding.paper) return sentence;
+    return AuditPage::tr("%1 Paper: %2.", "entry 7: what is wrong with it. Paper: its kind.")
+        .arg(sentence, paperTitle(*finding.paper));
 }
 
 QString auditVerdict(const proof::Report& result) {
@@ -112,19 +135,19 @@ QString auditVerdict(const proof::Report& result) {
 }
 
 QStringList auditLines(const proof::Report& result) {
-    const auto count = [](std::uint64_t number) { return static_cast<int>(number); };
-    QStringList lines{
-        AuditPage::tr("%n entries, each hash and each place", nullptr, count(result.head.size)),
-        AuditPage::tr("%n signatures", nullptr, count(result.signatures)),
-        AuditPage::tr("%n sealed bodies opened", nullptr, count(result.opened)),
-        AuditPage::tr("%n drawings and packs", nullptr, count(result.blobs)),
-        AuditPage::tr("%n heads known from papers, backups and colleagues", nullptr,
-                      count(result.knownHeads))};
+    QStringList lines{AuditPage::tr("%n entries, each hash and each place", nullptr,
+                                    auditCount(result.head.size)),
+                      AuditPage::tr("%n signatures", nullptr, auditCount(result.signatures)),
+                      AuditPage::tr("%n sealed bodies opened", nullptr, auditCount(result.opened)),
+                      AuditPage::tr("%n drawings and packs", nullptr, auditCount(result.blobs)),
+                      AuditPage::tr("%n heads known from papers, backups and colleagues", nullptr,
+                                    auditCount(result.knownHeads))};
+    if (result.papers) lines << paperLines(*result.papers);
     if (result.erased > 0)
-        lines << AuditPage::tr("%n sealed bodies are erased", nullptr, count(result.erased));
+        lines << AuditPage::tr("%n sealed bodies are erased", nullptr, auditCount(result.erased));
     if (result.closed > 0)
         lines << AuditPage::tr("%n sealed bodies stayed closed: no key for them is here", nullptr,
-                               count(result.closed));
+                               auditCount(result.closed));
     return lines;
 }
 

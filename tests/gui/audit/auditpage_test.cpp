@@ -116,6 +116,26 @@ TEST_F(Auditing, WhatIsWrongIsNamedByItsEntriesAndAnErasureIsNotWrong) {
     EXPECT_TRUE(seen().contains(QLatin1String("Entries 20 to 41: not those that a paper")));
 }
 
+TEST_F(Auditing, PapersAreCountedAndAWrongOneIsNamedByItsKind) {
+    proof::Report result = whole();
+    m_page.showResult(result);
+    EXPECT_FALSE(seen().contains(QLatin1String("made again"))) << "none could be looked at";
+    result.papers = proof::Papers{.checked = 41, .before = 1, .others = 3};
+    m_page.showResult(result);
+    EXPECT_EQ(verdict(), QString::fromUtf8("✓  Nothing is wrong"));
+    EXPECT_TRUE(seen().contains(QLatin1String("41 papers, each made again from the record")));
+    EXPECT_TRUE(seen().contains(QLatin1String("1 paper can't be checked: it was issued before")));
+    EXPECT_TRUE(seen().contains(QLatin1String("3 papers can't be checked: another version")));
+    result.papers = proof::Papers{.checked = 1};
+    result.findings = {{proof::Kind::Paper, 17, 17, record::PaperKind::Certificate}};
+    m_page.showResult(result);
+    EXPECT_EQ(verdict(), QString::fromUtf8("▲  1 thing is wrong"));
+    EXPECT_TRUE(
+        seen().contains(QLatin1String("Entry 17: a paper was issued, and the record of "
+                                      "then shows another one. Paper: Certificate.")));
+    EXPECT_FALSE(seen().contains(QLatin1String("be checked")));
+}
+
 TEST_F(Auditing, ThousandsAreCountedAndTheFirstListed) {
     proof::Report result = whole();
     for (std::uint64_t i = 0; i < 5000; ++i)

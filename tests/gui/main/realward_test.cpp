@@ -10,6 +10,7 @@
 #include <thread>
 
 #include "compose.h"
+#include "dialogs/ask.h"
 #include "gui/signin/shownparts.h"
 #include "look.h"
 #include "main/entrance.h"
@@ -153,6 +154,38 @@ TEST_F(RealWard, IsVerifiedByItsOwnWindowWithEveryKey) {
     EXPECT_EQ(report->opened, report->head.size);
 }
 
+// As the windows hand them out, in any language and beside all that goes on meanwhile.
+TEST_F(RealWard, PapersAreMadeAgainWhenItIsVerified) {
+    addPeople();
+    ASSERT_TRUE(desk().openRecord(desk().view().cards.front().patient, {}).ok());
+    press("place.5");
+    const QLocale before;
+    for (const auto language : {QLocale::English, QLocale::Spanish, QLocale::Arabic}) {
+        QLocale::setDefault(QLocale(language));
+        for (const char* kind : {"paperKind.chart", "paperKind.steps"}) {
+            press(kind);
+            ui::ask::answerNext(m_folder.filePath(QStringLiteral("paper.pdf")));
+            press("papers.primary");
+        }
+        press("papers.copy");
+        m_clock.advanceMs(60'000);
+        must(record::SetUnit{.name = QLocale().nativeLanguageName().toStdString(),
+                             .emergency = "112",
+                             .teamNow = "555 0100",
+                             .teamToday = "555 0101"});
+    }
+    QLocale::setDefault(before);
+    const auto& papers = desk().view().record->learners.front().papers;
+    ASSERT_EQ(papers.size(), 9U);
+    EXPECT_EQ(papers.front().said.ground->sentences, "en");
+    EXPECT_EQ(papers.back().said.ground->sentences, "ar");
+    EXPECT_LT(papers.front().said.ground->size, papers.back().said.ground->size);
+    const auto report = (*m_auditor->begin({}))([](std::uint64_t) { return true; });
+    ASSERT_TRUE(report.ok());
+    EXPECT_FALSE(report->isWrong());
+    EXPECT_EQ(report->papers, proof::Papers{.checked = 9});
+}
+
 TEST_F(RealWard, WhoHasNoPartInARecordSaysWhyByTheKeyboardAndAnAuditorReadsIt) {
     tamOpens();
     EXPECT_TRUE(whose().startsWith(QLatin1String("Teodor Okonjo, born"))) << whose().toStdString();
@@ -243,6 +276,8 @@ TEST_F(RealWard, IsVerifiedOnAnotherThreadWhileSomebodyWrites) {
 /// Whenever it is stopped: nothing is said of the record, least of all that it is damaged.
 TEST_F(RealWard, StoppedAtAnyMomentItSaysSo) {
     addPeople();
+    press("place.5");
+    press("papers.copy");
     const auto run = *m_auditor->begin({});
     int asked = 0;
     ASSERT_TRUE(run([&](std::uint64_t) { return ++asked, true; }).ok());
