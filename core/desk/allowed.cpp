@@ -3,7 +3,6 @@
 #include "desk/allowed.h"
 
 #include <algorithm>
-#include <set>
 
 #include "base/date.h"
 #include "base/oneof.h"
@@ -109,12 +108,8 @@ class Guard {
         const bool isForHelp = said.kind == record::PaperKind::GoingHomeWithHelp;
         if (isForHelp && !m_view.record->learner(said.learner)->help)
             return Error{Code::HelpNotDecided};
-        const bool certifies = said.kind == record::PaperKind::Certificate;
-        if (certifies)
-            if (auto bad = mayCertify(said.learner); !bad) return bad;
         if (auto bad = canBeHeldAgainst(said); !bad) return bad;
-        return !certifies || isReadyBy(said.ground->pack, said.learner) ? Outcome(Done{})
-                                                                        : Error{Code::NotReady};
+        return said.kind == record::PaperKind::Certificate ? mayCertify(said) : Outcome(Done{});
     }
     Outcome may(const record::AddAddendum& said) const {
         if (base::isBlank(said.text)) return Error{Code::TextMissing};
@@ -231,21 +226,17 @@ class Guard {
         return Done{};
     }
 
-    Outcome mayCertify(const base::LearnerId& learner) const {
-        std::set<std::string> newer;
-        for (const procedure::TaughtPtr& taught : packsTaught(*m_view.record, learner)) {
-            // Of two versions of one pack the later one that was taught counts, signed or not.
-            if (!newer.insert(taught->pack.id).second) continue;
-            if (isReady(*taught, learner)) return Done{};
-        }
-        return Error{Code::NotReady};
-    }
-    bool isReady(const procedure::Taught& taught, const base::LearnerId& learner) const {
-        const auto ready = readiness::assess(*m_view.record, learner, taught, m_now);
-        return ready.ready && ready.allSigned();
-    }
-    bool isReadyBy(const practice::PackRef& pack, const base::LearnerId& learner) const {
-        return isReady(*m_shelf.byDigest(pack.digest), learner);
+    /// By the pack of the paper. Of two versions of it the one that was taught last counts, signed
+    /// or not.
+    Outcome mayCertify(const record::IssuePaper& paper) const {
+        const procedure::TaughtPtr by = m_shelf.byDigest(paper.ground->pack.digest);
+        const auto taught = packsTaught(*m_view.record, paper.learner);
+        const auto last = std::find_if(taught.begin(), taught.end(), [&](const auto& one) {
+            return one->pack.id == by->pack.id;
+        });
+        if (last == taught.end() || (*last)->digest != by->digest) return Error{Code::NotReady};
+        const auto ready = readiness::assess(*m_view.record, paper.learner, *by, m_now);
+        return ready.ready && ready.allSigned() ? Outcome(Done{}) : Error{Code::NotReady};
     }
 
     /// Whether verify can gather once more what the paper showed.

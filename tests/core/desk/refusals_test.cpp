@@ -253,8 +253,7 @@ TEST_F(Refusals, ACertificateIsOfThePackAsItWasTaughtLast) {
     ward.demonstrateAsAsked();
     ward.answerAllPrompts();
     ward.must(ward.signOff());
-    const record::IssuePaper paper{.learner = ward.learner(),
-                                   .kind = record::PaperKind::Certificate};
+    const record::IssuePaper paper = ward.paper(record::PaperKind::Certificate);
     ward.must(paper);
     std::string text = ward.taught().bytes;
     const std::string former = "\"version\":\"" + ward.taught().pack.version;

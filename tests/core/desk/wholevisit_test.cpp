@@ -161,9 +161,7 @@ TEST(Desk, RefusesWhatIsNotSo) {
                   .name = "A", .born = "1961-02-30", .number = "1", .language = "en"}),
               Code::NoDate);
     EXPECT_EQ(code(practice::Pause{}), Code::VisitNotOpen);
-    EXPECT_EQ(code(record::IssuePaper{
-                  .learner = ward.learner(), .kind = record::PaperKind::Certificate, .digest = ""}),
-              Code::NotReady);
+    EXPECT_EQ(code(ward.paper(record::PaperKind::Certificate)), Code::NotReady);
     EXPECT_EQ(code(record::AddLateEntry{.learner = {}, .text = "t", .reason = "r"}), Code::NotLate);
 }
 
