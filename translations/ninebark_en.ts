@@ -2416,6 +2416,14 @@ Taught by %2</source>
         <source>It was signed off, but not everything that is asked for holds now: until it does, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 was signed off: %2. Not everything that is asked for holds now: until it does, a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is signed off: %2. What was decided here stands until the team decides otherwise.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>

@@ -107,14 +107,31 @@ std::optional<Document> certificate(const PaperData& data, const QLocale& locale
     return document;
 }
 
+namespace {
+
+/// How far the learner is now; what was decided stands either way.
+QString whereTheLearnerIs(const PaperReadiness& found) {
+    if (!found.isAllSigned)
+        return Papers::tr(
+            "%1 is still learning: %2. Until this is signed off, a trained person does the "
+            "change.");
+    if (!found.isReady)
+        return Papers::tr(
+            "%1 was signed off: %2. Not everything that is asked for holds now: until it does, a "
+            "trained person does the change.");
+    return Papers::tr(
+        "%1 is signed off: %2. What was decided here stands until the team decides otherwise.");
+}
+
+}  // namespace
+
 Document goingHomeWithHelp(const PaperData& data, const QLocale& locale) {
     Document document =
         framed(data, Papers::tr("Going home with help"), Identified::ByBirth, locale);
     Blocks& blocks = document.blocks;
     addText(blocks, Papers::tr("Going home with help"), TextStyle::Title);
     addText(blocks,
-            Papers::tr("%1 is still learning: %2. Until this is signed off, a trained person does "
-                       "the change.")
+            whereTheLearnerIs(data.readiness)
                 .arg(isolated(plain(data.learner.name)), plain(data.pack.title)),
             TextStyle::Lead);
     blocks.push_back(Heading{Papers::tr("Who does what")});

@@ -209,6 +209,20 @@ TEST(StepsPaper, SaysWhoDoesTheChangeWhereItIsNotTheLearner) {
     EXPECT_FALSE(says(true, true, q("a trained person")));
 }
 
+TEST(GoingHomePaper, SaysHowFarTheLearnerIsNow) {
+    const auto says = [](bool isReady, bool isSigned, const char* words) {
+        PaperData data = notYet().data();
+        data.readiness.isReady = isReady;
+        data.readiness.isAllSigned = isSigned;
+        return Pdf(goingHomeWithHelp(data, english())).text().contains(q(words));
+    };
+    EXPECT_TRUE(says(false, false, "is still learning"));
+    EXPECT_TRUE(says(true, false, "is still learning"));
+    EXPECT_TRUE(says(false, true, "Not everything that is asked for holds now"));
+    EXPECT_TRUE(says(true, true, "stands until the team decides otherwise"));
+    EXPECT_FALSE(says(true, true, "is still learning"));
+}
+
 TEST(Certificate, OnlyWhenReadyAndSigned) {
     EXPECT_FALSE(certificate(notYet().data(), english()).has_value());
     PaperData data = signedOff().data();
