@@ -65,6 +65,7 @@ LearnerCard::LearnerCard(const record::Card& card, const base::Instant& now) {
     who->addWidget(ui::text(learner, Size::Lead, Tone::Ink, Weight::Strong));
     who->addWidget(
         ui::text(relation + QStringLiteral(", ") + aboutPatient(card), Size::Note, Tone::Quiet));
+    who->addStretch(1);  // the other column is mostly higher
     row->addLayout(who, 3);
     auto* far = new QVBoxLayout;
     far->setSpacing(8);
@@ -79,6 +80,7 @@ LearnerCard::LearnerCard(const record::Card& card, const base::Instant& now) {
     if (!due.words.isEmpty())
         far->addWidget(ui::text(QString::fromUtf8(due.glyph) + u' ' + due.words, Size::Note,
                                 static_cast<Tone>(due.tone)));
+    far->addStretch(1);
     row->addLayout(far, 2);
     setAccessibleName(learner + QStringLiteral(", ") + aboutPatient(card));
     QStringList told{progress, pack, due.words};
