@@ -2424,6 +2424,43 @@ Taught by %2</source>
         <source>%1 is signed off: %2. What was decided here stands until the team decides otherwise.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n second</numerusform>
+            <numerusform>%n seconds</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, at least %2</source>
+        <comment>how long, and the least</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <comment>so many seconds</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, at most %2</source>
+        <comment>how long, and the most</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is timed, and how long</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then %1</source>
+        <comment>a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, until: %2</source>
+        <comment>how long, and what is to be seen</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>

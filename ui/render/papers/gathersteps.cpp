@@ -28,7 +28,14 @@ PaperSteps gatherSteps(const Gathering& from, const std::string& learnersLanguag
     shown.title = pair(pack.title);
     for (const packs::Competency& one : pack.competencies) {
         PaperStepsPart part{.title = pair(one.title)};
-        for (const packs::Step& step : one.steps) part.steps.push_back(pair(step.doText));
+        for (const packs::Step& step : one.steps) {
+            PaperHomeStep home{.text = pair(step.doText)};
+            for (const packs::Phase& phase : step.phases)
+                home.phases.push_back(
+                    {pair(phase.label), phase.minSeconds, phase.targetSeconds, phase.maxSeconds,
+                     phase.until ? std::optional(pair(*phase.until)) : std::nullopt});
+            part.steps.push_back(home);
+        }
         shown.parts.push_back(part);
     }
     for (const packs::Caution& caution : pack.cautions)

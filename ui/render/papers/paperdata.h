@@ -19,7 +19,7 @@ namespace render {
 /// One more whenever PaperData has other fields, or the same record makes other data: verify then
 /// says of older papers that they are of another form, and not that they are wrong. The words of
 /// the sentences are not part of it.
-constexpr int paperForm = 1;
+constexpr int paperForm = 2;
 
 struct PaperData {
     std::string kind;  ///< "chart" …, as entries spell it

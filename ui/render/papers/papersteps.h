@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,9 +20,31 @@ struct PaperPair {
     }
 };
 
+/// A phase that is timed, as the pack asks for it.
+struct PaperAskedPhase {
+    PaperPair label;
+    int minSeconds = 0, targetSeconds = 0;
+    std::optional<int> maxSeconds;
+    std::optional<PaperPair> until;  ///< what is to be seen before it ends
+    template <class V>
+    void fields(V& v) {
+        v("label", label), v("min_s", minSeconds), v("target_s", targetSeconds),
+            v("max_s", maxSeconds), v("until", until);
+    }
+};
+
+struct PaperHomeStep {
+    PaperPair text;
+    std::vector<PaperAskedPhase> phases;
+    template <class V>
+    void fields(V& v) {
+        v("text", text), v("phases", phases);
+    }
+};
+
 struct PaperStepsPart {
     PaperPair title;
-    std::vector<PaperPair> steps;
+    std::vector<PaperHomeStep> steps;
     template <class V>
     void fields(V& v) {
         v("title", title), v("steps", steps);

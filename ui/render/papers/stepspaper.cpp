@@ -15,17 +15,61 @@ class Columns {
     }
     Table table() const { return {m_columns, {}}; }
     Table bare(const PaperPair& words, TextStyle style) const {
-        return {m_columns, {row({}, words, style)}, Rules::None};
+        return {m_columns, {row({}, plain(words.ours), plain(words.theirs), style)}, Rules::None};
     }
-    Row row(const QString& number, const PaperPair& words, TextStyle style) const {
-        Row made{{{number, style}, {plain(words.ours), style}}};
-        if (m_columns.size() > 2) made.cells.push_back({plain(words.theirs), style});
+    Row row(const QString& number, const QString& ours, const QString& theirs,
+            TextStyle style) const {
+        Row made{{{number, style}, {ours, style}}};
+        if (m_columns.size() > 2) made.cells.push_back({theirs, style});
         return made;
     }
 
   private:
     std::vector<Column> m_columns;
 };
+
+/// How long, in words: a step that ends when something is seen lasts at least as long as is asked.
+QString lengthWords(const PaperAskedPhase& phase) {
+    const auto seconds = [](int count) { return Papers::tr("%n seconds", nullptr, count); };
+    QString words = seconds(phase.targetSeconds);
+    if (phase.minSeconds < phase.targetSeconds)
+        words = Papers::tr("%1, at least %2", "how long, and the least")
+                    .arg(words, seconds(phase.minSeconds));
+    else if (phase.until)
+        words = Papers::tr("at least %1", "so many seconds").arg(words);
+    if (phase.maxSeconds)
+        words = Papers::tr("%1, at most %2", "how long, and the most")
+                    .arg(words, seconds(*phase.maxSeconds));
+    return words;
+}
+
+/// The step, and below it its times in their order.
+QString withTimes(const PaperHomeStep& step) {
+    QString words = plain(step.text.ours);
+    for (const PaperAskedPhase& phase : step.phases) {
+        QString time = Papers::tr("%1: %2", "what is timed, and how long")
+                           .arg(plain(phase.label.ours), lengthWords(phase));
+        if (&phase != &step.phases.front()) time = Papers::tr("then %1", "a time").arg(time);
+        if (phase.until)
+            time = Papers::tr("%1, until: %2", "how long, and what is to be seen")
+                       .arg(time, plain(phase.until->ours));
+        words += QLatin1Char('\n') + time;
+    }
+    return words;
+}
+
+/// The same with the pack's words and the sign of the second, which is one in every language: the
+/// sentences of the program are in the reader's.
+QString withTheirTimes(const PaperHomeStep& step) {
+    QString words = plain(step.text.theirs);
+    for (const PaperAskedPhase& phase : step.phases) {
+        QStringList parts{isolated(QStringLiteral("%1 s").arg(phase.targetSeconds))};
+        if (phase.until) parts += plain(phase.until->theirs);
+        words += QStringLiteral("\n%1: %2")
+                     .arg(plain(phase.label.theirs), parts.join(QStringLiteral(" \u2013 ")));
+    }
+    return words;
+}
 
 /// Who does the change where it is not the learner; empty where it is.
 QString whoDoesIt(const PaperReadiness& found) {
@@ -68,8 +112,9 @@ std::optional<Document> stepsPaper(const PaperData& data, const QLocale& locale)
         blocks.push_back(Space{10});
         blocks.push_back(columns.bare(part.title, TextStyle::Heading));
         Table table = columns.table();
-        for (const PaperPair& step : part.steps)
-            table.rows.push_back(columns.row(QString::number(++number), step, TextStyle::Large));
+        for (const PaperHomeStep& step : part.steps)
+            table.rows.push_back(columns.row(QString::number(++number), withTimes(step),
+                                             withTheirTimes(step), TextStyle::Large));
         blocks.push_back(table);
     }
     blocks.push_back(Heading{Papers::tr("Whom to call")});

@@ -170,10 +170,10 @@ TEST(StepsForHome, StandInTheLearnersLanguageBesideTheHospitals) {
         const bool areTwo = language == std::string("es") || language == std::string("ar");
         EXPECT_EQ(!data.steps->language.empty(), areTwo) << language;
         for (const PaperStepsPart& part : data.steps->parts)
-            for (const PaperPair& step : part.steps) {
-                EXPECT_FALSE(step.ours.empty());
-                EXPECT_EQ(!step.theirs.empty(), areTwo);
-                EXPECT_NE(step.ours, step.theirs);
+            for (const PaperHomeStep& step : part.steps) {
+                EXPECT_FALSE(step.text.ours.empty());
+                EXPECT_EQ(!step.text.theirs.empty(), areTwo);
+                EXPECT_NE(step.text.ours, step.text.theirs);
             }
         const QString text = Pdf(*document).text();
         EXPECT_TRUE(text.contains(plain(data.steps->parts.front().title.ours)));
