@@ -2461,6 +2461,14 @@ Taught by %2</source>
         <comment>how long, and what is to be seen</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1, before the next change that is planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing due</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -3408,6 +3416,14 @@ Taught by %2</source>
     </message>
     <message>
         <source>Whom to call, with the number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dressing is due on %1: this is later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dressing was due on %1: this is later.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

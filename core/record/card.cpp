@@ -100,6 +100,20 @@ std::optional<std::string> dueOf(const Card& card, const procedure::Shelf& shelf
     return days ? std::optional(base::addDays(card.changed->on, *days)) : std::nullopt;
 }
 
+std::optional<std::string> dueOf(const Record& record, const procedure::Shelf& shelf) {
+    Card card;
+    tellDue(card, record);
+    return dueOf(card, shelf);
+}
+
+std::optional<std::string> dueOf(const Record& record, const packs::Pack& pack) {
+    Card card;
+    tellDue(card, record);
+    if (card.due || !card.changed) return card.due;
+    const auto days = daysBy(pack, *card.changed);
+    return days ? std::optional(base::addDays(card.changed->on, *days)) : std::nullopt;
+}
+
 ledger::Derived derive(const Record& record) {
     ledger::Derived derived;
     derived.foldVersion = foldVersion;

@@ -56,6 +56,10 @@ struct Card {
 /// a line, of several the soonest. Kept in no row, since packs change and rows must not. None: no
 /// day or no pack is known.
 std::optional<std::string> dueOf(const Card& card, const procedure::Shelf& shelf);
+/// The same of the patient of a record, whoever is taught.
+std::optional<std::string> dueOf(const Record& record, const procedure::Shelf& shelf);
+/// The same as far as the record and one pack say.
+std::optional<std::string> dueOf(const Record& record, const packs::Pack& pack);
 /// The rows derived from one record: a card for each learner, and whether a visit is open.
 ledger::Derived derive(const Record& record);
 /// Words of a name or number as they are searched for: accents, case and punctuation folded, by

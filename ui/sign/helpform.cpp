@@ -7,6 +7,7 @@
 
 #include "parts/parts.h"
 #include "people/patientform.h"
+#include "record/card.h"
 #include "render/words.h"
 #include "text/labels.h"
 
@@ -40,10 +41,38 @@ void HelpForm::begin() {
     for (QWidget* field :
          std::initializer_list<QWidget*>{m_why, m_decidedBy, m_told, m_nextBy, m_nextOn, m_call})
         card->addWidget(field);
+    m_late = text({}, Size::Body, Tone::Amber, Weight::Strong);
+    m_late->setObjectName(QStringLiteral("helpLate"));
+    card->insertWidget(card->indexOf(m_nextOn) + 1, m_late);
+    connect(m_nextOn->edit(), &QLineEdit::textChanged, this, &HelpForm::compareWithDue);
+    fillInDue();
     if (const record::Staff* who =
             m_desk.view().teacher ? m_desk.view().house.person(*m_desk.view().teacher) : nullptr)
         m_decidedBy->setWords(shown(who->said.name));
     m_why->edit()->setFocus();
+}
+
+/// A day that has passed can't be that of the next change.
+void HelpForm::fillInDue() {
+    m_due.reset();
+    if (const auto& record = m_desk.view().record)
+        if (const auto due = record::dueOf(*record, m_desk.shelf()))
+            m_due = QDate::fromString(shown(*due), Qt::ISODate);
+    if (m_due && *m_due >= todayOf(m_desk)) m_nextOn->setDate(*m_due);
+    compareWithDue();
+}
+
+void HelpForm::compareWithDue() {
+    const auto day = m_nextOn->date();
+    const bool isLate = m_due && day && *day > *m_due;
+    if (isLate) {
+        const QString sentence = *m_due < todayOf(m_desk)
+                                     ? tr("The dressing was due on %1: this is later.")
+                                     : tr("The dressing is due on %1: this is later.");
+        m_late->setText(
+            sentence.arg(render::dateWords(m_due->toString(Qt::ISODate).toStdString(), QLocale())));
+    }
+    m_late->setVisible(isLate);
 }
 
 void HelpForm::save() {

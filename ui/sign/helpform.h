@@ -21,9 +21,14 @@ class HelpForm : public Page {
     void left();
 
   private:
+    void fillInDue();
+    /// Says where the day that was typed is later than the dressing may stay; no barrier.
+    void compareWithDue();
     void save();
 
     desk::Desk& m_desk;
+    std::optional<QDate> m_due;
+    QLabel* m_late = nullptr;
     WordsField *m_why = nullptr, *m_decidedBy = nullptr, *m_told = nullptr, *m_nextBy = nullptr,
                *m_call = nullptr;
     DateField* m_nextOn = nullptr;

@@ -115,6 +115,8 @@ TEST_F(Cards, TheNextChangeIsDueByTheNewestThatSaysSo) {
     EXPECT_EQ(card().due, "2026-11-28") << "sooner, because it came loose";
     book.addLearner("Kofi");
     EXPECT_EQ(card(1).due, "2026-11-28") << "it is the patient's line, whoever is taught";
+    EXPECT_EQ(dueOf(book.fold(), book.shelf), "2026-11-28");
+    EXPECT_EQ(dueOf(book.fold(), support::readPack("clean-hands")->pack), "2026-11-28");
 }
 
 // The weekly pack: a transparent dressing every 7 days, gauze every 2 (its own source says why).
@@ -131,6 +133,9 @@ TEST_F(Cards, TheNextChangeIsDueByTheDayALineWasLastChanged) {
     book.shelf.put(weekly);
     EXPECT_EQ(card().due, std::nullopt) << "a row does not hang on what can be taught";
     EXPECT_EQ(dueOf(card(), book.shelf), "2026-12-01");
+    EXPECT_EQ(dueOf(book.fold(), book.shelf), "2026-12-01");
+    EXPECT_EQ(dueOf(book.fold(), weekly->pack), "2026-12-01");
+    EXPECT_EQ(dueOf(book.fold(), support::readPack("clean-hands")->pack), std::nullopt);
     auto opening = book.opening(learner);
     opening.pack = {weekly->pack.id, weekly->pack.version, weekly->digest};
     const auto visit = base::VisitId::random();

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Going home with help, and what is added to a record afterwards, from the keys to the ledger.
 #include <QLabel>
+#include <QLineEdit>
 
 #include "gui/main/shell_fixture.h"
+#include "parts/field.h"
+#include "record/card.h"
 
 class HelpAndCorrection : public Shell {
   protected:
@@ -11,6 +14,22 @@ class HelpAndCorrection : public Shell {
         begin(Begin::DemoWard);
         type("search", QString::fromLatin1(name));
         press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    }
+    /// The form of Okonjo, whose dressing was due the day before; a line that came since has one
+    /// that is due later.
+    enum class Due { Passed, Ahead };
+    QDate openHelpForm(Due wanted) {
+        openRecordOf("okonjo");
+        if (wanted == Due::Ahead) {
+            record::AddLine line = m_desk->view().record->lines.back().said;
+            line.line = base::LineId::random();
+            line.lastChange = "2026-03-01";
+            EXPECT_TRUE(m_desk->say(line).ok());
+        }
+        const auto due = record::dueOf(*m_desk->view().record, m_desk->shelf());
+        m_window->go(ui::Place::Sign);
+        press("sign.help");
+        return QDate::fromString(QString::fromStdString(due.value_or("")), Qt::ISODate);
     }
     QString page() const { return m_window->page()->objectName(); }
 };
@@ -40,6 +59,41 @@ TEST_F(HelpAndCorrection, WhoHelpsUntilThenIsDecidedInWords) {
     EXPECT_EQ(said["next_change_by"], "the home nurse");
     EXPECT_EQ(said["call"], "the ward, 555 0100");
     EXPECT_EQ(page(), QStringLiteral("papers"));
+}
+
+// The date is invented; that a later one is let through is a rule of our own: the team decides.
+TEST_F(HelpAndCorrection, ADayAfterTheDressingIsDueIsSaidToBeLaterAndIsNoBarrier) {
+    const QDate day = openHelpForm(Due::Ahead);
+    ASSERT_GT(day, QDate(2026, 3, 2)) << "the day of the fixture's clock";
+    const auto* edit = qobject_cast<QLineEdit*>(find("helpNextOn"));
+    const auto* late = m_window->findChild<QLabel*>(QStringLiteral("helpLate"));
+    ASSERT_TRUE(edit && late);
+    EXPECT_EQ(ui::dateFrom(edit->text()), day) << "filled in";
+    EXPECT_FALSE(late->isVisible());
+    type("helpNextOn", day.addDays(1).toString(Qt::ISODate));
+    EXPECT_TRUE(late->isVisible());
+    EXPECT_TRUE(late->text().contains(QStringLiteral("this is later"))) << qPrintable(late->text());
+    EXPECT_TRUE(late->text().contains(QString::number(day.day())));
+    picture("33-help-form-late");
+    type("helpNextOn", day.addDays(-1).toString(Qt::ISODate));
+    EXPECT_FALSE(late->isVisible()) << "sooner is well";
+    type("helpNextOn", day.addDays(1).toString(Qt::ISODate));
+    for (const char* name : {"helpWhy", "helpTold", "helpNextBy", "helpCall"})
+        type(name, QStringLiteral("as agreed"));
+    press("helpForm.primary");
+    EXPECT_EQ(types().last(), QStringLiteral("help-decided"));
+}
+
+TEST_F(HelpAndCorrection, ADayThatHasPassedIsNotFilledInAndIsSaidToHavePassed) {
+    ASSERT_EQ(openHelpForm(Due::Passed), QDate(2026, 3, 1));
+    const auto* edit = qobject_cast<QLineEdit*>(find("helpNextOn"));
+    const auto* late = m_window->findChild<QLabel*>(QStringLiteral("helpLate"));
+    ASSERT_TRUE(edit && late);
+    EXPECT_EQ(edit->text(), QString());
+    EXPECT_FALSE(late->isVisible());
+    type("helpNextOn", QStringLiteral("2 March 2026"));
+    EXPECT_TRUE(late->isVisible());
+    EXPECT_TRUE(late->text().contains(QStringLiteral("was due"))) << qPrintable(late->text());
 }
 
 TEST_F(HelpAndCorrection, AnAddendumBelongsToTheEntryThatWasChosen) {

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "readiness/demonstrations.h"
+#include "record/card.h"
 
 namespace render {
 namespace {
@@ -214,6 +215,7 @@ std::optional<PaperData> gather(record::PaperKind kind, const record::Record& re
     if (record.allergies)
         data.allergies = {record.allergies->said.allergies, from.stamp(record.allergies->origin)};
     if (!record.lines.empty()) data.line = record.lines.back().said;
+    data.dressingDue = record::dueOf(record, taught.pack);
     data.unit = house.unit;
     gatherLearner(from, *learner, data);
     data.pack = gatherPack(from, readiness);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <functional>
 
+#include "base/date.h"
 #include "render/papers/sections.h"
 #include "render/words.h"
 
@@ -123,6 +124,15 @@ QString whereTheLearnerIs(const PaperReadiness& found) {
         "%1 is signed off: %2. What was decided here stands until the team decides otherwise.");
 }
 
+QString dueWords(const PaperData& data, const QLocale& locale) {
+    if (!data.dressingDue) return {};
+    const QString due = dateWords(*data.dressingDue, locale);
+    if (*data.dressingDue < base::dateAt(data.printedMs, data.offsetMinutes))
+        return Papers::tr("%1, which has passed").arg(due);
+    const bool isLate = data.help && data.help->nextChangeOn > *data.dressingDue;
+    return isLate ? Papers::tr("%1, before the next change that is planned").arg(due) : due;
+}
+
 }  // namespace
 
 Document goingHomeWithHelp(const PaperData& data, const QLocale& locale) {
@@ -140,6 +150,7 @@ Document goingHomeWithHelp(const PaperData& data, const QLocale& locale) {
         return data.help ? isolated(plainLines((*data.help).*field)) : QString();
     };
     const QString on = data.help ? dateWords(data.help->nextChangeOn, locale) : QString();
+    addKeyValue(table, Papers::tr("Dressing due"), dueWords(data, locale));
     addKeyValue(table, Papers::tr("Next change, when"), on);
     addKeyValue(table, Papers::tr("Next change, by whom"),
                 decided(&record::DecideHelp::nextChangeBy));

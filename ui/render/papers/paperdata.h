@@ -48,6 +48,7 @@ struct PaperData {
     std::vector<PaperSignature> signatures;
     std::optional<record::DecideHelp> help;
     std::optional<Stamp> helpDecided;
+    std::optional<std::string> dressingDue;  ///< YYYY-MM-DD, whoever changed it last
     std::vector<PaperRemark> addenda, lateEntries;
     std::vector<std::string> unknown;
     std::optional<PaperSteps> steps;  ///< only of the paper that shows them
@@ -63,7 +64,8 @@ struct PaperData {
         v("consented", consented), v("needs", needs), v("unit", unit), v("pack", pack);
         v("visits", visits), v("questions", questions), v("drills", drills);
         v("readiness", readiness), v("signatures", signatures), v("help", help);
-        v("help_decided", helpDecided), v("addenda", addenda), v("late", lateEntries);
+        v("help_decided", helpDecided), v("dressing_due", dressingDue);
+        v("addenda", addenda), v("late", lateEntries);
         v("unknown", unknown), v("steps", steps);
     }
 };
