@@ -2469,6 +2469,37 @@ Taught by %2</source>
         <source>Dressing due</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>
+To call: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>whom to call, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>day, whom to call</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To call, by the pack, after what was seen on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the emergency number, at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the team, at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the team, the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>

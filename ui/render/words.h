@@ -66,6 +66,8 @@ QString onWords(practice::On on);
 QString helpWords(practice::Help help, int cues);
 QString caughtWords(practice::Caught caught);
 QString actionWords(packs::Action action);
+/// Whom to call, and when: read later, so never "today".
+QString callWords(packs::Call call);
 QString stopWords(practice::StopReason reason);
 QString interpreterWords(practice::InterpreterMode mode);
 QString armWords(record::Arm arm);

@@ -76,6 +76,18 @@ QString actionWords(packs::Action action) {
     return {};
 }
 
+QString callWords(packs::Call call) {
+    switch (call) {
+        case packs::Call::Emergency:
+            return Papers::tr("the emergency number, at once");
+        case packs::Call::TeamNow:
+            return Papers::tr("the team, at once");
+        case packs::Call::TeamToday:
+            return Papers::tr("the team, the same day");
+    }
+    return {};
+}
+
 QString stopWords(practice::StopReason reason) {
     switch (reason) {
         case practice::StopReason::PatientUnwell:

@@ -31,6 +31,7 @@ void addLapses(Blocks& blocks, const PaperData& data, const QLocale& locale) {
                                ? actionWords(lapse.action)
                                : joinedWords(lapse.wayBack, QStringLiteral(" \u2192 "));
             if (!lapse.solved) back += Papers::tr(" (not done to its end)");
+            if (lapse.call) back += Papers::tr("\nTo call: %1").arg(callWords(*lapse.call));
             const QString caught =
                 lapse.withdrawn ? Papers::tr("withdrawn") : caughtWords(lapse.caught);
             table.rows.push_back(

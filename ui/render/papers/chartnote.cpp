@@ -44,6 +44,26 @@ QString lapseLine(const PaperData& data) {
     return Papers::tr("Lapses seen: %1, caught and put right alone: %2.").arg(seen).arg(alone);
 }
 
+/// The calls that the pack asks for after what was seen on the patient, in one line. Whether they
+/// were made is recorded nowhere, so it isn't said.
+QStringList callLines(const PaperData& data, const QLocale& locale) {
+    QStringList calls;
+    for (const PaperVisit& visit : data.visits) {
+        QStringList own;
+        for (const PaperLapse& lapse : visit.lapses)
+            if (lapse.call)
+                own += Papers::tr("%1 (%2)", "whom to call, why")
+                           .arg(callWords(*lapse.call), joinedWords(lapse.what));
+        if (!own.isEmpty())
+            calls += Papers::tr("%1: %2", "day, whom to call")
+                         .arg(dateWords(visit.opened.atMs, visit.opened.offsetMinutes, locale),
+                              own.join(Papers::tr("; ", "between items")));
+    }
+    if (calls.isEmpty()) return {};
+    return {Papers::tr("To call, by the pack, after what was seen on %1.")
+                .arg(calls.join(Papers::tr("; ", "between items")))};
+}
+
 QString teachBackLine(const PaperData& data) {
     int heard = 0;
     for (const PaperQuestion& question : data.questions)
@@ -122,6 +142,7 @@ QString chartNote(const PaperData& data, const QLocale& locale) {
                  languageWords(data.learner.language, locale));
     lines += lastVisitLine(data, locale);
     lines += lapseLine(data);
+    lines += callLines(data, locale);
     lines += teachBackLine(data);
     lines += readinessLines(data);
     lines += changeLine(data, locale);

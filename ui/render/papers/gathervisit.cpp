@@ -51,6 +51,25 @@ PaperStep stepOf(const Gathering& from, const packs::Pack& pack, const State& st
     return shown;
 }
 
+packs::Call callAfter(packs::Action action) {
+    return action == packs::Action::StopAndCall ? packs::Call::TeamNow : packs::Call::TeamToday;
+}
+
+/// Whom the pack says to call, the soonest: by the card of a lapse, else by what the lapse asks
+/// for.
+std::optional<packs::Call> callOf(const packs::Pack& pack, const practice::LapseRecord& record) {
+    if (record.withdrawn || record.action == packs::Action::Recover) return std::nullopt;
+    std::optional<packs::Call> soonest;
+    for (const std::string& id : record.lapses) {
+        const packs::Lapse* lapse = packs::findLapse(pack, id);
+        if (!lapse || lapse->action == packs::Action::Recover) continue;
+        const packs::Drill* card = lapse->card ? packs::find(pack.drills, *lapse->card) : nullptr;
+        const packs::Call call = card ? card->call : callAfter(lapse->action);
+        soonest = std::min(soonest.value_or(call), call);
+    }
+    return soonest.value_or(callAfter(record.action));
+}
+
 PaperLapse lapseOf(const Gathering& from, const packs::Pack& pack,
                    const practice::LapseRecord& record) {
     const std::string& language = from.context.language;
@@ -144,6 +163,9 @@ void gatherState(const Gathering& from, const procedure::Taught& taught, const r
     for (const auto& lapse : state.lapses) {
         shown.lapses.push_back(lapseOf(from, taught.pack, lapse));
         shown.lapses.back().letter = lapseLetter(shown.lapses.size() - 1).toStdString();
+        // On a practice arm nobody is to be called.
+        if (visit.opened.on == practice::On::Patient)
+            shown.lapses.back().call = callOf(taught.pack, lapse);
     }
     for (const auto& reading : state.readings)
         shown.readings.push_back(readingOf(from, taught.pack, visit, reading));

@@ -65,6 +65,14 @@ struct Names<packs::Action> {
     }};
 };
 template <>
+struct Names<packs::Call> {
+    static constexpr std::array<std::pair<packs::Call, const char*>, 3> all{{
+        {packs::Call::Emergency, "emergency"},
+        {packs::Call::TeamNow, "team-now"},
+        {packs::Call::TeamToday, "team-today"},
+    }};
+};
+template <>
 struct Names<packs::Level> {
     static constexpr std::array<std::pair<packs::Level, const char*>, 4> all{{
         {packs::Level::Danger, "danger"},

@@ -56,6 +56,8 @@ struct PaperLapse {
     practice::Caught caught = practice::Caught::No;
     bool withdrawn = false, solved = false, byAbsence = false;
     std::vector<std::string> wayBack;
+    /// Due by the pack after what was seen on the patient; whether it was made, nobody recorded.
+    std::optional<packs::Call> call;
     std::string seenBy;
     std::int64_t atMs = 0;
     template <class V>
@@ -64,7 +66,7 @@ struct PaperLapse {
         v("critical", isCritical), v("touched", touched), v("step", step);
         v("happened_after", happenedAfter), v("action", action), v("caught", caught);
         v("withdrawn", withdrawn), v("solved", solved), v("by_absence", byAbsence);
-        v("way_back", wayBack);
+        v("way_back", wayBack), v("call", call);
         v("seen_by", seenBy), v("at_ms", atMs);
     }
 };

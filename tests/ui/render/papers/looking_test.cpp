@@ -27,10 +27,12 @@ TEST(Papers, AreWrittenForLookingAt) {
         record::AddAddendum{.to = sample.ward().desk().view().record->visits.front().events[3].id,
                             .text = "It was the left hand."});
     PaperData notYet = withHelp(sample.data());
+    notYet.dressingDue = "2026-11-30";
     if (!notYet.visits.back().lapses.empty()) {
         notYet.visits.back().lapses.push_back(notYet.visits.back().lapses.front());
         notYet.visits.back().lapses.back().letter = "B";
         notYet.visits.back().lapses.back().withdrawn = true;
+        notYet.visits.back().lapses.front().call = packs::Call::TeamToday;
     }
     writeEach("five", full, english());
     writeEach("letter", full, english(), PageKind::Letter);
@@ -40,6 +42,7 @@ TEST(Papers, AreWrittenForLookingAt) {
     one.visits.erase(one.visits.begin(), one.visits.end() - 1);
     write("paper_one_chart.pdf", chartRecord(one, english()));
     const Sample hands(Stage::NotYet, "clean-hands");
+    write("paper_weekly_steps.pdf", *stepsPaper(Sample(Stage::Signed).steps("en"), english()));
     write("paper_es_steps.pdf", *stepsPaper(hands.steps("es"), english()));
     std::fputs(qUtf8Printable(chartNote(notYet, english())), stderr);
 }
