@@ -83,6 +83,8 @@ QWidget* MainWindow::makeTools() {
     onKey(QStringLiteral("Alt+7"), settings);
     settings->setToolTip(tr("Whom to call, colours, text, keys (Alt+7)"));
     for (QPushButton* one : {smaller, larger, scheme, m_teacher, settings}) row->addWidget(one);
+    // A press leaves the keys where they were: in a visit they are what marks are taken by.
+    for (QPushButton* one : {smaller, larger, scheme}) one->setFocusPolicy(Qt::TabFocus);
     connect(smaller, &QPushButton::clicked, this, [this] { changeText(-0.25); });
     connect(larger, &QPushButton::clicked, this, [this] { changeText(0.25); });
     connect(scheme, &QPushButton::clicked, this, &MainWindow::nextScheme);
