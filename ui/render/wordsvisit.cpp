@@ -35,8 +35,9 @@ QString helpWords(practice::Help help, int cues) {
         case practice::Help::Unprompted:
             return Papers::tr("unprompted");
         case practice::Help::Cued:
-            // Cued without a cue: a lapse that the learner did not catch alone.
-            if (cues == 0) return Papers::tr("lapse shown");
+            // Cued without a cue: a lapse that the learner did not catch alone, or a time cut
+            // short.
+            if (cues == 0) return Papers::tr("a lapse, or cut short");
             return Papers::tr("%n cues", nullptr, cues);
         case practice::Help::HandsOn:
             return Papers::tr("hands-on help");

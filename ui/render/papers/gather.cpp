@@ -52,21 +52,21 @@ std::vector<PaperQuestion> gatherQuestions(const Gathering& from, const record::
     std::vector<PaperQuestion> questions;
     for (const packs::Prompt& prompt : from.taught.pack.prompts) {
         PaperQuestion question{.ask = from.words(prompt.ask)};
-        std::vector<std::string> heard;
+        std::vector<std::string> newest;  // the round that the rules go by
         for (const auto& round : learner.asked) {
             if (round.said.prompt != prompt.id) continue;
             PaperRound shown{.asked = from.stamp(round.origin),
                              .words = round.said.words,
                              .saidDifferently = round.said.saidDifferently};
+            if (round.said.pack == from.taught.digest) newest = round.said.heard;
             for (const std::string& id : round.said.heard) {
-                heard.push_back(id);
                 const packs::Point* point = packs::find(prompt.points, id);
                 shown.heard.push_back(point ? from.words(point->text) : id);
             }
             question.rounds.push_back(shown);
         }
         for (const packs::Point& point : prompt.points) {
-            const bool wasHeard = std::ranges::find(heard, point.id) != heard.end();
+            const bool wasHeard = std::ranges::find(newest, point.id) != newest.end();
             if (point.essential && !wasHeard) question.missing.push_back(from.words(point.text));
         }
         for (const auto& plan : learner.plans)

@@ -78,7 +78,7 @@ struct PaperRound {
 struct PaperQuestion {
     std::string ask;
     std::vector<PaperRound> rounds;
-    std::vector<std::string> missing;  ///< essential points heard in no round
+    std::vector<std::string> missing;  ///< essential points not heard in the newest round
     std::string plan;
     template <class V>
     void fields(V& v) {

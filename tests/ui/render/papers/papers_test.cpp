@@ -189,6 +189,24 @@ TEST(ChartRecord, SaysWhatABrokenOutlineIs) {
 
 // Who does the change meanwhile, and why: a learner who was signed off is not told of a missing
 // signature.
+// The rules go by the newest round; window, chart and note count the same.
+TEST(ChartRecord, AQuestionIsHeardByItsNewestRound) {
+    Sample sample(Stage::NotYet);
+    const packs::Prompt& prompt = sample.pack().prompts.back();
+    std::vector<std::string> all;
+    for (const packs::Point& point : prompt.points) all.push_back(point.id);
+    record::AskBack round{.learner = sample.ward().learner(),
+                          .pack = sample.ward().taught().digest,
+                          .prompt = prompt.id,
+                          .heard = all,
+                          .saidDifferently = "once more"};
+    sample.ward().must(round);
+    EXPECT_TRUE(sample.data().questions.back().missing.empty());
+    round.heard.clear();
+    sample.ward().must(round);
+    EXPECT_FALSE(sample.data().questions.back().missing.empty());
+}
+
 TEST(StepsPaper, SaysWhoDoesTheChangeWhereItIsNotTheLearner) {
     const QString notSigned = q("Not signed off yet: until it is, a trained person does the"),
                   notHeld =
