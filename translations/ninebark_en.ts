@@ -802,6 +802,11 @@
         <source>number not entered</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>whom to call, with the number: why</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>PaperTitle</name>
@@ -1754,10 +1759,6 @@ Noticed late, happened after: %1</source>
         <source>unprompted</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>lapse shown</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message numerus="yes">
         <source>%n cues</source>
         <translation>
@@ -2424,9 +2425,40 @@ Taught by %2</source>
         <source>%1 is signed off: %2. What was decided here stands until the team decides otherwise.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>a lapse, or cut short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+To call: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>whom to call, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>day, whom to call</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To call, by the pack, after what was seen on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, before the next change that is planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing due</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message numerus="yes">
         <source>%n seconds</source>
-        <translation>
+        <translation type="unfinished">
             <numerusform>%n second</numerusform>
             <numerusform>%n seconds</numerusform>
         </translation>
@@ -2459,33 +2491,6 @@ Taught by %2</source>
     <message>
         <source>%1, until: %2</source>
         <comment>how long, and what is to be seen</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, before the next change that is planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Dressing due</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>
-To call: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>whom to call, why</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>day, whom to call</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>To call, by the pack, after what was seen on %1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3450,11 +3455,11 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The dressing is due on %1: this is later.</source>
+        <source>The dressing was due on %1: this is later.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The dressing was due on %1: this is later.</source>
+        <source>The dressing is due on %1: this is later.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5889,6 +5894,27 @@ To call: %1</source>
     </message>
     <message>
         <source>What was recorded is kept. After that comes asking back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your judgement: the pack asks first for what does not hold now: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop and call: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way back was found after: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the site covered and the line held.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call: %1</source>
+        <comment>whom, with the number, and why</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

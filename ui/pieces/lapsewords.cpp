@@ -64,6 +64,21 @@ QString whomToCall(const Moment& moment, packs::Call call) {
     return {};
 }
 
+QStringList callsDue(const Moment& moment) {
+    QStringList due;
+    for (const practice::LapseRecord& lapse : moment.state().lapses) {
+        if (lapse.withdrawn || lapse.action == packs::Action::Recover) continue;
+        const packs::Drill* drill = drillOf(moment, lapse);
+        const bool isGrave = lapse.action == packs::Action::StopAndCall;
+        const auto call = isGrave ? packs::Call::TeamNow : packs::Call::TeamToday;
+        const QString words = LapseTalk::tr("%1: %2", "whom to call, with the number: why")
+                                  .arg(whomToCall(moment, drill != nullptr ? drill->call : call),
+                                       lapseTitle(moment, lapse));
+        if (!due.contains(words)) due << words;
+    }
+    return due;
+}
+
 const packs::Drill* drillOf(const Moment& moment, const practice::LapseRecord& lapse) {
     const packs::Drill* found = nullptr;
     auto gravest = packs::Action::Recover;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 
 #include "pieces/moment.h"
 
@@ -17,6 +18,9 @@ QString lapseTitle(const Moment& moment, const practice::LapseRecord& lapse);
 QString lapseSays(const Moment& moment, const practice::LapseRecord& lapse, Reader reader);
 /// Who answers, with the unit's number.
 QString whomToCall(const Moment& moment, packs::Call call);
+/// Each call that what was seen asks for, with why: "The team, today  555 0101: Skin torn". Nobody
+/// records whether it was made, so it stays until the visit ends.
+QStringList callsDue(const Moment& moment);
 /// The drill on the card of its gravest lapse, or null.
 const packs::Drill* drillOf(const Moment& moment, const practice::LapseRecord& lapse);
 

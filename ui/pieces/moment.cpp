@@ -86,7 +86,9 @@ const practice::LapseRecord* Moment::freshLapse() const {
     const practice::StepRecord* record = practice::recordInHand(state());
     if (state().wayBack || record == nullptr || record->lapses.empty()) return nullptr;
     const practice::LapseRecord& newest = state().lapses.at(record->lapses.back());
-    return newest.withdrawn || &newest != &state().lapses.back() ? nullptr : &newest;
+    const bool isPutRight = newest.solved && !newest.plan.empty();
+    const bool isGone = newest.withdrawn || isPutRight || &newest != &state().lapses.back();
+    return isGone ? nullptr : &newest;
 }
 
 const practice::LapseRecord* Moment::stopAndCall() const {

@@ -7,7 +7,6 @@
 #include <algorithm>
 
 #include "pieces/inuse.h"
-#include "pieces/lapsewords.h"
 #include "pieces/pictureview.h"
 #include "pieces/scrolling.h"
 #include "pieces/visitwords.h"
@@ -81,6 +80,8 @@ render::SceneState sceneOf(const Moment& moment, const base::Instant& now) {
 }
 
 StepView::StepView(QWidget* parent) : QWidget(parent) {
+    m_calls = new Words(TextSize::Body, Role::Brick, this, QFont::DemiBold);
+    m_calls->setObjectName(QStringLiteral("callsDue"));
     m_number = new Words(TextSize::Body, Role::QuietInk, this);
     m_sentence = new Words(TextSize::Learner, Role::Ink, this, QFont::DemiBold);
     m_sentence->setObjectName(QStringLiteral("sentence"));
@@ -113,6 +114,7 @@ StepView::StepView(QWidget* parent) : QWidget(parent) {
     column->setContentsMargins(Theme::gap(Gap::Wide), Theme::gap(Gap::Snug), Theme::gap(Gap::Wide),
                                Theme::gap(Gap::Tight));
     column->setSpacing(Theme::gap(Gap::Tight));
+    column->addWidget(m_calls);
     column->addWidget(m_number);
     column->addWidget(m_sentence);
     column->addWidget(m_lapse);
@@ -168,7 +170,7 @@ int StepView::heightOfWords(int width) const {
 int StepView::heightOfFirst(int width) const {
     const QMargins margins = m_read->layout()->contentsMargins();
     int height = margins.top();
-    for (const Words* words : {m_number, m_sentence, m_lapse})
+    for (const Words* words : {m_calls, m_number, m_sentence, m_lapse})
         if (!words->isHidden())
             height += words->heightForWidth(width - margins.left() - margins.right()) +
                       m_read->layout()->spacing();
@@ -215,52 +217,6 @@ void StepView::fit() {
     // An area whose bar is shown counts with the width beside it, and so would keep it.
     m_area->setVerticalScrollBarPolicy(isTight() ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     m_isFitting = false;
-}
-
-void StepView::show(const Moment& moment, const base::Instant& now) {
-    const packs::Step* step = moment.inHand();
-    m_band->setVisible(step != nullptr && !step->phases.empty());
-    m_earlier->say({});
-    const practice::LapseRecord* fresh = moment.freshLapse();
-    m_lapse->say(fresh == nullptr ? QString() : lapseSays(moment, *fresh, Reader::Teacher));
-    if (step == nullptr) {
-        m_picture->showNothing();
-        m_hasPicture = false;
-        return sayEnd(moment);
-    }
-    const int number = moment.numberInHand();
-    m_number->say(number > 0 ? tr("%1 of %2").arg(number).arg(moment.stepCount()) : QString());
-    const QString sentence = utf(moment.text(step->doText));
-    m_sentence->say(sentence);
-    m_why->say(utf(moment.text(step->why)));
-    m_watchTitle->say(step->observe.empty() ? QString() : tr("Watch for"));
-    m_watch->say(utf(moment.text(step->observe)));
-    if (const practice::StepRecord* record = practice::recordInHand(moment.state())) {
-        for (const practice::PhaseRun& run : record->phases) {
-            if (run.end == practice::PhaseEnd::StoppedShort)
-                m_earlier->say(tr("Stopped short at %1 of %2 seconds. It has to run again, whole.")
-                                   .arg(run.measuredMs / 1000)
-                                   .arg(run.minMs / 1000));
-            if (run.end == practice::PhaseEnd::Voided)
-                m_earlier->say(tr("It was interrupted. It has to run again, whole."));
-            if (run.end == practice::PhaseEnd::Done) m_earlier->say({});
-        }
-    }
-    if (practice::runningPhase(moment.state()) != nullptr) m_earlier->say({});
-    tick(moment, now);
-    fit();
-}
-
-void StepView::sayEnd(const Moment& moment) {
-    m_number->say(tr("All %n steps", nullptr, int(moment.stepCount())));
-    const bool isOnPatient = moment.next() == NextThing::RecordChange;
-    m_sentence->say(isOnPatient ? tr("Write down the dressing change.")
-                                : tr("All steps are done. Close the visit."));
-    m_why->say(isOnPatient ? tr("What lies on the line now decides when the next change is due.")
-                           : tr("What was recorded is kept. After that comes asking back."));
-    m_watchTitle->say({});
-    m_watch->say({});
-    fit();
 }
 
 void StepView::tick(const Moment& moment, const base::Instant& now) {

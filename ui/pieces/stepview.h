@@ -38,8 +38,12 @@ class StepView : public QWidget {
     void setSizes(render::TextSize sentence, render::TextSize reasons);
     void fitWords(QSize room);
     void sayEnd(const Moment& moment);
+    bool sayNoWayOn(const Moment& moment);
+    void sayCalls(const Moment& moment);
+    void sayJudgement(const Moment& moment);
     void showPicture(const Moment& moment, const base::Instant& now);
 
+    Words* m_calls;  ///< that are due, at every step until the visit ends
     Words* m_number;
     Words* m_sentence;
     Words* m_why;

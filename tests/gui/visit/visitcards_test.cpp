@@ -27,10 +27,55 @@ TEST(VisitCards, StopAndCallShowsTheNumberOfTheUnit) {
     EXPECT_EQ(visit.entries(), before) << "no step goes on";
     visit.picture(QStringLiteral("visit-08-call"));
     visit.click(QStringLiteral("takeOver"));
+    EXPECT_TRUE(shown(visit, "sentence").startsWith(QStringLiteral("Stop and call")))
+        << "not that all is done: " << shown(visit, "sentence").toStdString();
+    EXPECT_TRUE(shown(visit, "callsDue").contains(QStringLiteral("112")));
     visit.click(QStringLiteral("takeOverWhy.0"));
     visit.click(QStringLiteral("accept"));
     EXPECT_TRUE(visit.state().takenOver);
     EXPECT_EQ(shown(visit, "cardCall"), QString());
+    EXPECT_TRUE(shown(visit, "callsDue").contains(QStringLiteral("112"))) << "while it goes on";
+    visit.picture(QStringLiteral("visit-08-call-taken-over"));
+}
+
+// A finding that is finished and then called about is not over with its way back.
+TEST(VisitCards, ACallThatIsDueStaysInSightUntilItIsWithdrawn) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    EXPECT_EQ(shown(visit, "callsDue"), QString());
+    visit.ward().must(practice::SeeLapse{.lapses = {"signs-found"}});
+    for (int i = 0; visit.state().wayBack && i < 20; ++i) visit.press(Qt::Key_Space);
+    ASSERT_FALSE(visit.state().wayBack);
+    EXPECT_TRUE(shown(visit, "callsDue").contains(QStringLiteral("555")))
+        << shown(visit, "callsDue").toStdString();
+    visit.picture(QStringLiteral("visit-09-call-due"));
+    visit.ward().must(practice::TakeBack{.entry = visit.state().lapses.back().entry});
+    EXPECT_EQ(shown(visit, "callsDue"), QString());
+}
+
+// What was put right is not said on as if it were so.
+TEST(VisitCards, ALapseThatIsPutRightIsNotSaidAnyMore) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.seeUntil("scrub-skin");
+    visit.ward().must(practice::SeeLapse{.lapses = {"glove-touched"}});
+    ASSERT_TRUE(visit.state().wayBack);
+    for (int i = 0; visit.state().wayBack && i < 40; ++i) {
+        visit.ward().clock().advanceMs(60'000);
+        visit.press(Qt::Key_Space);
+    }
+    ASSERT_FALSE(visit.state().wayBack);
+    EXPECT_EQ(shown(visit, "lapseSays"), QString());
+}
+
+// Whoever takes over with dirty hands goes on by judgement, and is told what does not hold.
+TEST(VisitCards, TakenOverWhatDoesNotHoldIsSaid) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.seeUntil("scrub-skin");
+    visit.ward().must(practice::SeeLapse{.lapses = {"glove-touched"}});
+    visit.ward().must(practice::SeeLapse{.lapses = {"breathless"}});
+    visit.ward().must(practice::TakeOver{.why = "bleeding"});
+    ASSERT_EQ(shown(visit, "sentence").left(5), QStringLiteral("Scrub"));
+    EXPECT_TRUE(shown(visit, "phaseNote").contains(QStringLiteral("Sterile gloves")))
+        << shown(visit, "phaseNote").toStdString();
 }
 
 std::vector<std::string> offers(VisitDriver& visit) {
