@@ -185,7 +185,8 @@ void SeenColumn::showWent(const Moment& moment, const Keys& keys) {
 
 PressButton* SeenColumn::lapseButton(std::size_t index) {
     while (m_lapses.size() <= index) {
-        auto* button = new PressButton({}, Dress::Wrong, this, PressButton::Space::PassesOn);
+        // Who is among the lapses means one: Space must not tell of a step that went well.
+        auto* button = new PressButton({}, Dress::Wrong, this, PressButton::Space::Presses);
         button->setStartAligned(true);
         connect(button, &PressButton::clicked, this,
                 [this, button] { Q_EMIT lapseSeen(button->property("lapse").toString()); });

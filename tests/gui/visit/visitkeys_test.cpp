@@ -125,6 +125,18 @@ TEST(VisitKeys, ALapseIsChosenByItsNumberAndWorkedThrough) {
     EXPECT_EQ(practice::recordInHand(visit.state())->step, "keep-clean");
 }
 
+// Not that the step went well, which is what Space says everywhere else.
+TEST(VisitKeys, SpaceAmongTheLapsesSaysTheOneInFocus) {
+    VisitDriver visit("clean-hands");
+    visit.seeUntil("keep-clean");
+    const std::size_t before = visit.entries();
+    visit.press(Qt::Key_L);
+    visit.press(Qt::Key_Space);
+    ASSERT_EQ(visit.state().lapses.size(), 1U);
+    EXPECT_EQ(visit.entries(), before + 1);
+    EXPECT_TRUE(visit.page().hasFocus());
+}
+
 TEST(VisitKeys, ShowingTheWayBackIsRecorded) {
     VisitDriver visit("clean-hands");
     visit.seeUntil("keep-clean");
