@@ -41,6 +41,8 @@ class Folder {
         StepRecord* record = recordNamed(said.step);
         const packs::Step* step = packs::findStep(m_taught.pack, said.step).step;
         if (!record || !step) return;
+        // None runs, or one that a lapse broke off which was taken back since.
+        voidRunning(*record);
         for (const packs::Phase& phase : step->phases)
             if (phase.id == said.phase) {
                 PhaseRun run;

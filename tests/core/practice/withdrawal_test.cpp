@@ -273,5 +273,19 @@ TEST(Withdrawal, WhatComesAfterTheEndTakesNothingBack) {
     EXPECT_EQ(replay(visit.taught, events), visit.state);
 }
 
+/// As when what lay between them was taken back. Found by AnySequence, seed 13874515212441619916.
+TEST(Withdrawal, OfTwoTimesAPhaseWasBegunTheLaterRuns) {
+    Sitting visit = atStep("scrub-skin");
+    visit.begin();
+    std::vector<Event> events = visit.events;
+    events.push_back(events.back());
+    events.back().id = base::CommandId::random();
+    const State again = replay(visit.taught, events);
+    const auto& phases = std::ranges::find(again.steps, "scrub-skin", &StepRecord::step)->phases;
+    ASSERT_EQ(phases.size(), 2U);
+    EXPECT_EQ(phases[0].end, PhaseEnd::Voided);
+    EXPECT_EQ(phases[1].end, PhaseEnd::Running);
+}
+
 }  // namespace
 }  // namespace practice
