@@ -2458,7 +2458,7 @@ To call: %1</source>
     </message>
     <message numerus="yes">
         <source>%n seconds</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n second</numerusform>
             <numerusform>%n seconds</numerusform>
         </translation>
