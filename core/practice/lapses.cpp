@@ -268,6 +268,22 @@ void takeWithdrawal(const procedure::Taught& taught, State& state, const base::C
     planBack(taught.model, state, company, lapse);
 }
 
+std::optional<packs::Call> callAfter(const packs::Pack& pack, const LapseRecord& record) {
+    if (record.withdrawn || record.action == packs::Action::Recover) return std::nullopt;
+    const auto byAction = [](packs::Action action) {
+        return action == packs::Action::StopAndCall ? packs::Call::TeamNow : packs::Call::TeamToday;
+    };
+    std::optional<packs::Call> soonest;
+    for (const std::string& id : record.lapses) {
+        const packs::Lapse* lapse = packs::findLapse(pack, id);
+        if (!lapse || lapse->action == packs::Action::Recover) continue;
+        const packs::Drill* card = lapse->card ? packs::find(pack.drills, *lapse->card) : nullptr;
+        const packs::Call call = card ? card->call : byAction(lapse->action);
+        soonest = std::min(soonest.value_or(call), call);
+    }
+    return soonest.value_or(byAction(record.action));
+}
+
 std::optional<std::size_t> lapseToCatch(const State& state) {
     if (state.lapses.empty()) return std::nullopt;
     const std::size_t newest = state.lapses.size() - 1;

@@ -4,7 +4,7 @@
 
 #include "practice/practice.h"
 
-/// What a lapse does to the state of a visit, and the way back from it.
+/// What a lapse does to the state of a visit, the way back from it, and whom to call.
 namespace practice {
 
 /// A lapse was seen: conditions are lost, the step in hand is to be done whole again, the way back
@@ -33,6 +33,9 @@ void takeWithdrawal(const procedure::Taught& taught, State& state, const base::C
 /// Index of the lapse that "caught it alone" and "shown" are about now: the newest, else the one
 /// whose way back is in hand.
 std::optional<std::size_t> lapseToCatch(const State& state);
+/// Whom the pack says to call after it, the soonest: by the card of each lapse, else by what it
+/// asks for. None: nobody, or it was withdrawn.
+std::optional<packs::Call> callAfter(const packs::Pack& pack, const LapseRecord& record);
 /// All phases of the record count for nothing: they are to be done again.
 void voidPhases(StepRecord& record);
 /// Whether this step or recovery may be part of a way back now.

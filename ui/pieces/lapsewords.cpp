@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include "pieces/visitwords.h"
+#include "practice/lapses.h"
 #include "render/words.h"
 
 namespace ui {
@@ -64,16 +65,19 @@ QString whomToCall(const Moment& moment, packs::Call call) {
     return {};
 }
 
+QString callAfter(const Moment& moment, const practice::LapseRecord& lapse) {
+    const auto call = practice::callAfter(moment.pack(), lapse);
+    return call ? whomToCall(moment, *call) : QString();
+}
+
 QStringList callsDue(const Moment& moment) {
     QStringList due;
+    if (moment.opened().on != practice::On::Patient) return due;
     for (const practice::LapseRecord& lapse : moment.state().lapses) {
-        if (lapse.withdrawn || lapse.action == packs::Action::Recover) continue;
-        const packs::Drill* drill = drillOf(moment, lapse);
-        const bool isGrave = lapse.action == packs::Action::StopAndCall;
-        const auto call = isGrave ? packs::Call::TeamNow : packs::Call::TeamToday;
+        const QString whom = callAfter(moment, lapse);
+        if (whom.isEmpty()) continue;
         const QString words = LapseTalk::tr("%1: %2", "whom to call, with the number: why")
-                                  .arg(whomToCall(moment, drill != nullptr ? drill->call : call),
-                                       lapseTitle(moment, lapse));
+                                  .arg(whom, lapseTitle(moment, lapse));
         if (!due.contains(words)) due << words;
     }
     return due;
@@ -85,11 +89,12 @@ const packs::Drill* drillOf(const Moment& moment, const practice::LapseRecord& l
     for (const std::string& id : lapse.lapses) {
         const packs::Lapse* one = packs::findLapse(moment.pack(), id);
         if (one == nullptr || !one->card) continue;
-        if (found != nullptr && one->action < gravest) continue;
-        if (const packs::Drill* drill = packs::find(moment.pack().drills, *one->card)) {
-            found = drill;
-            gravest = one->action;
-        }
+        const packs::Drill* drill = packs::find(moment.pack().drills, *one->card);
+        if (drill == nullptr || (found != nullptr && one->action < gravest)) continue;
+        // Of equally grave ones the card of the call that comes first.
+        if (found != nullptr && one->action == gravest && found->call <= drill->call) continue;
+        found = drill;
+        gravest = one->action;
     }
     return found;
 }

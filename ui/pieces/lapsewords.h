@@ -18,8 +18,10 @@ QString lapseTitle(const Moment& moment, const practice::LapseRecord& lapse);
 QString lapseSays(const Moment& moment, const practice::LapseRecord& lapse, Reader reader);
 /// Who answers, with the unit's number.
 QString whomToCall(const Moment& moment, packs::Call call);
-/// Each call that what was seen asks for, with why: "The team, today  555 0101: Skin torn". Nobody
-/// records whether it was made, so it stays until the visit ends.
+/// Whom the pack says to call after this lapse, with the number; empty: nobody.
+QString callAfter(const Moment& moment, const practice::LapseRecord& lapse);
+/// Each call that what was seen on the patient asks for, with why: "The team, today  555 0101: Skin
+/// torn". Nobody records whether it was made, so it stays until the visit ends.
 QStringList callsDue(const Moment& moment);
 /// The drill on the card of its gravest lapse, or null.
 const packs::Drill* drillOf(const Moment& moment, const practice::LapseRecord& lapse);

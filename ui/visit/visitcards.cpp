@@ -125,7 +125,8 @@ Card VisitPage::callCard(const Moment& moment) const {
     Card card;
     card.weight = Card::Weight::Grave;
     card.title = tr("Stop and call: %1").arg(lapseTitle(moment, lapse));
-    card.call = whomToCall(moment, drill != nullptr ? drill->call : packs::Call::TeamNow);
+    card.call = callAfter(moment, lapse);
+    if (card.call.isEmpty()) card.call = whomToCall(moment, packs::Call::TeamNow);
     card.sentence = lapseSays(moment, lapse, Reader::Teacher);
     if (drill != nullptr) card.steps = texts(moment, drill->doTexts);
     card.after =

@@ -80,12 +80,8 @@ void WayBackView::show(const Moment& moment, const base::Instant& now) {
     if (lapse == nullptr || step == nullptr) return;
     m_title->say(titleOf(moment, *lapse));
     m_say->say(lapse->withdrawn ? QString() : lapseSays(moment, *lapse, Reader::Teacher));
-    const packs::Drill* drill = drillOf(moment, *lapse);
-    const bool mustCall = !lapse->withdrawn && lapse->action == packs::Action::FinishAndCall;
-    m_call->say(mustCall ? tr("Finish, then call: %1")
-                               .arg(whomToCall(
-                                   moment, drill != nullptr ? drill->call : packs::Call::TeamToday))
-                         : QString());
+    const QString whom = callAfter(moment, *lapse);
+    m_call->say(whom.isEmpty() ? QString() : tr("Finish, then call: %1").arg(whom));
     sayWho(moment);
     saySupplies(moment);
     showSteps(moment);

@@ -66,6 +66,25 @@ TEST(VisitCards, ALapseThatIsPutRightIsNotSaidAnyMore) {
     EXPECT_EQ(shown(visit, "lapseSays"), QString());
 }
 
+// Whichever of them is said first.
+TEST(VisitCards, OfSeveralCallsTheSoonestIsSaid) {
+    for (const std::vector<std::string>& lapses : std::vector<std::vector<std::string>>{
+             {"signs-found", "skin-hurt"}, {"skin-hurt", "signs-found"}}) {
+        VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+        visit.ward().must(practice::SeeLapse{.lapses = lapses});
+        for (int i = 0; visit.state().wayBack && i < 20; ++i) visit.press(Qt::Key_Space);
+        ASSERT_FALSE(visit.state().wayBack);
+        EXPECT_TRUE(shown(visit, "callsDue").contains(QStringLiteral("day and night")))
+            << shown(visit, "callsDue").toStdString();
+    }
+}
+
+TEST(VisitCards, OnAPracticeArmNobodyIsToBeCalledAfterwards) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    visit.ward().must(practice::SeeLapse{.lapses = {"signs-found"}});
+    EXPECT_EQ(shown(visit, "callsDue"), QString());
+}
+
 // Whoever takes over with dirty hands goes on by judgement, and is told what does not hold.
 TEST(VisitCards, TakenOverWhatDoesNotHoldIsSaid) {
     VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);

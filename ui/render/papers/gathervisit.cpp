@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "practice/lapses.h"
 #include "record/insertion.h"
 #include "render/papers/gather.h"
 #include "render/visitlanes.h"
@@ -49,25 +50,6 @@ PaperStep stepOf(const Gathering& from, const packs::Pack& pack, const State& st
     const std::string fallback = pack.languages.empty() ? "" : pack.languages.front();
     shown.phases = phasesOf(place.step, record, language, fallback);
     return shown;
-}
-
-packs::Call callAfter(packs::Action action) {
-    return action == packs::Action::StopAndCall ? packs::Call::TeamNow : packs::Call::TeamToday;
-}
-
-/// Whom the pack says to call, the soonest: by the card of a lapse, else by what the lapse asks
-/// for.
-std::optional<packs::Call> callOf(const packs::Pack& pack, const practice::LapseRecord& record) {
-    if (record.withdrawn || record.action == packs::Action::Recover) return std::nullopt;
-    std::optional<packs::Call> soonest;
-    for (const std::string& id : record.lapses) {
-        const packs::Lapse* lapse = packs::findLapse(pack, id);
-        if (!lapse || lapse->action == packs::Action::Recover) continue;
-        const packs::Drill* card = lapse->card ? packs::find(pack.drills, *lapse->card) : nullptr;
-        const packs::Call call = card ? card->call : callAfter(lapse->action);
-        soonest = std::min(soonest.value_or(call), call);
-    }
-    return soonest.value_or(callAfter(record.action));
 }
 
 PaperLapse lapseOf(const Gathering& from, const packs::Pack& pack,
@@ -165,7 +147,7 @@ void gatherState(const Gathering& from, const procedure::Taught& taught, const r
         shown.lapses.back().letter = lapseLetter(shown.lapses.size() - 1).toStdString();
         // On a practice arm nobody is to be called.
         if (visit.opened.on == practice::On::Patient)
-            shown.lapses.back().call = callOf(taught.pack, lapse);
+            shown.lapses.back().call = practice::callAfter(taught.pack, lapse);
     }
     for (const auto& reading : state.readings)
         shown.readings.push_back(readingOf(from, taught.pack, visit, reading));
