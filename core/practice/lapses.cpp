@@ -125,6 +125,12 @@ bool isOnItsWay(const procedure::Model& model, const State& state, Company compa
 
 }  // namespace
 
+void measureBrokenOff(StepRecord& record, const State& state, const Event& event) {
+    for (PhaseRun& run : record.phases)
+        if (run.end == PhaseEnd::Running)
+            run.measuredMs = runningMs(run, state, event.wallMs, event.bootMs, event.bootId);
+}
+
 void voidPhases(StepRecord& record) {
     for (PhaseRun& run : record.phases)
         if (run.end != PhaseEnd::StoppedShort) run.end = PhaseEnd::Voided;
@@ -152,6 +158,7 @@ void takeLapse(const procedure::Taught& taught, State& state, const Event& event
         hit = taught.model.operatorIndex(*said.happened).value_or(-1);
         holds = procedure::noticedLate(taught.model, lapse, doneSince(state, hit), state.holds);
     }
+    if (StepRecord* hand = recordInHand(state)) measureBrokenOff(*hand, state, event);
     strike(taught.model, state, std::move(record), holds,
            said.alone ? Company::Alone : Company::WithHelper, hit);
 }
@@ -170,6 +177,7 @@ void takeMissedStep(const procedure::Taught& taught, State& state, const Event& 
     LapseRecord record = recordOf(state, event);
     record.leftOut = said.step;
     record.action = lapse.action;
+    if (StepRecord* hand = recordInHand(state)) measureBrokenOff(*hand, state, event);
     StepRecord& missed = state.steps.at(static_cast<std::size_t>(*op));
     missed.mark = Mark::NotDone;
     missed.seenBy = event.by;

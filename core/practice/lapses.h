@@ -36,6 +36,8 @@ std::optional<std::size_t> lapseToCatch(const State& state);
 /// Whom the pack says to call after it, the soonest: by the card of each lapse, else by what it
 /// asks for. None: nobody, or it was withdrawn.
 std::optional<packs::Call> callAfter(const packs::Pack& pack, const LapseRecord& record);
+/// So long had the phase run that is broken off now.
+void measureBrokenOff(StepRecord& record, const State& state, const Event& event);
 /// All phases of the record count for nothing: they are to be done again.
 void voidPhases(StepRecord& record);
 /// Whether this step or recovery may be part of a way back now.

@@ -72,10 +72,8 @@ class Folder {
         if (StepRecord* record = recordInHand(m_state)) {
             const packs::Step* step = packs::findStep(m_taught.pack, record->step).step;
             if (step && step->continuous && runningPhase(m_state)) {
-                PhaseRun& run = record->phases.back();
-                run.measuredMs =
-                    runningMs(run, m_state, m_event->wallMs, m_event->bootMs, m_event->bootId);
-                run.end = PhaseEnd::Voided;
+                measureBrokenOff(*record, m_state, *m_event);
+                voidRunning(*record);
             }
         }
         m_state.pausedWallMs = m_event->wallMs;
@@ -154,7 +152,10 @@ class Folder {
     void on(const CloseVisit&) { end(Ending::Closed); }
 
     void end(Ending ending) {
-        if (StepRecord* record = recordInHand(m_state)) voidRunning(*record);
+        if (StepRecord* record = recordInHand(m_state)) {
+            measureBrokenOff(*record, m_state, *m_event);
+            voidRunning(*record);
+        }
         m_state.ending = ending;
         m_state.endedMs = m_event->wallMs;
     }
@@ -169,7 +170,10 @@ class Folder {
         if (std::count(m_state.remaining.begin(), m_state.remaining.end(), *op))
             return &m_state.steps.at(static_cast<std::size_t>(*op));
         // The step in hand was interrupted by it, and is to be done whole.
-        if (hand) voidPhases(*hand);
+        if (hand) {
+            measureBrokenOff(*hand, m_state, *m_event);
+            voidPhases(*hand);
+        }
         auto& besides = m_state.waysBack;
         if (besides.empty() || besides.back().op != *op || besides.back().mark != Mark::None)
             besides.push_back({.op = *op, .step = step});
@@ -183,6 +187,7 @@ class Folder {
         const bool isInHand = m_state.wayBack && inHand(m_state) == op;
         const bool back =
             isInHand || !std::count(m_state.remaining.begin(), m_state.remaining.end(), *op);
+        measureBrokenOff(*record, m_state, *m_event);
         voidRunning(*record);
         record->mark = how;
         record->byTeacher = m_state.takenOver || (m_opened && m_opened->way == Way::Show);

@@ -20,7 +20,7 @@ struct PhaseRun {
     std::int64_t begunBootMs = 0;
     std::string bootId;
     std::int64_t pausedMs = 0;    ///< does not count
-    std::int64_t measuredMs = 0;  ///< once it has ended
+    std::int64_t measuredMs = 0;  ///< once it has ended; 0 where nobody can tell when
     std::int64_t minMs = 0, targetMs = 0;
     PhaseEnd end = PhaseEnd::Running;
     bool operator==(const PhaseRun&) const = default;
