@@ -2377,10 +2377,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Not signed off yet: until it is, a trained person does the change.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Simulated clock.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2411,10 +2407,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It was signed off, but not everything that is asked for holds now: until it does, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2449,10 +2441,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, before the next change that is planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Dressing due</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2464,18 +2452,8 @@ To call: %1</source>
         </translation>
     </message>
     <message>
-        <source>%1, at least %2</source>
-        <comment>how long, and the least</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>at least %1</source>
         <comment>so many seconds</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, at most %2</source>
-        <comment>how long, and the most</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2489,11 +2467,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, until: %2</source>
-        <comment>how long, and what is to be seen</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the emergency number, at once</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2503,6 +2476,33 @@ To call: %1</source>
     </message>
     <message>
         <source>the team, the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. The next change is planned for later: ask the care team</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, never less than %2</source>
+        <comment>how long, and the least</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, never more than %2</source>
+        <comment>how long, and the most</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. Keep on until: %2</source>
+        <comment>how long, and what is to be seen</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You are not signed off yet. Until you are, a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You were signed off, but not everything that is asked for holds now. Until it does, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -79,7 +79,7 @@ struct Table {
 
 /// Framed: a box on its own, in large type. RunIn: one line after the other behind the signal word,
 /// for a paper whose reader knows the cautions.
-enum class CautionLook { Framed, RunIn };
+enum class CautionLook { Framed, List, RunIn };
 
 /// Signal word, glyph and a thick border: legible without colour (ANSI Z535 words, own glyphs).
 struct CautionBox {

@@ -153,13 +153,33 @@ Strips runInStrips(const CautionBox& box, const LayoutContext& context) {
 
 }  // namespace
 
+namespace {
+
+// With its dot before all its lines. A sentence that runs the other way takes it along.
+Strips itemStrips(const QString& sentence, const LayoutContext& context) {
+    const QString dot(QChar(0x2022));
+    const bool runsAsPage = sentence.isRightToLeft() == (context.direction == Qt::RightToLeft);
+    if (!runsAsPage)
+        return textStrips({dot + QStringLiteral("  ") + sentence, TextStyle::Large}, Align::Own,
+                          1.5 * pt, context);
+    const Table item{{{{}, 0, 7}, {{}, 1, 0, Align::Own}},
+                     {{{{dot, TextStyle::Large}, {sentence, TextStyle::Large}}}},
+                     Rules::None};
+    return tableStrips(item, context);
+}
+
+}  // namespace
+
 Strips cautionStrips(const CautionBox& box, const LayoutContext& context) {
     if (box.look == CautionLook::RunIn) return runInStrips(box, context);
     const double glyph = 24 * pt, border = borderOf(box.level);
     const LayoutContext within = besideGlyph(context, glyph, border);
     Strips strips = textStrips({box.word, TextStyle::LargeStrong}, Align::Start, 0, within);
     for (const QString& sentence : box.sentences) {
-        const Strips more = textStrips({sentence, TextStyle::Large}, Align::Own, 1.5 * pt, within);
+        const Strips more =
+            box.look == CautionLook::List
+                ? itemStrips(sentence, within)
+                : textStrips({sentence, TextStyle::Large}, Align::Own, 1.5 * pt, within);
         strips.insert(strips.end(), more.begin(), more.end());
     }
     const auto paintGlyph = [level = box.level, theme = context.theme](QPainter& painter,

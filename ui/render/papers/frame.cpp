@@ -59,7 +59,7 @@ Table keyValues() {
 }
 
 void makeLarge(Table& table) {
-    table.columns.front().points = 124;
+    table.columns.front().points = 150;
     for (Row& row : table.rows)
         for (Text& cell : row.cells)
             cell.style = cell.style == TextStyle::Quiet ? TextStyle::LargeQuiet : TextStyle::Large;

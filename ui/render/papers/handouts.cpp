@@ -130,7 +130,9 @@ QString dueWords(const PaperData& data, const QLocale& locale) {
     if (*data.dressingDue < base::dateAt(data.printedMs, data.offsetMinutes))
         return Papers::tr("%1, which has passed").arg(due);
     const bool isLate = data.help && data.help->nextChangeOn > *data.dressingDue;
-    return isLate ? Papers::tr("%1, before the next change that is planned").arg(due) : due;
+    return isLate
+               ? Papers::tr("%1. The next change is planned for later: ask the care team").arg(due)
+               : due;
 }
 
 }  // namespace

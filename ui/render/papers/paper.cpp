@@ -16,6 +16,7 @@ constexpr double topMargin = 26 * paperPt;
 constexpr double bottomMargin = 26 * paperPt;
 constexpr double headerGap = 9 * paperPt;
 constexpr double footerGap = 8 * paperPt;
+constexpr double leastOnLast = 0.36;  ///< of what a page has room for
 
 QSizeF sizeOf(PageKind kind) {
     return QPageSize(kind == PageKind::A4 ? QPageSize::A4 : QPageSize::Letter)
@@ -134,20 +135,38 @@ Strip Paper::footer() const {
 
 void Paper::layOut() {
     const LayoutContext within = context();
-    const auto topOf = [this](int page) { return topMargin + header(page).height + headerGap; };
-    const double first = topOf(0), others = topOf(1);
-    const double bottom =
-        sizeOf(m_kind).height() * paperPt - bottomMargin - footer().height - footerGap;
     Strips strips;
     for (const Block& block : m_document.blocks) {
         const Strips more = stripsOf(block, within);
         strips.insert(strips.end(), more.begin(), more.end());
     }
+    const double bottom =
+        sizeOf(m_kind).height() * paperPt - bottomMargin - footer().height - footerGap;
+    const Tops tops{topMargin + header(0).height + headerGap,
+                    topMargin + header(1).height + headerGap};
+    m_pages = paged(strips, tops, bottom);
+    // A sheet with a line or two on it is easily lost: the others give it some of theirs.
+    const double room = bottom - tops.others;
+    for (double less = 0.02; less < leastOnLast && isLastNearlyEmpty(tops, room); less += 0.02) {
+        auto again = paged(strips, tops, bottom - less * room);
+        if (again.size() != m_pages.size()) break;
+        m_pages = std::move(again);
+    }
+}
+
+bool Paper::isLastNearlyEmpty(const Tops& tops, double room) const {
+    if (m_pages.size() < 2) return false;
+    const Page& last = m_pages.back();
+    return last.back().y + last.back().strip.height - tops.others < leastOnLast * room;
+}
+
+std::vector<Paper::Page> Paper::paged(const Strips& strips, const Tops& tops, double bottom) {
+    std::vector<Page> pages;
     Page page;
-    double y = first;
+    double y = tops.first;
     const auto turn = [&](const Strip& next) {
-        m_pages.push_back(std::exchange(page, {}));
-        y = others;
+        pages.push_back(std::exchange(page, {}));
+        y = tops.others;
         if (!next.repeats) return;
         page.push_back({y, *next.repeats});
         y += next.repeats->height;
@@ -164,7 +183,8 @@ void Paper::layOut() {
             y += strips[i].height;
         }
     }
-    if (!page.empty() || m_pages.empty()) m_pages.push_back(std::move(page));
+    if (!page.empty() || pages.empty()) pages.push_back(std::move(page));
+    return pages;
 }
 
 void Paper::paintPage(QPainter& painter, int page) const {

@@ -42,7 +42,14 @@ class Paper {
     };
     using Page = std::vector<Placed>;
 
+    /// Where what is on the first page begins, and on all others.
+    struct Tops {
+        double first = 0, others = 0;
+    };
+
     void layOut();
+    static std::vector<Page> paged(const Strips& strips, const Tops& tops, double bottom);
+    bool isLastNearlyEmpty(const Tops& tops, double room) const;
     LayoutContext context() const;
     Strip header(int page) const;
     Strip footer() const;

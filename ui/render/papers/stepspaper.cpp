@@ -19,7 +19,8 @@ class Columns {
     }
     Row row(const QString& number, const QString& ours, const QString& theirs,
             TextStyle style) const {
-        Row made{{{number, style}, {ours, style}}};
+        // A number is found again after a look away.
+        Row made{{{number, TextStyle::LargeStrong}, {ours, style}}};
         if (m_columns.size() > 2) made.cells.push_back({theirs, style});
         return made;
     }
@@ -33,12 +34,12 @@ QString lengthWords(const PaperAskedPhase& phase) {
     const auto seconds = [](int count) { return Papers::tr("%n seconds", nullptr, count); };
     QString words = seconds(phase.targetSeconds);
     if (phase.minSeconds < phase.targetSeconds)
-        words = Papers::tr("%1, at least %2", "how long, and the least")
+        words = Papers::tr("%1, never less than %2", "how long, and the least")
                     .arg(words, seconds(phase.minSeconds));
     else if (phase.until)
         words = Papers::tr("at least %1", "so many seconds").arg(words);
     if (phase.maxSeconds)
-        words = Papers::tr("%1, at most %2", "how long, and the most")
+        words = Papers::tr("%1, never more than %2", "how long, and the most")
                     .arg(words, seconds(*phase.maxSeconds));
     return words;
 }
@@ -51,7 +52,7 @@ QString withTimes(const PaperHomeStep& step) {
                            .arg(plain(phase.label.ours), lengthWords(phase));
         if (&phase != &step.phases.front()) time = Papers::tr("then %1", "a time").arg(time);
         if (phase.until)
-            time = Papers::tr("%1, until: %2", "how long, and what is to be seen")
+            time = Papers::tr("%1. Keep on until: %2", "how long, and what is to be seen")
                        .arg(time, plain(phase.until->ours));
         words += QLatin1Char('\n') + time;
     }
@@ -72,13 +73,55 @@ QString withTheirTimes(const PaperHomeStep& step) {
 }
 
 /// Who does the change where it is not the learner; empty where it is.
+// A box that is taller would leave much of a page empty before it.
+constexpr size_t mostInBox = 6;
+
+struct CautionGroup {
+    packs::Level level = packs::Level::Notice;
+    QStringList ours, theirs;
+};
+
+// Those of one level share a box; what the house itself says is a notice, the last of all.
+std::vector<CautionGroup> cautionGroups(const PaperSteps& shown, const QString& policy) {
+    std::vector<CautionGroup> groups;
+    const auto groupFor = [&groups](packs::Level level) -> CautionGroup& {
+        const bool isFull = !groups.empty() && groups.back().ours.size() == int(mostInBox);
+        if (groups.empty() || isFull || groups.back().level != level) groups.push_back({level});
+        return groups.back();
+    };
+    for (const PaperCautionPair& one : shown.cautions) {
+        CautionGroup& group = groupFor(one.level);
+        group.ours += plain(one.text.ours);
+        if (!shown.language.empty()) group.theirs += plain(one.text.theirs);
+    }
+    groupFor(packs::Level::Notice).ours += policy;
+    return groups;
+}
+
+void addCautionGroups(Blocks& blocks, const PaperSteps& shown, const QString& policy) {
+    for (const CautionGroup& group : cautionGroups(shown, policy)) {
+        CautionBox box{group.level, signalWords(group.level), group.ours + group.theirs};
+        if (group.ours.size() > 1) box.look = CautionLook::List;
+        blocks.push_back(box);
+    }
+}
+
+void addWhomToCall(Blocks& blocks, const PaperData& data) {
+    blocks.push_back(Heading{Papers::tr("Whom to call")});
+    Table calls = keyValues();
+    addCalls(calls, data);
+    makeLarge(calls);
+    blocks.push_back(calls);
+}
+
 QString whoDoesIt(const PaperReadiness& found) {
     if (!found.isAllSigned)
-        return Papers::tr("Not signed off yet: until it is, a trained person does the change.");
+        return Papers::tr(
+            "You are not signed off yet. Until you are, a trained person does the change.");
     if (!found.isReady)
         return Papers::tr(
-            "It was signed off, but not everything that is asked for holds now: "
-            "until it does, a trained person does the change.");
+            "You were signed off, but not everything that is asked for holds now. "
+            "Until it does, a trained person does the change.");
     return {};
 }
 
@@ -107,9 +150,10 @@ std::optional<Document> stepsPaper(const PaperData& data, const QLocale& locale)
                 TextStyle::LargeStrong);
     if (const QString who = whoDoesIt(data.readiness); !who.isEmpty())
         addText(blocks, who, TextStyle::LargeStrong);
+    addWhomToCall(blocks, data);
     int number = 0;
     for (const PaperStepsPart& part : shown.parts) {
-        blocks.push_back(Space{10});
+        blocks.push_back(Space{8});
         blocks.push_back(columns.bare(part.title, TextStyle::Heading));
         Table table = columns.table();
         for (const PaperHomeStep& step : part.steps)
@@ -117,19 +161,8 @@ std::optional<Document> stepsPaper(const PaperData& data, const QLocale& locale)
                                              withTheirTimes(step), TextStyle::Large));
         blocks.push_back(table);
     }
-    blocks.push_back(Heading{Papers::tr("Whom to call")});
-    Table calls = keyValues();
-    addCalls(calls, data);
-    makeLarge(calls);
-    blocks.push_back(calls);
     blocks.push_back(Space{12});
-    for (const PaperCautionPair& caution : shown.cautions) {
-        QStringList words{plain(caution.text.ours)};
-        if (areTwo) words += plain(caution.text.theirs);
-        blocks.push_back(CautionBox{caution.level, signalWords(caution.level), words});
-    }
-    blocks.push_back(
-        CautionBox{packs::Level::Notice, signalWords(packs::Level::Notice), {policyFirst(data)}});
+    addCautionGroups(blocks, shown, policyFirst(data));
     return document;
 }
 

@@ -1,6 +1,5 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
 
@@ -23,9 +22,10 @@ struct Place {
 double leastWidth(const Column& column, TextStyle style) {
     double least = column.points * unitsPerPoint;
     if (column.points <= 0 || column.title.isEmpty()) return least;
-    const QFontMetricsF metrics(paperFont(style));
+    constexpr double unbroken = 1e6;
     for (const QString& word : column.title.split(QLatin1Char(' ')))
-        least = std::max(least, metrics.horizontalAdvance(word) + 1);
+        least = std::max(
+            least, TextLines({word, style}, Align::Start, unbroken, LayoutContext()).widest() + 1);
     return least;
 }
 

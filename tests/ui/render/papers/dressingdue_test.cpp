@@ -24,7 +24,7 @@ TEST(DressingDue, StandsBesideTheNextChange) {
     EXPECT_FALSE(onTheDay.contains(QStringLiteral("before the next change")));
     EXPECT_TRUE(
         helpPrinted("2026-12-01", "2026-12-02")
-            .contains(QStringLiteral("1 December 2026, before the next change that is planned")));
+            .contains(QStringLiteral("1 December 2026. The next change is planned for later")));
     EXPECT_TRUE(helpPrinted("2026-11-23", "2026-12-02")
                     .contains(QStringLiteral("Monday, 23 November 2026, which has passed")));
     EXPECT_TRUE(helpPrinted(std::nullopt, "2026-12-02")

@@ -152,6 +152,36 @@ TEST_P(EveryPaper, IsShort) {
     }
 }
 
+/// Points from where the page's own words begin to where they end.
+double usedOn(const std::vector<Word>& words, int page, double foot) {
+    constexpr double head = 64;
+    double lowest = head;
+    for (const Word& word : words)
+        if (word.page == page && word.box.bottom() < foot)
+            lowest = std::max(lowest, word.box.bottom());
+    return lowest - head;
+}
+
+// A sheet with a line or two on it is lost at home. A third: our own.
+TEST_P(EveryPaper, LeavesNoPageNearlyEmpty) {
+    const double foot = Paper({}, GetParam()).pagePoints().height() - 50;
+    std::vector<std::pair<std::string, Document>> papers = everyPaper(signedData(), english());
+    for (const char* pack : {"clean-hands", "weekly-dressing-upper-arm"})
+        for (const Stage stage : {Stage::NotYet, Stage::Signed})
+            for (const char* language : {"en", "es", "ar", "xx"}) {
+                const Sample sample(stage, pack);
+                papers.push_back({pack + std::string(" ") + language,
+                                  *stepsPaper(sample.steps(language), english())});
+            }
+    for (const auto& [name, document] : papers) {
+        const Pdf pdf(document, GetParam());
+        const std::vector<Word> words = pdf.words();
+        EXPECT_LE(pdf.pages(), name == "chart" ? 4 : 3) << name;
+        for (int page = 1; page <= pdf.pages() && pdf.pages() > 1; ++page)
+            EXPECT_GE(usedOn(words, page, foot), (foot - 64) / 3) << name << ' ' << page;
+    }
+}
+
 INSTANTIATE_TEST_SUITE_P(Sizes, EveryPaper, testing::Values(PageKind::A4, PageKind::Letter),
                          [](const auto& of) { return of.param == PageKind::A4 ? "A4" : "Letter"; });
 

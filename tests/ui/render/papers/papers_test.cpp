@@ -73,7 +73,7 @@ TEST(ChartRecord, ACountOfMarksIsHeldAgainstInsertion) {
     // A sentence that is broken in its column has the next column's words between its lines.
     for (const char* words :
          {"7 marks; 30 mm more than at insertion (4 marks). At the limit of 30 mm",
-          "5 marks; 10 mm more than at insertion (4 marks). Read",
+          "5 marks; 10 mm more than at insertion (4 marks).",
           "320 mm; 30 mm more than at insertion (290 mm). At the limit of 30 mm"})
         EXPECT_TRUE(text.contains(q(words))) << words;
     EXPECT_EQ(text.count(q("use the line until told")), 1) << "of the length alone";
@@ -208,10 +208,11 @@ TEST(ChartRecord, AQuestionIsHeardByItsNewestRound) {
 }
 
 TEST(StepsPaper, SaysWhoDoesTheChangeWhereItIsNotTheLearner) {
-    const QString notSigned = q("Not signed off yet: until it is, a trained person does the"),
+    const QString notSigned =
+                      q("You are not signed off yet. Until you are, a trained person does the"),
                   notHeld =
-                      q("It was signed off, but not everything that is asked for holds now: "
-                        "until it does, a trained person does the change.");
+                      q("You were signed off, but not everything that is asked for holds now. "
+                        "Until it does, a trained person does the change.");
     const auto says = [](bool isReady, bool isSigned, const QString& words) {
         PaperData data = signedOff().steps("en");
         data.readiness.isReady = isReady;

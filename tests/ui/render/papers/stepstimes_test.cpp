@@ -16,19 +16,19 @@ QString stepsPrinted(const PaperData& data) {
 
 TEST(StepsTimes, EachPhaseOfAStepIsAskedForInWords) {
     const QString text = stepsPrinted(Sample(Stage::NotYet).steps("en"));
-    for (const char* words :
-         {"Scrub across: 15 seconds then Scrub along: 15 seconds",
-          "Let it dry: at least 30 seconds, until: No shine is left",
-          "Let the film dry: 45 seconds, at least 30 seconds, until: The film is dry",
-          "Rub with soap: 30 seconds, at least 20 seconds"})
+    for (const char* words : {"Scrub across: 15 seconds then Scrub along: 15 seconds",
+                              "Let it dry: at least 30 seconds. Keep on until: No shine is left",
+                              "Let the film dry: 45 seconds, never less than 30 seconds. Keep on "
+                              "until: The film is dry",
+                              "Rub with soap: 30 seconds, never less than 20 seconds"})
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << '\n' << text.toStdString();
 }
 
 TEST(StepsTimes, TheMostIsSaidWhereThePackHasOne) {
     PaperData data = Sample(Stage::NotYet, "clean-hands").steps("en");
     data.steps->parts.front().steps.front().phases = {{{"Press", ""}, 60, 60, 120, std::nullopt}};
-    EXPECT_TRUE(
-        stepsPrinted(data).contains(QStringLiteral("Press: 60 seconds, at most 120 seconds")));
+    EXPECT_TRUE(stepsPrinted(data).contains(
+        QStringLiteral("Press: 60 seconds, never more than 120 seconds")));
 }
 
 // The pack's words of it are there in both; the second has one sign in every language (SI brochure,

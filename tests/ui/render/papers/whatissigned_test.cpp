@@ -179,7 +179,7 @@ TEST(StepsForHome, StandInTheLearnersLanguageBesideTheHospitals) {
         EXPECT_TRUE(text.contains(plain(data.steps->parts.front().title.ours)));
         EXPECT_EQ(text.contains(q("Steps in two languages")), areTwo) << language;
         EXPECT_EQ(text.contains(q("has no words in")), language == std::string("xx"));
-        EXPECT_TRUE(text.contains(q("Not signed off yet")));
+        EXPECT_TRUE(text.contains(q("You are not signed off yet")));
         EXPECT_TRUE(text.contains(q("555 0100"))) << "the numbers to call";
     }
 }
