@@ -1033,19 +1033,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 marks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no baseline to compare with</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>as at insertion (%1)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 %2 than at insertion (%3)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1057,19 +1045,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>. At the limit of %1: do not use the line until told; call today</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>as found</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>as left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2; %3. Read by %4.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1127,10 +1107,6 @@ Said differently before: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No change on the patient is recorded.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1140,10 +1116,6 @@ Said differently before: %1</source>
     </message>
     <message>
         <source>Dressing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Kit</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1168,10 +1140,6 @@ Said differently before: %1</source>
     </message>
     <message>
         <source>Nothing has been signed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Signed off: %1. Signed on the ground of %2 entries.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1283,10 +1251,6 @@ Reason for being late: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the teacher took over</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the pack is not at hand: no steps shown</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1322,10 +1286,6 @@ Reason for being late: %2</source>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, void</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1971,10 +1931,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Counted: steps done unprompted and without a lapse; every other step is named. A dash means that nothing was recorded; it never means well done.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, %2 (%3)</source>
         <comment>who, day, offset</comment>
         <translation type="unfinished"></translation>
@@ -2039,11 +1995,6 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1
-Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2214,14 +2165,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Watch a return demonstration.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>. At the limit of %1: call today</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the visit was left for a while, or the machine slept</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2406,10 +2349,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 was signed off: %2. Not everything that is asked for holds now: until it does, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2503,6 +2442,245 @@ To call: %1</source>
     </message>
     <message>
         <source>You were signed off, but not everything that is asked for holds now. Until it does, a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marks</source>
+        <translation>
+            <numerusform>%n mark</numerusform>
+            <numerusform>%n marks</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>. At the limit of %1: do not use the line until told; call the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. At the limit of %1: call the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as at insertion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 than at insertion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a comparison, and with what</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2; %3.</source>
+        <comment>as found or as left, the figures, the change</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Read by %2.</source>
+        <comment>what was read, and by whom</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not recorded.</source>
+        <comment>as found or as left</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <comment>between teachers</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>when it is due, and from what it is reckoned</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned from the change of %1, told with the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned from the change of %1 by %2, in none of these visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, in visit %2</source>
+        <comment>by whom, and in which visit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <comment>as found or as left, the figures, the change</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 not recorded</source>
+        <comment>as found or as left</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a measure, and what was read</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, changed by %2</source>
+        <comment>a dressing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site: %1</source>
+        <comment>what it looked like</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it was borne: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. </source>
+        <comment>between sentences</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found and done in other visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No change on the patient is recorded with this learner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, from step %2 on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <comment>minutes, short</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 s</source>
+        <comment>minutes, and seconds besides</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 went on with it at %2, by their own word</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed over at %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused %1 (%2 in all)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the program was not running %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the program had ended; on again at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the visit was left, or the machine slept, %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the visit was left, or the machine slept, until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taught by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 took the steps over at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what happened, and why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted: steps done unprompted and without a lapse; every other step is named. What did not apply is left out. A dash: nothing was recorded, which never means well done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing changed %1, told with the line; next due %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing changed %1 by %2, not in a visit of this learner; next due %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it went, by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>what, at what time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed off: %1. The ledger had %2 entries then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, did not count; begun again:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, did not count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off after %1; begun again:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off after %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off; begun again:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n steps did not apply: %1</source>
+        <translation>
+            <numerusform>%n step did not apply: %1</numerusform>
+            <numerusform>%n steps did not apply: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Visits not drawn, since no lapse cut them and no time was short: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: cut by a lapse. Hatched: won back. Brackets: timed phases; a filled triangle marks one that was stopped short or broken off. Letters: lapses, below.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

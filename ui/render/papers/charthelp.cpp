@@ -68,13 +68,17 @@ QString commonState(const PaperData& data) {
 }
 
 struct PartCount {
-    int calm = 0, all = 0, nothing = 0, byTeacher = 0;
+    int calm = 0, all = 0, nothing = 0, byTeacher = 0, notApplying = 0;
 };
 
 PartCount countOf(const PaperVisit& visit, const PaperPart& part) {
     PartCount count;
     for (const PaperStep& step : visit.steps) {
         if (!isWithin(step, part)) continue;
+        if (!applies(step)) {
+            ++count.notApplying;
+            continue;
+        }
         ++count.all;
         count.calm += isCalm(step);
         count.nothing += isSharedState(step) && step.help == Help::NothingRecorded;
@@ -88,6 +92,8 @@ bool isWholly(const PartCount& count) {
 }
 
 Text countCell(const PartCount& count) {
+    if (count.all == 0 && count.notApplying > 0)
+        return {Papers::tr("does not apply"), TextStyle::Fine};
     if (count.all == 0 || count.nothing == count.all)
         return {QStringLiteral("\u2013"), TextStyle::Fine};
     if (count.byTeacher == count.all) return {Papers::tr("teacher"), TextStyle::Fine};
@@ -155,18 +161,6 @@ void addStepRow(Table& table, const PaperData& data, const Visits& visits, const
     }
 }
 
-QString rangesOf(const std::vector<int>& numbers) {
-    QStringList ranges;
-    for (size_t i = 0; i < numbers.size();) {
-        size_t last = i;
-        while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1) ++last;
-        ranges += last == i ? QString::number(numbers[i])
-                            : QStringLiteral("%1\u2013%2").arg(numbers[i]).arg(numbers[last]);
-        i = last + 1;
-    }
-    return ranges.join(QStringLiteral(", "));
-}
-
 // What was recorded of many steps in one visit, where it is not so of the whole competency.
 void addSharedRows(Table& table, const PaperData& data, const Visits& visits,
                    const PaperPart& part) {
@@ -197,6 +191,20 @@ void addPartRows(Table& table, const PaperData& data, const Visits& visits, cons
 
 }  // namespace
 
+bool applies(const PaperStep& step) { return step.help != Help::DoesNotApply; }
+
+QString rangesOf(const std::vector<int>& numbers) {
+    QStringList ranges;
+    for (size_t i = 0; i < numbers.size();) {
+        size_t last = i;
+        while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1) ++last;
+        ranges += last == i ? QString::number(numbers[i])
+                            : QStringLiteral("%1\u2013%2").arg(numbers[i]).arg(numbers[last]);
+        i = last + 1;
+    }
+    return ranges.join(QStringLiteral(", "));
+}
+
 Table tableBeside(const PaperData& data, const Visits& visits, const QString& first) {
     Table table{{{QString(), 0, numberWidth, Align::End}, {first, 1}}, {}};
     for (const PaperVisit* visit : visits)
@@ -221,7 +229,8 @@ void addSteps(Blocks& blocks, const PaperData& data, const QLocale&) {
     }
     addText(blocks,
             Papers::tr("Counted: steps done unprompted and without a lapse; every other step is "
-                       "named. A dash means that nothing was recorded; it never means well done."),
+                       "named. What did not apply is left out. A dash: nothing was recorded, "
+                       "which never means well done."),
             TextStyle::Fine);
 }
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "base/date.h"
-#include "render/papers/sections.h"
+#include "render/papers/chartvisits.h"
 #include "render/words.h"
 
 namespace render {
@@ -16,10 +16,11 @@ QString brokenOffWords(const PaperVisit& visit) {
     if (!visit.packAtHand || !visit.stopped) return Papers::tr("stopped");
     const QString why = stopWords(visit.stopped->why);
     const auto seen = std::ranges::count_if(visit.steps, [](const PaperStep& step) {
-        return step.help != practice::Help::NothingRecorded;
+        return applies(step) && step.help != practice::Help::NothingRecorded;
     });
+    const auto all = std::ranges::count_if(visit.steps, applies);
     return Papers::tr("stopped after %1 of %2 steps: %3")
-        .arg(QString::number(seen), QString::number(visit.steps.size()), why);
+        .arg(QString::number(seen), QString::number(all), why);
 }
 
 QString lastVisitLine(const PaperData& data, const QLocale& locale) {
@@ -30,7 +31,8 @@ QString lastVisitLine(const PaperData& data, const QLocale& locale) {
     return Papers::tr("Visits: %1. Last: %2, %3, taught by %4.")
         .arg(QString::number(data.visits.size()),
              momentWords(visit.opened.atMs, visit.opened.offsetMinutes, locale),
-             how.join(Papers::tr(", ", "between items")), joinedWords(visit.teachers));
+             how.join(Papers::tr(", ", "between items")),
+             joinedWords(visit.teachers, Papers::tr(", then ", "between teachers")));
 }
 
 QString lapseLine(const PaperData& data) {
@@ -83,11 +85,21 @@ std::string dayOf(const PaperData& data) {
 
 QString changeLine(const PaperData& data, const QLocale& locale) {
     const PaperVisit* visit = lastChange(data);
-    if (!visit) return Papers::tr("Dressing change on the patient: none recorded.");
-    QString due =
-        visit->change->due ? dateWords(*visit->change->due, locale) : Papers::tr("not set");
-    if (visit->change->due && *visit->change->due < dayOf(data))
+    QString due = data.dressingDue ? dateWords(*data.dressingDue, locale) : Papers::tr("not set");
+    if (data.dressingDue && *data.dressingDue < dayOf(data))
         due = Papers::tr("%1, which has passed").arg(due);
+    const bool isOther = data.lastChanged && data.lastChanged->isOther;
+    if (isOther) {
+        const QString on = dateWords(data.lastChanged->on, locale),
+                      by = plain(data.lastChanged->by);
+        return by.isEmpty() ? Papers::tr("Dressing changed %1, told with the line; next due %2.")
+                                  .arg(on, due)
+                            : Papers::tr(
+                                  "Dressing changed %1 by %2, not in a visit of this learner; next "
+                                  "due %3.")
+                                  .arg(on, isolated(by), due);
+    }
+    if (!visit) return Papers::tr("Dressing change on the patient: none recorded.");
     return Papers::tr("Dressing changed %1; next due %2. Site: %3")
         .arg(dateWords(visit->changed->atMs, visit->changed->offsetMinutes, locale), due,
              plain(visit->change->site));

@@ -33,7 +33,7 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
         const QString parts = isWhole
                                   ? Papers::tr("all %1 competencies above").arg(one.parts.size())
                                   : joinedWords(one.parts);
-        const QString ground = Papers::tr("Signed off: %1. Signed on the ground of %2 entries.")
+        const QString ground = Papers::tr("Signed off: %1. The ledger had %2 entries then.")
                                    .arg(parts, QString::number(one.basisSize));
         blocks.push_back(Paragraph{{ground, TextStyle::Small}, Align::Start, Keep::WithNext});
         const QString learner = one.learner.note.empty() ? acknowledgedWords(one.learner.how)

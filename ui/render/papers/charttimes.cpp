@@ -32,6 +32,26 @@ std::vector<PhaseRow> phasesOf(const Visits& visits) {
     return rows;
 }
 
+// Of what was broken off: how long it had run, where anybody can tell, and that it began again.
+QString brokenOffWords(const PaperPhase& run, bool isAgain, const QLocale& locale) {
+    const QString length = secondsWords(run.measuredMs, locale);
+    // Long enough, but a lapse or a pause undid it.
+    if (run.measuredMs > 0 && run.measuredMs >= run.minMs)
+        return isAgain ? Papers::tr("%1, did not count; begun again:").arg(length)
+                       : Papers::tr("%1, did not count").arg(length);
+    if (run.measuredMs > 0)
+        return isAgain ? Papers::tr("broken off after %1; begun again:").arg(length)
+                       : Papers::tr("broken off after %1").arg(length);
+    return isAgain ? Papers::tr("broken off; begun again:") : Papers::tr("broken off");
+}
+
+QString measuredWords(const PaperStep& step, const PaperPhase& run, const QLocale& locale) {
+    if (run.end == practice::PhaseEnd::Voided)
+        return brokenOffWords(run, isBegunAgain(step, run), locale);
+    const QString words = secondsWords(run.measuredMs, locale);
+    return isEnough(run) ? words : Papers::tr("%1, short").arg(words);
+}
+
 Text timeCell(const PaperVisit& visit, const PhaseRow& row, const QLocale& locale) {
     QStringList lines;
     bool isCalm = true;
@@ -40,8 +60,8 @@ Text timeCell(const PaperVisit& visit, const PhaseRow& row, const QLocale& local
             if (step.id != row.step->id) continue;
             for (const PaperPhase& run : step.phases) {
                 if (run.id != row.phase->id || run.end == practice::PhaseEnd::Running) continue;
-                lines += measuredWords(run, locale);
-                isCalm &= isEnough(run);
+                lines += measuredWords(step, run, locale);
+                isCalm &= isEnough(run) || isBegunAgain(step, run);
             }
         }
     if (lines.isEmpty()) return {QStringLiteral("\u2013"), TextStyle::Fine};
@@ -63,10 +83,11 @@ bool isEnough(const PaperPhase& run) {
     return !isFaulty && run.measuredMs >= run.minMs;
 }
 
-QString measuredWords(const PaperPhase& run, const QLocale& locale) {
-    const QString words = secondsWords(run.measuredMs, locale);
-    if (run.end == practice::PhaseEnd::Voided) return Papers::tr("%1, void").arg(words);
-    return isEnough(run) ? words : Papers::tr("%1, short").arg(words);
+bool isBegunAgain(const PaperStep& step, const PaperPhase& run) {
+    if (run.end != practice::PhaseEnd::Voided) return false;
+    return std::ranges::any_of(step.phases, [&run](const PaperPhase& other) {
+        return other.id == run.id && &other > &run;
+    });
 }
 
 void addTimes(Blocks& blocks, const PaperData& data, const QLocale& locale) {

@@ -45,15 +45,24 @@ QString whenWords(const PaperVisit& visit, int paperOffset, const QLocale& local
 }
 
 // What is not the same in every visit.
+// Both numbers of "46 of 48" leave these out.
+QString notApplyingWords(const PaperVisit& visit) {
+    std::vector<int> numbers;
+    for (const PaperStep& step : visit.steps)
+        if (!applies(step)) numbers.push_back(step.number);
+    if (numbers.empty()) return {};
+    return Papers::tr("%n steps did not apply: %1", nullptr, int(numbers.size()))
+        .arg(rangesOf(numbers));
+}
+
 QStringList ownWords(const PaperVisit& visit) {
     QStringList parts;
     if (visit.ending == practice::Ending::Open) parts += Papers::tr("still open");
     if (visit.ending == practice::Ending::Stopped) parts += stoppedWords(visit);
     if (visit.said.way == practice::Way::ReturnDemonstration && visit.said.clockForLearner)
         parts += Papers::tr("a clock in view, as at home");
-    if (visit.takenOver) parts += Papers::tr("the teacher took over");
-    if (visit.suspendNoticed)
-        parts += Papers::tr("the visit was left for a while, or the machine slept");
+    parts += courseWords(visit);
+    if (const QString words = notApplyingWords(visit); !words.isEmpty()) parts += words;
     if (!visit.packAtHand) parts += Papers::tr("the pack is not at hand: no steps shown");
     if (!visit.watchers.empty())
         parts += Papers::tr("watching: %1").arg(isolated(joinedWords(visit.watchers)));
@@ -82,7 +91,8 @@ Text unpromptedCell(const PaperVisit& visit) {
     const auto count = std::ranges::count_if(visit.steps, [](const PaperStep& step) {
         return step.help == practice::Help::Unprompted && step.lapses.empty() && !step.byJudgement;
     });
-    return {Papers::tr("%1 of %2").arg(count).arg(visit.steps.size()), TextStyle::Small};
+    const auto all = std::ranges::count_if(visit.steps, applies);
+    return {Papers::tr("%1 of %2").arg(count).arg(all), TextStyle::Small};
 }
 
 Text phasesCell(const PaperVisit& visit) {
@@ -90,7 +100,8 @@ Text phasesCell(const PaperVisit& visit) {
     for (const std::vector<PaperStep>* steps : {&visit.steps, &visit.waysBack})
         for (const PaperStep& step : *steps)
             for (const PaperPhase& run : step.phases)
-                if (run.end != practice::PhaseEnd::Running) ++all, enough += isEnough(run);
+                if (run.end != practice::PhaseEnd::Running && !isBegunAgain(step, run))
+                    ++all, enough += isEnough(run);
     if (all == 0) return {QStringLiteral("\u2013"), TextStyle::Fine};
     return {Papers::tr("%1 of %2").arg(enough).arg(all),
             enough == all ? TextStyle::Small : TextStyle::SmallStrong};
@@ -108,14 +119,14 @@ Row visitRow(const PaperData& data, const PaperVisit& visit, const QLocale& loca
     QStringList own = ownWords(visit);
     if (!isPreparedAlike(data)) own.prepend(preparedWords(visit));
     if (!own.isEmpty()) how += QLatin1Char('\n') + own.join(QStringLiteral("; "));
-    return {{{QString::number(numberOf(data, &visit)), TextStyle::Fine},
-             {Papers::tr("%1\nTaught by %2")
-                  .arg(whenWords(visit, data.offsetMinutes, locale), joinedWords(visit.teachers)),
-              TextStyle::Small},
-             {how, TextStyle::Small},
-             unpromptedCell(visit),
-             phasesCell(visit),
-             lapsesCell(visit)}};
+    return {
+        {{QString::number(numberOf(data, &visit)), TextStyle::Fine},
+         {whenWords(visit, data.offsetMinutes, locale) + QLatin1Char('\n') + taughtByWords(visit),
+          TextStyle::Small},
+         {how, TextStyle::Small},
+         unpromptedCell(visit),
+         phasesCell(visit),
+         lapsesCell(visit)}};
 }
 
 LanesBlock lanesBlock(const PaperData& data, const PaperVisit& visit, Density density,
@@ -130,16 +141,39 @@ LanesBlock lanesBlock(const PaperData& data, const PaperVisit& visit, Density de
 }
 
 // The last return demonstration in full; of the others the last of each way that had steps.
+bool hasLanes(const PaperVisit& visit) { return visit.packAtHand && !visit.lanes.lanes.empty(); }
+
+/// Whether its lanes show more than that all went as it should.
+bool isToBeSeen(const PaperVisit& visit) {
+    const auto hasShort = [](const Lane& lane) {
+        return std::ranges::any_of(lane.spans, &MeasuredSpan::isShort);
+    };
+    return !visit.lanes.notches.empty() || std::ranges::any_of(visit.lanes.lanes, hasShort);
+}
+
+/// Those that are drawn, in order: the last one in which the learner did the steps, and before it
+/// every one that has something to be seen.
 Visits visitsWithLanes(const PaperData& data) {
+    const auto last = std::find_if(data.visits.rbegin(), data.visits.rend(), [](const auto& visit) {
+        return visit.said.way != practice::Way::Show && hasLanes(visit);
+    });
     Visits shown;
-    for (const practice::Way way : {practice::Way::Guided, practice::Way::ReturnDemonstration}) {
-        const PaperVisit* last = nullptr;
-        for (const PaperVisit& visit : data.visits)
-            if (visit.said.way == way && visit.packAtHand && !visit.lanes.lanes.empty())
-                last = &visit;
-        if (last) shown.push_back(last);
-    }
+    for (const PaperVisit& visit : data.visits)
+        if (hasLanes(visit) &&
+            (isToBeSeen(visit) || (last != data.visits.rend() && &visit == &*last)))
+            shown.push_back(&visit);
     return shown;
+}
+
+/// What the lanes of the others would show.
+QString undrawnWords(const PaperData& data, const Visits& drawn) {
+    std::vector<int> numbers;
+    for (const PaperVisit& visit : data.visits)
+        if (hasLanes(visit) && std::ranges::find(drawn, &visit) == drawn.end())
+            numbers.push_back(numberOf(data, &visit));
+    if (numbers.empty()) return {};
+    return Papers::tr("Visits not drawn, since no lapse cut them and no time was short: %1.")
+        .arg(rangesOf(numbers));
 }
 
 }  // namespace
@@ -191,10 +225,9 @@ void addLanes(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     blocks.push_back(Paragraph{
         {Papers::tr(
              "Solid: something protected, named where there is room. Outline: it stood open. "
-             "Broken outline: taken to hold, nobody saw the step. "
-             "Cross and broken line: a lapse cut it. "
-             "Hatched: it was won back. Brackets: timed phases as measured; a filled "
-             "triangle marks one that was stopped short. Letters: lapses, below."),
+             "Broken outline: taken to hold, nobody saw the step. Cross and broken line: cut by a "
+             "lapse. Hatched: won back. Brackets: timed phases; a filled triangle marks one that "
+             "was stopped short or broken off. Letters: lapses, below."),
          TextStyle::Fine},
         Align::Start,
         Keep::WithNext});
@@ -202,6 +235,8 @@ void addLanes(Blocks& blocks, const PaperData& data, const QLocale& locale) {
         const bool isLast = visit == visits.back();
         blocks.push_back(lanesBlock(data, *visit, isLast ? Density::Print : Density::Slim, locale));
     }
+    if (const QString words = undrawnWords(data, visits); !words.isEmpty())
+        addText(blocks, words, TextStyle::Fine);
 }
 
 }  // namespace render

@@ -17,8 +17,16 @@ int numberOf(const PaperData& data, const PaperVisit* visit);
 std::vector<Visits> besideEachOther(const Visits& visits);
 /// A number, a wide column called `first`, and one column a visit.
 Table tableBeside(const PaperData& data, const Visits& visits, const QString& first);
-/// "11.9 s, short": as it was measured, and why it does not count.
-QString measuredWords(const PaperPhase& run, const QLocale& locale);
+/// "Taught by ...", and on lines of their own to whom it was handed over, and when.
+QString taughtByWords(const PaperVisit& visit);
+/// What came between the steps: taken over, paused, left.
+QStringList courseWords(const PaperVisit& visit);
+/// Not marked "does not apply".
+bool applies(const PaperStep& step);
+/// "3, 7–9".
+QString rangesOf(const std::vector<int>& numbers);
 bool isEnough(const PaperPhase& run);
+/// Broken off, and run again later in the same step: the later run is the one that counts.
+bool isBegunAgain(const PaperStep& step, const PaperPhase& run);
 
 }  // namespace render

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/date.h"
 #include "readiness/demonstrations.h"
 #include "record/card.h"
 
@@ -191,6 +192,29 @@ void gatherLearner(const Gathering& from, const record::Learner& learner, PaperD
     data.signatures = gatherSignatures(from, learner);
 }
 
+std::string whoChanged(const Gathering& from, const record::Visit& visit) {
+    const bool isByTeacher = visit.opened.way == practice::Way::Show || visit.state.takenOver;
+    if (!isByTeacher) return from.learnerName(visit.opened.learner);
+    return visit.change->origin.by ? from.nameOf(*visit.change->origin.by) : std::string();
+}
+
+// The one that record::dueOf goes by: of those that set a day the newest, or one told with a line.
+std::optional<PaperChanged> lastChangedOf(const Gathering& from,
+                                          const std::vector<const record::Visit*>& own) {
+    std::optional<PaperChanged> last;
+    for (const record::Visit& visit : from.record.visits) {
+        if (!visit.change || !visit.change->said.due) continue;
+        const record::Origin& origin = visit.change->origin;
+        last = {base::dateAt(origin.atMs, origin.offsetMinutes), whoChanged(from, visit),
+                std::ranges::find(own, &visit) == own.end()};
+    }
+    for (const record::Line& line : from.record.lines) {
+        const std::string on = line.said.lastChange.value_or("");
+        if (base::isDate(on) && (!last || on > last->on)) last = {on, {}, true};
+    }
+    return last;
+}
+
 }  // namespace
 
 std::optional<PaperData> gather(record::PaperKind kind, const record::Record& record,
@@ -222,14 +246,17 @@ std::optional<PaperData> gather(record::PaperKind kind, const record::Record& re
     data.pack.isDraftTranslation = wasDraft(taught.pack, data.learner.language);
     data.readiness = gatherReadiness(from, readiness);
     const Counted counted(from, *learner);
+    std::vector<const record::Visit*> own;
     for (const record::Visit& visit : record.visits) {
         const auto& watchers = visit.opened.watchers;
         const bool isShown = visit.opened.way == practice::Way::Show &&
                              std::ranges::find(watchers, learnerId) != watchers.end();
         if (visit.opened.learner != learnerId && !isShown) continue;
+        own.push_back(&visit);
         data.visits.push_back(gatherVisit(from, visit));
         data.visits.back().isSigned = counted.has(visit);
     }
+    data.lastChanged = lastChangedOf(from, own);
     gatherRemarks(from, learnerId, data);
     if (kind == record::PaperKind::Steps) data.steps = gatherSteps(from, data.learner.language);
     return data;

@@ -25,6 +25,10 @@ std::string stepWords(const packs::Pack& pack, const std::string& id, const std:
 /// `learnersLanguage` is a BCP 47 tag.
 PaperSteps gatherSteps(const Gathering& from, const std::string& learnersLanguage);
 void gatherRemarks(const Gathering& from, const base::LearnerId& learner, PaperData& data);
+/// Hand-overs, pauses, absences, and where the teacher took the steps over, in their order.
+std::vector<PaperTurn> turnsOf(const Gathering& from, const record::Visit& visit);
+/// On the patient: measures that steps ask for and nobody wrote down, each once.
+std::vector<PaperMissing> missingIn(const Gathering& from, const record::Visit& visit);
 PaperVisit gatherVisit(const Gathering& gathering, const record::Visit& visit);
 
 }  // namespace render

@@ -207,6 +207,8 @@ PaperVisit gatherVisit(const Gathering& from, const record::Visit& visit) {
     if (shown.teachers.empty()) shown.teachers.push_back(shown.opened.by);
     for (const base::LearnerId& id : visit.opened.watchers)
         shown.watchers.push_back(from.learnerName(id));
+    shown.turns = turnsOf(from, visit);
+    shown.missing = missingIn(from, visit);
     if (visit.taught) gatherState(from, *visit.taught, visit, shown);
     if (visit.change) {
         shown.change = visit.change->said;

@@ -19,7 +19,7 @@ namespace render {
 /// One more whenever PaperData has other fields, or the same record makes other data: verify then
 /// says of older papers that they are of another form, and not that they are wrong. The words of
 /// the sentences are not part of it.
-constexpr int paperForm = 2;
+constexpr int paperForm = 3;
 
 struct PaperData {
     std::string kind;  ///< "chart" …, as entries spell it
@@ -49,6 +49,7 @@ struct PaperData {
     std::optional<record::DecideHelp> help;
     std::optional<Stamp> helpDecided;
     std::optional<std::string> dressingDue;  ///< YYYY-MM-DD, whoever changed it last
+    std::optional<PaperChanged> lastChanged;
     std::vector<PaperRemark> addenda, lateEntries;
     std::vector<std::string> unknown;
     std::optional<PaperSteps> steps;  ///< only of the paper that shows them
@@ -65,6 +66,7 @@ struct PaperData {
         v("visits", visits), v("questions", questions), v("drills", drills);
         v("readiness", readiness), v("signatures", signatures), v("help", help);
         v("help_decided", helpDecided), v("dressing_due", dressingDue);
+        v("last_changed", lastChanged);
         v("addenda", addenda), v("late", lateEntries);
         v("unknown", unknown), v("steps", steps);
     }

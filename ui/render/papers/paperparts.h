@@ -19,6 +19,17 @@ struct PaperAllergies {
     }
 };
 
+/// The change that the next one is reckoned from, in whosever visit it was.
+struct PaperChanged {
+    std::string on;        ///< YYYY-MM-DD
+    std::string by;        ///< "": it was told with the line
+    bool isOther = false;  ///< it is in none of the visits of this paper
+    template <class V>
+    void fields(V& v) {
+        v("on", on), v("by", by), v("other", isOther);
+    }
+};
+
 struct PaperSource {
     std::string cite;
     packs::Standing standing = packs::Standing::FromMemory;

@@ -10,6 +10,7 @@
 #include "practice/events.h"
 #include "practice/state.h"
 #include "render/lanes.h"
+#include "render/papers/papercourse.h"
 #include "render/papers/stamp.h"
 
 /// One visit as papers show it: ids are words, people are names. Times in milliseconds.
@@ -116,12 +117,14 @@ struct PaperVisit {
     bool isSigned = false;   ///< a return demonstration that counts and that a signature is for
     bool packAtHand = true;  ///< else nothing but the opening can be shown
     std::vector<std::string> teachers, watchers;
+    std::vector<PaperTurn> turns;
     bool takenOver = false, suspendNoticed = false;
     std::vector<PaperStep> steps, waysBack;
     std::vector<PaperChange> trail;
     LanesData lanes;  ///< drawn from the trail and the steps, so it is not said twice in fields()
     std::vector<PaperLapse> lapses;
     std::vector<PaperReading> readings;
+    std::vector<PaperMissing> missing;
     std::vector<PaperNote> notes;
     std::optional<practice::RecordChange> change;
     std::string dressing;  ///< the change's dressing in words
@@ -132,9 +135,10 @@ struct PaperVisit {
         v("opened", opened), v("ended_ms", endedMs), v("ending", ending), v("said", said);
         v("signed", isSigned), v("pack_at_hand", packAtHand), v("teachers", teachers),
             v("watchers", watchers);
-        v("taken_over", takenOver), v("suspend_noticed", suspendNoticed), v("steps", steps);
+        v("turns", turns), v("taken_over", takenOver), v("suspend_noticed", suspendNoticed),
+            v("steps", steps);
         v("ways_back", waysBack), v("trail", trail), v("lapses", lapses);
-        v("readings", readings);
+        v("readings", readings), v("missing", missing);
         v("notes", notes), v("change", change), v("dressing", dressing), v("changed", changed);
         v("stopped", stopped);
     }

@@ -1,0 +1,124 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "render/papers/gather.h"
+
+namespace render {
+namespace {
+
+/// Goes through the events of a visit once, in their order.
+class Turns {
+  public:
+    Turns(const Gathering& from, const record::Visit& visit) : m_from(from), m_visit(visit) {
+        for (const practice::Event& event : visit.events) {
+            m_places.emplace(event.id, m_places.size());
+            if (const auto* back = std::get_if<practice::TakeBack>(&event.said))
+                m_takenBack.insert(back->entry);
+        }
+    }
+
+    std::vector<PaperTurn> all() {
+        for (const practice::Event& event : m_visit.events) {
+            if (m_isOver || m_takenBack.contains(event.id)) continue;
+            m_event = &event;
+            std::visit([this](const auto& said) { on(said); }, event.said);
+        }
+        return std::move(m_turns);
+    }
+
+  private:
+    template <class T>
+    void on(const T&) {}
+    void on(const practice::HandOver& said) {
+        add(said.to == m_event->by ? Turn::TakenOn : Turn::HandedOver);
+        m_turns.back().to = m_from.nameOf(said.to);
+    }
+    void on(const practice::TakeOver& said) {
+        add(Turn::TookOver);
+        m_turns.back().why = said.why;
+    }
+    void on(const practice::Pause&) { add(Turn::Paused); }
+    void on(const practice::Resume&) { endPause(); }
+    void on(const practice::ComeBack& said) {
+        add(said.by == practice::BackBy::Restart ? Turn::Restarted : Turn::Away);
+        m_turns.back().untilMs = m_event->wallMs;
+        m_turns.back().fromMs = said.awayMs ? m_event->wallMs - *said.awayMs : 0;
+    }
+    void on(const practice::StopVisit&) { end(); }
+    void on(const practice::CloseVisit&) { end(); }
+
+    void add(Turn turn) {
+        m_turns.push_back({.turn = turn, .fromMs = m_event->wallMs});
+        m_turns.back().by = m_from.nameOf(m_event->by);
+        m_turns.back().fromStep = firstStepAfter(*m_event);
+    }
+    void endPause() {
+        const auto begun = std::find_if(m_turns.rbegin(), m_turns.rend(), [](const PaperTurn& one) {
+            return one.turn == Turn::Paused && one.untilMs == 0;
+        });
+        if (begun != m_turns.rend()) begun->untilMs = m_event->wallMs;
+    }
+    void end() {
+        endPause();
+        m_isOver = true;
+    }
+    /// The first step that was marked after this event, by its number in the pack.
+    int firstStepAfter(const practice::Event& event) const {
+        int number = 0;
+        for (const practice::StepRecord& step : m_visit.state.steps) {
+            ++number;
+            const auto marked = step.entry ? m_places.find(*step.entry) : m_places.end();
+            if (marked != m_places.end() && marked->second > m_places.at(event.id)) return number;
+        }
+        return 0;
+    }
+
+    const Gathering& m_from;
+    const record::Visit& m_visit;
+    std::map<base::CommandId, std::size_t> m_places;  ///< in the order of the visit
+    std::set<base::CommandId> m_takenBack;
+    const practice::Event* m_event = nullptr;
+    std::vector<PaperTurn> m_turns;
+    bool m_isOver = false;
+};
+
+/// Whether anything was to be read at this step: not where it does not apply, nor where the visit
+/// never came to it.
+bool isReached(const practice::StepRecord& step, const record::Visit& visit) {
+    if (step.mark == practice::Mark::DoesNotApply) return false;
+    return step.mark != practice::Mark::None || visit.change;
+}
+
+}  // namespace
+
+std::vector<PaperTurn> turnsOf(const Gathering& from, const record::Visit& visit) {
+    return Turns(from, visit).all();
+}
+
+std::vector<PaperMissing> missingIn(const Gathering& from, const record::Visit& visit) {
+    std::vector<PaperMissing> missing;
+    if (!visit.taught || visit.opened.on != practice::On::Patient) return missing;
+    const packs::Pack& pack = visit.taught->pack;
+    for (const practice::StepRecord& record : visit.state.steps) {
+        const packs::Step* step = packs::findStep(pack, record.step).step;
+        if (!step || !step->measure || !isReached(record, visit)) continue;
+        const auto moment = step->measure->when == packs::Taken::Found ? practice::Moment::Found
+                                                                       : practice::Moment::Left;
+        const bool isRead = std::ranges::any_of(visit.state.readings, [&](const auto& reading) {
+            return reading.measure == step->measure->id && reading.moment == moment;
+        });
+        const packs::Measure* measure = packs::find(pack.measures, step->measure->id);
+        if (isRead || !measure) continue;
+        const std::string label = packs::text(pack, measure->label, from.context.language);
+        const bool isSaid = std::ranges::any_of(missing, [&](const PaperMissing& one) {
+            return one.label == label && one.moment == moment;
+        });
+        if (!isSaid) missing.push_back({label, moment});
+    }
+    return missing;
+}
+
+}  // namespace render
