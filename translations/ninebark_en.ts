@@ -2094,10 +2094,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Start the program, choose “Open with the recovery sheet”, and type the four lines. Capital and small letters are the same, dashes may be left out. A slip is named by its line.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>How it is kept</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2107,10 +2103,6 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>Never beside the computer, never photographed, never in an e-mail.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>When the envelope was opened, have a new sheet made.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2321,10 +2313,6 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>Simulated clock.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is no letter O, I, L or U in them: what is round is a zero, what is upright a one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2681,6 +2669,31 @@ To call: %1</source>
     </message>
     <message>
         <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: cut by a lapse. Hatched: won back. Brackets: timed phases; a filled triangle marks one that was stopped short or broken off. Letters: lapses, below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>when, offset</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opens the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start the program, choose “Open with the recovery sheet”, and compare the name of the record there with the one above. Then type the four lines. Capital and small letters are the same, dashes may be left out. Where a line is mistyped, the program says which.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no letter O, I, L or U in the four lines: what is round is a zero, what is upright a one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the envelope was opened, have a new sheet made, and destroy this one.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4192,6 +4205,11 @@ To call: %1</source>
         <source>It is kept nowhere. Whoever forgets theirs is let in again by an educator; where there is no other, by the recovery sheet.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>This is the record %1.</source>
+        <comment>its name</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::NumberField</name>
@@ -5066,6 +5084,10 @@ To call: %1</source>
     </message>
     <message>
         <source>This is not the third line. Compare it with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opens the record %1. Made %2.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

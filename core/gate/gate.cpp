@@ -69,6 +69,11 @@ void Gate::signOut() {
     m_house = {};
 }
 
+base::LedgerId Gate::begunAs() const {
+    const std::vector<ledger::Former> former = m_ledger.former();
+    return former.empty() ? m_ledger.id() : former.front().ledger;
+}
+
 const record::Staff* Gate::person() const { return m_person ? m_house.person(*m_person) : nullptr; }
 
 std::optional<seal::PublicIdentity> Gate::publicKey(const std::string& kid) const {

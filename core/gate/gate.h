@@ -42,6 +42,9 @@ class Gate {
 
     /// Whether there is anybody who can sign in.
     bool isFounded() const { return m_rows.has_value(); }
+    /// The id that the record was begun with; restored, it has others.
+    base::LedgerId begunAs() const;
+    base::Instant now() const { return m_clock.now(); }
     bool isSignedIn() const { return m_ring != nullptr; }
     /// Who is signed in.
     const record::Staff* person() const;

@@ -11,6 +11,7 @@
 #include "base/result.h"
 #include "gate/slow.h"
 #include "record/housepayloads.h"
+#include "render/papers/recoverysheet.h"
 #include "seal/secret.h"
 
 namespace ui {
@@ -86,6 +87,8 @@ class Door {
     /// They can't sign in any more and read nothing that is written from now on; what they wrote
     /// and signed stays.
     virtual base::Outcome retire(const base::StaffId& person) = 0;
+    /// What a sheet made now, or the one that opens this record, says besides its lines.
+    virtual render::SheetMark sheetMark() const = 0;
     /// The lines of a new recovery sheet; the old one opens nothing that is written from now on.
     virtual base::Result<seal::Secret> newSheet() = 0;
     /// By an educator and an auditor together, each with their own passphrase: `own` is that of

@@ -72,6 +72,11 @@ Door::Slow GateDoor::admit(const Newcomer& person, record::Role role, seal::Secr
     return m_gate.admit(newcomerAs(person, role), std::move(passphrase));
 }
 
+render::SheetMark GateDoor::sheetMark() const {
+    const base::Instant now = m_gate.now();
+    return {render::recordName(m_gate.begunAs()), now.wallMs, now.offsetMinutes};
+}
+
 Door::Slow GateDoor::reset(const base::StaffId& person, seal::Secret passphrase) {
     return m_gate.reset(person, std::move(passphrase));
 }

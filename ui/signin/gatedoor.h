@@ -30,6 +30,7 @@ class GateDoor : public Door {
         return m_gate.erase({asked.patient, asked.why, asked.second}, std::move(own),
                             std::move(others));
     }
+    render::SheetMark sheetMark() const override;
     base::Result<seal::Secret> newSheet() override { return m_gate.replaceRecovery(); }
 
   private:

@@ -47,9 +47,16 @@ NewcomerPage::NewcomerPage(Newcoming how, QWidget* parent)
 
 void NewcomerPage::addLetters() {
     m_letters = new SheetLines(QStringLiteral("recover.letters"));
-    cardIn(column(), tr("The four lines of the sheet"),
-           tr("Small letters and left-out dashes are as good."))
-        ->addWidget(m_letters);
+    m_record = text({}, Size::Body, Tone::Ink, Weight::Strong);
+    m_record->setObjectName(QStringLiteral("recover.record"));
+    QVBoxLayout* card = cardIn(column(), tr("The four lines of the sheet"),
+                               tr("Small letters and left-out dashes are as good."));
+    card->addWidget(m_record);
+    card->addWidget(m_letters);
+}
+
+void NewcomerPage::tellRecord(const QString& name) {
+    if (m_record) m_record->setText(tr("This is the record %1.", "its name").arg(name));
 }
 
 Newcomer NewcomerPage::newcomer() const { return {m_name->typed(), m_initials->typed()}; }

@@ -22,6 +22,8 @@ class NewcomerPage : public Page {
 
     /// Everything empty again.
     void begin();
+    /// Which record the sheet has to be of.
+    void tellRecord(const QString& name);
     Newcomer newcomer() const;
     /// What was typed of the recovery sheet.
     seal::Secret letters() const;
@@ -38,6 +40,7 @@ class NewcomerPage : public Page {
     void showIn(QWidget* edit);
 
     SheetLines* m_letters = nullptr;  ///< null for the first person
+    QLabel* m_record = nullptr;       ///< the same
     WordsField *m_name, *m_initials;
     NewPassphrase* m_passphrase;
 };

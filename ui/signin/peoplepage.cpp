@@ -136,7 +136,7 @@ void PeoplePage::makeSheet() {
     if (m_work.isBusy()) return;
     auto sheet = m_work.door().newSheet();
     if (!sheet.ok()) return m_list->errors()->say(sheet.error());
-    m_sheet->showLines(std::move(*sheet));
+    m_sheet->showLines(std::move(*sheet), m_work.door().sheetMark());
     showPage(m_sheet);
 }
 

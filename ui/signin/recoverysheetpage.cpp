@@ -9,7 +9,7 @@
 
 #include "parts/parts.h"
 #include "print/printing.h"
-#include "render/papers/recoverysheet.h"
+#include "render/words.h"
 #include "signin/sheetlines.h"
 
 namespace ui {
@@ -22,6 +22,7 @@ constexpr int askedLine = 2;  // counted from 0: not the first, which is typed w
 RecoverySheetPage::RecoverySheetPage(QWidget* parent)
     : Page(QStringLiteral("recoverySheet"), parent),
       m_shown(text({}, Size::Title)),
+      m_which(text({}, Size::Body, Tone::Quiet)),
       m_back(new WordsField(tr("Type its third line"), QStringLiteral("recoverySheet.line"),
                             Must::Fill,
                             tr("So that the sheet is sure to be in your hands before this "
@@ -38,7 +39,10 @@ RecoverySheetPage::RecoverySheetPage(QWidget* parent)
     QFont even = QFontDatabase::systemFont(QFontDatabase::FixedFont);
     m_shown->setFont(even);
     m_shown->setProperty("even", true);
-    columnIn(sheet)->addWidget(m_shown);
+    QVBoxLayout* inSheet = columnIn(sheet);
+    inSheet->addWidget(m_shown);
+    m_which->setObjectName(QStringLiteral("recoverySheet.which"));
+    inSheet->addWidget(m_which);
     column()->addWidget(sheet);
     column()->addWidget(m_back);
     column()->addWidget(
@@ -53,13 +57,17 @@ RecoverySheetPage::RecoverySheetPage(QWidget* parent)
     connect(m_back->edit(), &QLineEdit::returnPressed, this, &RecoverySheetPage::press);
 }
 
-void RecoverySheetPage::showLines(seal::Secret lines) {
+void RecoverySheetPage::showLines(seal::Secret lines, const render::SheetMark& mark) {
     m_lines = std::move(lines);
+    m_mark = mark;
+    m_which->setText(
+        tr("Opens the record %1. Made %2.")
+            .arg(mark.record, render::momentWords(mark.madeMs, mark.offsetMinutes, QLocale())));
     m_shown->setText(this->lines().join(u'\n'));
 }
 
 void RecoverySheetPage::printIt() {
-    const render::Paper sheet(render::recoverySheet(lines()));
+    const render::Paper sheet(render::recoverySheet(lines(), m_mark));
     if (const auto printer = print::ask(sheet.pageKind(), this))
         errors()->took(print::on(*printer, sheet));
 }

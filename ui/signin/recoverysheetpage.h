@@ -4,6 +4,7 @@
 
 #include "parts/field.h"
 #include "parts/page.h"
+#include "render/papers/recoverysheet.h"
 #include "seal/secret.h"
 
 namespace ui {
@@ -14,7 +15,8 @@ class RecoverySheetPage : public Page {
     Q_OBJECT
   public:
     explicit RecoverySheetPage(QWidget* parent = nullptr);
-    void showLines(seal::Secret lines);
+    /// As they were made just now, with what else stands on the sheet.
+    void showLines(seal::Secret lines, const render::SheetMark& mark);
 
   Q_SIGNALS:
     void kept();  ///< the line was typed back
@@ -25,7 +27,8 @@ class RecoverySheetPage : public Page {
     QStringList lines() const;
 
     seal::Secret m_lines;
-    QLabel* m_shown;
+    render::SheetMark m_mark;
+    QLabel *m_shown, *m_which;
     WordsField* m_back;
 };
 

@@ -37,7 +37,10 @@ SignInWindow::SignInWindow(DoorWork& work, QWidget* parent)
 
 void SignInWindow::connectPages() {
     connect(m_signIn, &SignInPage::wanted, this, &SignInWindow::signIn);
-    connect(m_signIn, &SignInPage::recoveryWanted, this, [this] { showPage(m_recover); });
+    connect(m_signIn, &SignInPage::recoveryWanted, this, [this] {
+        m_recover->tellRecord(m_work.door().sheetMark().record);
+        showPage(m_recover);
+    });
     connect(m_signIn, &SignInPage::backWanted, this, &SignInWindow::beginLocked);
     connect(m_lock, &LockPage::wanted, this, &SignInWindow::unlock);
     connect(m_lock, &LockPage::otherWanted, this, [this] {
@@ -124,7 +127,7 @@ void SignInWindow::found() {
     m_work.ask(this, m_work.door().found(m_found->newcomer(), m_found->takePassphrase()),
                [this](base::Result<seal::Secret> sheet) {
                    if (!sheet.ok()) return m_found->refuse(sheet.error());
-                   m_sheet->showLines(std::move(*sheet));
+                   m_sheet->showLines(std::move(*sheet), m_work.door().sheetMark());
                    showPage(m_sheet);
                });
 }

@@ -18,6 +18,7 @@ class FakeDoor : public Door {
 
     bool founded = true;
     std::int64_t wait = 0, waitAfterWrong = 0;
+    render::SheetMark mark{QStringLiteral("ABCD-EFGH"), 1'764'000'000'000, 60};
     std::string lettersSaid;  ///< of the recovery sheet
     std::string said;         ///< what was asked of it last, passphrase included
     std::vector<Known> known{{{base::StaffId::random(), QStringLiteral("Ilse Marchetti"),
@@ -86,6 +87,7 @@ class FakeDoor : public Door {
         of(person).member.isRetired = true;
         return base::Done{};
     }
+    render::SheetMark sheetMark() const override { return mark; }
     base::Result<seal::Secret> newSheet() override {
         return seal::Secret::copyOf("22222-33333\n44444-55555\n66666-77777\n88888-99999");
     }

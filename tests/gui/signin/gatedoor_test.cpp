@@ -79,6 +79,8 @@ TEST_F(GateWindows, TheFirstPersonBeginsARecordAndKeepsItsSheet) {
     press("found.primary");
     EXPECT_TRUE(QTest::qWaitFor([&work] { return !work.isBusy(); }, 60'000));
     const QString shown = find<QLabel>(QStringLiteral("recoverySheet.lines"))->text();
+    EXPECT_EQ(door.sheetMark().record, render::recordName(empty.id()));
+    EXPECT_EQ(door.sheetMark().madeMs, m_clock.now().wallMs);
     EXPECT_EQ(in.count(), 0) << "not before the sheet is in somebody's hands";
     type("recoverySheet.line", shown.split(u'\n').at(2).toStdString());
     press("recoverySheet.primary");

@@ -137,6 +137,8 @@ TEST_F(SignIn, TheFirstPersonGetsASheetAndShowsThatItIsAtHand) {
     EXPECT_EQ(m_door.said, "Ilse Marchetti, IM: a garden under tall water");
     const auto* lines = find<QLabel>("recoverySheet.lines");
     EXPECT_TRUE(lines->text().contains(QLatin1String("EEEEE-FFFFF")));
+    EXPECT_EQ(find<QLabel>("recoverySheet.which")->text(),
+              QLatin1String("Opens the record ABCD-EFGH. Made Monday, 24 November 2025, 17:00."));
     EXPECT_FALSE(m_isOpened);
     type("recoverySheet.line", "AAAAA-BBBBB");
     press("recoverySheet");
@@ -151,6 +153,7 @@ TEST_F(SignIn, TheFirstPersonGetsASheetAndShowsThatItIsAtHand) {
 TEST_F(SignIn, ByTheRecoverySheetSaysWhichLineIsWrong) {
     begin();
     find<QPushButton>("signIn.recovery")->click();
+    EXPECT_TRUE(find<QLabel>("recover.record")->text().contains(QLatin1String("ABCD-EFGH")));
     press("recover");
     EXPECT_EQ(m_door.said, "");
     EXPECT_EQ(QApplication::focusWidget(), find<QLineEdit>("recover.letters.1"));

@@ -427,7 +427,8 @@ void Walk::visitUnlock() {
 void Walk::signInSheet() {
     auto page = std::make_unique<ui::RecoverySheetPage>();
     page->setProperty("part", QStringLiteral("page"));
-    page->showLines(seal::Secret::copyOf("22222-33333\n44444-55555\n66666-77777\n88888-99999"));
+    page->showLines(seal::Secret::copyOf("22222-33333\n44444-55555\n66666-77777\n88888-99999"),
+                    {QStringLiteral("ABCD-EFGH"), 1'764'000'000'000, 60});
     m_shown = std::move(page);
 }
 void Walk::signInRecovery() {

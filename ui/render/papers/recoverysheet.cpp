@@ -7,7 +7,13 @@
 
 namespace render {
 
-Document recoverySheet(const QStringList& lines) {
+QString recordName(const base::LedgerId& begunAs) {
+    const QString letters = QString::fromStdString(begunAs.text()).toUpper();
+    return letters.left(4) + QLatin1Char('-') + letters.mid(4, 4);
+}
+
+Document recoverySheet(const QStringList& lines, const SheetMark& mark) {
+    const QLocale locale;
     Document document;
     document.title = Papers::tr("Recovery sheet");
     document.footer = Papers::tr("Keep it locked away from the computer it belongs to.");
@@ -19,7 +25,16 @@ Document recoverySheet(const QStringList& lines) {
     say(Papers::tr("Recovery sheet"), TextStyle::Title);
     say(Papers::tr("These four lines open a sealed record when nobody's passphrase is left."),
         TextStyle::Lead);
-    blocks.push_back(Space{24});
+    blocks.push_back(Space{12});
+    Table which = keyValues();
+    addKeyValue(which, Papers::tr("Made"),
+                Papers::tr("%1 (%2)", "when, offset")
+                    .arg(momentWords(mark.madeMs, mark.offsetMinutes, locale),
+                         offsetWords(mark.offsetMinutes)));
+    addKeyValue(which, Papers::tr("Opens the record"), mark.record);
+    makeLarge(which);
+    blocks.push_back(which);
+    blocks.push_back(Space{16});
     Table code{{{{}, 0, 60}, {{}, 1}}, {}};
     int number = 0;
     for (const QString& line : lines)
@@ -28,19 +43,21 @@ Document recoverySheet(const QStringList& lines) {
     blocks.push_back(code);
     blocks.push_back(Space{24});
     blocks.push_back(Heading{Papers::tr("How it is used")});
-    say(Papers::tr("Start the program, choose “Open with the recovery sheet”, and type the four "
-                   "lines. Capital and small letters are the same, dashes may be left out. A "
-                   "slip is named by its line."),
+    say(Papers::tr("Start the program, choose “Open with the recovery sheet”, and compare the "
+                   "name of the record there with the one above. Then type the four lines. "
+                   "Capital and small letters are the same, dashes may be left out. Where a line "
+                   "is mistyped, the program says which."),
         TextStyle::Body);
-    say(Papers::tr("There is no letter O, I, L or U in them: what is round is a zero, what is "
-                   "upright a one."),
+    say(Papers::tr("There is no letter O, I, L or U in the four lines: what is round is a zero, "
+                   "what is upright a one."),
         TextStyle::Body);
     blocks.push_back(Heading{Papers::tr("How it is kept")});
     for (const QString& sentence :
          {Papers::tr("In an envelope that is closed and signed across, in a safe or with the "
                      "pharmacy, as local policy says."),
           Papers::tr("Never beside the computer, never photographed, never in an e-mail."),
-          Papers::tr("When the envelope was opened, have a new sheet made.")})
+          Papers::tr("When the envelope was opened, have a new sheet made, and destroy this "
+                     "one.")})
         say(QStringLiteral("•  ") + sentence, TextStyle::Body);
     blocks.push_back(Space{12});
     blocks.push_back(
