@@ -436,18 +436,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The code has %1 letters, and %2 are needed. Nothing was changed. Compare it with the sheet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Line %1 of the code holds a sign that no code has. Nothing was changed. Compare this line with the sheet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Line %1 of the code is not as it was printed. Nothing was changed. Compare this line with the sheet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This signature can&apos;t be kept: it is too large, or it was not drawn here. Nothing was signed. Clear it and draw it again, or type the name.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -597,6 +585,18 @@
     </message>
     <message>
         <source>Verifying was stopped before its end. Nothing can be said of the record; nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 letters and figures were typed, and %2 are printed. Nothing was changed. Compare them with the paper, line by line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the line numbered %1 stands a sign that is never printed there. Nothing was changed. Compare that line with the paper, letter by letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line numbered %1 was not typed as it is printed. Nothing was changed. Compare that line with the paper, letter by letter.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

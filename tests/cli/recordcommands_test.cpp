@@ -166,7 +166,8 @@ TEST(RecordVerify, TakesTheLettersThatAPersonTypesFromAPaper) {
     slip[13] = slip[13] == 'A' ? 'B' : 'A';  // the second letter of the second line
     const Said said = ask(slip);
     EXPECT_EQ(said.code, ExitCode::Unreadable);
-    EXPECT_NE(said.err.find("line 2 of the code"), std::string::npos) << said.err;
+    EXPECT_NE(said.err.find("line 2 of the four was not typed as it is printed"), std::string::npos)
+        << said.err;
     EXPECT_EQ(ask("7").code, ExitCode::Unreadable);
 }
 

@@ -29,3 +29,13 @@ TEST(ErrorText, ArgumentsTakeTheirPlaces) {
     EXPECT_TRUE(sentence.contains(QStringLiteral("no such file")));
     EXPECT_TRUE(sentence.contains(QStringLiteral("/a%2b"))) << sentence.toStdString();
 }
+
+// Whoever types letters off a paper has lines of letters before them, and no "code".
+TEST(ErrorText, OfMistypedLettersNamesTheLineOnThePaper) {
+    for (const base::Code code : {base::Code::SealCodeLetter, base::Code::SealCodeLine}) {
+        const QString sentence = ui::ErrorText::of({code, {"4"}});
+        EXPECT_TRUE(sentence.contains(QStringLiteral("line numbered 4"))) << base::slug(code);
+        EXPECT_TRUE(sentence.contains(QStringLiteral("paper"))) << base::slug(code);
+        EXPECT_FALSE(sentence.contains(QStringLiteral("code"))) << base::slug(code);
+    }
+}
