@@ -162,10 +162,13 @@ Outcome Follower::take(const ChangeAccess& said, const std::string& kid, const s
     return Done{};
 }
 
-/// An epoch begins with the record, and when somebody leaves; at no other time.
+/// An epoch begins with the record, and when somebody leaves; with new keys for a person and with a
+/// new sheet too, but not in what was written by earlier programs; at no other time.
 bool Follower::takeEpoch(const ChangeAccess& said, const std::string& sealedUnder) {
-    const bool begins = said.what == AccessChange::Founded || said.what == AccessChange::Retired;
-    if (begins == said.epoch.empty()) return false;
+    const bool begins = !said.epoch.empty();
+    const bool has = said.what == AccessChange::Founded || said.what == AccessChange::Retired;
+    const bool may = said.what == AccessChange::Reset || said.what == AccessChange::NewRecovery;
+    if (begins ? !has && !may : has) return false;
     // The first epoch is told of under itself: there is none before it.
     if (m_epochs.empty() && said.epoch != sealedUnder) return false;
     const auto number = static_cast<std::int64_t>(m_epochs.size()) + 1;
@@ -242,6 +245,11 @@ bool Follower::maySay(const ChangeAccess& said, const std::string& kid) const {
 std::string Follower::kidOf(const base::StaffId& person) const {
     const auto found = m_people.find(person);
     return found == m_people.end() ? std::string() : found->second.kid;
+}
+
+bool Follower::isOfNow(const std::string& kid) const {
+    return std::any_of(m_people.begin(), m_people.end(),
+                       [&](const auto& one) { return one.second.kid == kid; });
 }
 
 std::optional<record::Role> Follower::roleOf(const base::StaffId& person) const {

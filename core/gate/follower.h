@@ -33,6 +33,8 @@ class Follower {
 
     /// What this person signs by now; "" for nobody and for who can't sign.
     std::string kidOf(const base::StaffId& person) const;
+    /// Whether somebody signs by this now.
+    bool isOfNow(const std::string& kid) const;
     /// Their role; nothing for nobody.
     std::optional<record::Role> roleOf(const base::StaffId& person) const;
 

@@ -25,7 +25,7 @@ base::Result<std::unique_ptr<Gate>> Gate::open(ledger::Ledger& ledger, const bas
     auto rows = seal::readKeyRows(*stored);
     if (!rows) return rows.error();
     if (!*rows && ledger.head().size > 0) return Error{Code::AccessChanged, {"none"}};
-    if (*rows && !terms.takesCheaper && !seal::costIsEnough(**rows, seal::Cost()))
+    if (*rows && !terms.takesCheaper && !seal::costIsEnough(**rows, seal::leastForReal))
         return Error{Code::AccessTooCheap};
     std::unique_ptr<Gate> gate(new Gate(ledger, clock, terms));
     gate->m_rows = std::move(*rows);

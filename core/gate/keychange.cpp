@@ -170,6 +170,9 @@ Changed reset(const KeyRows& rows, const Keyring& by, const base::StaffId& perso
     KeyChange change{.rows = rows, .said = {}};
     change.said = saying(person, AccessChange::Reset, admission->row.known);
     seal::letIn(change.rows, std::move(*admission));
+    change.ring = std::make_shared<Keyring>(by.copy());
+    seal::beginEpoch(change.rows, *change.ring);
+    announce(change.said, *change.ring);
     return change;
 }
 
@@ -187,7 +190,9 @@ Changed withNewRecovery(const KeyRows& rows, const Keyring& by, const base::Staf
     KeyChange change{.rows = rows, .said = {person, AccessChange::NewRecovery, {}}};
     change.said.kid = by.identity()->known().kid();
     announce(change.said, sheet);
-    seal::replaceRecovery(change.rows, sheet, by);
+    change.ring = std::make_shared<Keyring>(by.copy());
+    seal::replaceRecovery(change.rows, sheet, *change.ring);
+    announce(change.said, *change.ring);
     change.sheet = sheet.letters();
     return change;
 }

@@ -18,7 +18,7 @@ enum class AccessChange {
     Admitted,       ///< a person who could not sign in before
     NewPassphrase,  ///< the same keys under another passphrase, by the person
     RaisedCost,     ///< the same keys and passphrase, dearer to guess
-    Reset,          ///< new keys, let in by another person
+    Reset,          ///< new keys, let in by another person; what the former open ends here
     Retired,        ///< signs in no more
     Recovered,      ///< let in by the recovery sheet
     NewRecovery,    ///< another recovery sheet; the former opens nothing from now on

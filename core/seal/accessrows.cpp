@@ -134,17 +134,21 @@ void putInPlace(KeyRows& rows, WrappedIdentity row) {
         if (one.person == row.person) one = row;
 }
 
-void retire(KeyRows& rows, const base::StaffId& person, Keyring& ring) {
-    if (!makeFormer(rows, person)) return;
+void beginEpoch(KeyRows& rows, Keyring& ring) {
     std::vector<std::string> holders = {rows.recoveryKey};
     for (const WrappedIdentity& one : rows.people) holders.push_back(one.known.boxing);
     append(rows.grants, ring.beginEpoch(holders));
 }
 
-void replaceRecovery(KeyRows& rows, const Recovery& recovery, const Keyring& ring) {
+void retire(KeyRows& rows, const base::StaffId& person, Keyring& ring) {
+    if (makeFormer(rows, person)) beginEpoch(rows, ring);
+}
+
+void replaceRecovery(KeyRows& rows, const Recovery& recovery, Keyring& ring) {
     dropGrantsTo(rows, rows.recoveryKey);
     rows.recoveryKey = recovery.pair().publicKey;
     append(rows.grants, ring.grantAll(rows.recoveryKey));
+    beginEpoch(rows, ring);
 }
 
 }  // namespace seal

@@ -23,11 +23,13 @@ const WrappedIdentity* rowOf(const KeyRows& rows, const base::StaffId& person);
 void letIn(KeyRows& rows, Admission admission);
 /// The same person and keys under a new passphrase, cost or typed name.
 void putInPlace(KeyRows& rows, WrappedIdentity row);
-/// Takes a person's row and grants away and begins a new epoch for all others and the recovery
-/// key: what comes from now on the retired can't read, whatever copies they have. `ring` is that
-/// of the one who does it and has an identity.
+/// A new epoch for everybody who can sign in and the recovery key: what comes from now on nobody
+/// else can read, whatever keys and copies they have from before. `ring` is that of the one who
+/// does it and has an identity.
+void beginEpoch(KeyRows& rows, Keyring& ring);
+/// Takes a person's row and grants away and begins a new epoch.
 void retire(KeyRows& rows, const base::StaffId& person, Keyring& ring);
-/// A new recovery sheet; the former opens nothing that is written from now on in these rows.
-void replaceRecovery(KeyRows& rows, const Recovery& recovery, const Keyring& ring);
+/// A new recovery sheet and a new epoch.
+void replaceRecovery(KeyRows& rows, const Recovery& recovery, Keyring& ring);
 
 }  // namespace seal

@@ -29,10 +29,10 @@ bool forbidCoreDumps() {
     return ::prctl(PR_SET_DUMPABLE, 0, 0, 0, 0) == 0 && limited;
 }
 
-bool costIsEnough(const KeyRows& rows, const Cost& usual) {
-    return rows.names.cost.covers(usual) &&
+bool costIsEnough(const KeyRows& rows, const Cost& least) {
+    return rows.names.cost.covers(least) &&
            std::none_of(rows.people.begin(), rows.people.end(),
-                        [&](const WrappedIdentity& one) { return isBelow(one, usual); });
+                        [&](const WrappedIdentity& one) { return isBelow(one, least); });
 }
 
 }  // namespace seal

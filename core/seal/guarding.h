@@ -20,7 +20,10 @@ std::int64_t waitAfterWrong(int wrongInARow);
 /// memory. Whether both took effect.
 bool forbidCoreDumps();
 
-/// Whether no row is cheaper to guess than is usual; otherwise it is a ledger of invented people.
-bool costIsEnough(const KeyRows& rows, const Cost& usual);
+/// What the passphrases of real people cost at the least, whatever Cost is usual by now: that may
+/// rise with a later program, and takes effect at each person's next sign-in.
+inline constexpr Cost leastForReal{65'536, 3};
+/// Whether no row is cheaper to guess than that; otherwise it is a ledger of invented people.
+bool costIsEnough(const KeyRows& rows, const Cost& least);
 
 }  // namespace seal

@@ -26,18 +26,19 @@ std::string boundRow(std::string_view epoch, std::string_view place) {
 
 }  // namespace
 
-const Secret* SealingCodec::keep(PatientKey key) {
+SealingCodec::Found SealingCodec::keep(PatientKey key, const EpochId& epoch) {
     const std::string id = key.id.text();
     if (!m_kept.contains(id)) m_order.push_back(id);
     if (m_order.size() > mostKept) freeSecret();
-    return &m_kept.insert_or_assign(id, std::move(key)).first->second.key;
+    const Kept& kept = m_kept.insert_or_assign(id, Kept{std::move(key), epoch}).first->second;
+    return {id, &kept.key.key, epoch};
 }
 
 /// Memory for one more key: that of the one that was kept longest, as to ask the system for some
 /// takes longer than to open a key.
 Secret SealingCodec::freeSecret() {
     if (m_order.size() < mostKept) return Secret::ofSize(keySize);
-    Secret freed = std::move(m_kept.extract(m_order.front()).mapped().key);
+    Secret freed = std::move(m_kept.extract(m_order.front()).mapped().key.key);
     m_order.pop_front();
     return freed;
 }
@@ -45,7 +46,7 @@ Secret SealingCodec::freeSecret() {
 base::Result<SealingCodec::Found> SealingCodec::opened(const KeyRow& row) {
     if (row.text.empty()) return Found{row.id};
     if (const auto kept = m_kept.find(row.id); kept != m_kept.end())
-        return Found{row.id, &kept->second.key};
+        return Found{row.id, &kept->second.key.key, kept->second.epoch};
     const auto read = WrappedPatientKey::parse(json::parse(row.text, nullptr, false));
     if (!read) return read.error();
     if (read->id.text() != row.id || read->patient != row.subject)
@@ -53,23 +54,27 @@ base::Result<SealingCodec::Found> SealingCodec::opened(const KeyRow& row) {
     auto key = m_ring->open(*read, freeSecret());
     if (!key && key.error().code == Code::SealKeyMissing) return Found{row.id};
     if (!key) return key.error();
-    return Found{row.id, keep(std::move(*key))};
+    return keep(std::move(*key), read->epoch);
 }
 
 base::Result<SealingCodec::Found> SealingCodec::newKey(const base::PatientId& patient) {
     PatientKey key = PatientKey::generate(patient);
-    const std::string id = key.id.text();
-    const auto put = m_shelf.put({id, patient, *ledger::jcs(m_ring->wrap(key).json())});
+    const auto put = m_shelf.put({key.id.text(), patient, *ledger::jcs(m_ring->wrap(key).json())});
     if (!put) return put.error();
-    return Found{id, keep(std::move(key))};
+    return keep(std::move(key), m_ring->current().id);
 }
 
+/// A patient has a key for each epoch in which something was written of them: the one before may be
+/// known to somebody who can't come in any more.
 base::Result<SealingCodec::Found> SealingCodec::keyToClose(
     const std::optional<base::PatientId>& subject) {
     if (!subject) return Found{m_ring->current().id.text(), &m_ring->current().key};
     const auto row = m_shelf.ofSubject(*subject);
     if (!row) return row.error();
-    return *row ? opened(**row) : newKey(*subject);
+    if (!*row) return newKey(*subject);
+    auto found = opened(**row);
+    const bool isOfNow = !found || found->key == nullptr || found->epoch == m_ring->current().id;
+    return isOfNow ? found : newKey(*subject);
 }
 
 base::Result<SealingCodec::Found> SealingCodec::keyToOpen(

@@ -12,9 +12,9 @@
 namespace seal {
 
 /// Seals the bodies of a ledger: those of a patient under the patient's key, which is made and put
-/// on the ledger's shelf with the first entry, all others under the current epoch's. Takes no body
-/// that is not sealed. What belongs to a destroyed key or to an epoch that was never given to the
-/// person stays closed.
+/// on the ledger's shelf with the first entry of each epoch, all others under the current epoch's.
+/// Whoever has keys of former epochs alone opens nothing of it. Takes no body that is not sealed.
+/// What belongs to a destroyed key or to an epoch that was never given to the person stays closed.
 class SealingCodec : public ledger::Codec {
   public:
     /// `shelf` has to outlive the codec.
@@ -41,20 +41,25 @@ class SealingCodec : public ledger::Codec {
   private:
     struct Found {
         std::string id = {};
-        const Secret* key = nullptr;  ///< none: not at hand
+        const Secret* key = nullptr;     ///< none: not at hand
+        std::optional<EpochId> epoch{};  ///< that a patient's key is wrapped under
+    };
+    struct Kept {
+        PatientKey key;
+        EpochId epoch;
     };
     base::Result<Found> keyToClose(const std::optional<base::PatientId>& subject);
     base::Result<Found> keyToOpen(const std::optional<base::PatientId>& subject,
                                   const std::string& id);
     base::Result<Found> newKey(const base::PatientId& patient);
     base::Result<Found> opened(const ledger::KeyRow& row);
-    const Secret* keep(PatientKey key);
+    Found keep(PatientKey key, const EpochId& epoch);
     Secret freeSecret();
 
     std::shared_ptr<const Keyring> m_ring;
     ledger::KeyShelf& m_shelf;
     /// The last patients' keys, so that a visit's entries do not open the same key again.
-    std::map<std::string, PatientKey> m_kept;
+    std::map<std::string, Kept> m_kept;
     std::deque<std::string> m_order;  ///< of those, the one that was kept first in front
 };
 

@@ -91,6 +91,16 @@ TEST_F(Speakers, NobodyLeavesWithoutAnotherEpoch) {
     EXPECT_EQ(asIris().error(), changed("epoch"));
 }
 
+// Written by a program for which no epoch began then.
+TEST_F(Speakers, ANewSheetWithoutAnotherEpochHolds) {
+    const auto iris = idOf("Iris Mora");
+    append(
+        record::ChangeAccess{
+            iris, AccessChange::NewRecovery, m_gate->identity()->known().kid(), {}, {}},
+        *m_gate->identity(), iris);
+    EXPECT_TRUE(asIris().ok());
+}
+
 // The next epoch would have a number that no JSON number of the record can hold (RFC 8785, section
 // 3.2.2.3, by way of I-JSON, RFC 7493, section 2.2), so that its rows could not be read again.
 TEST_F(Speakers, AnEpochUnderAnotherNumberIsToldBeforeTheNextOneBegins) {

@@ -175,6 +175,7 @@ TEST_F(ForgedRows, APublicKeyThatIsGoneIsMissed) {
     ASSERT_TRUE(asIris().ok());
     ASSERT_TRUE(m_gate->retire(tam).ok());
     ASSERT_TRUE(asIris().ok()) << "an honest history holds";
+    m_ring = m_gate->keyring();
     seal::KeyRows forged = rows();
     forged.former.clear();
     onDisk(forged);

@@ -117,7 +117,8 @@ TEST_F(StoredKeys, AResetGivesNewKeysAndKeepsTheOldPublicOnes) {
 TEST_F(StoredKeys, ANewRecoverySheetTakesThePlaceOfTheFormer) {
     const auto fresh = Recovery::generate();
     change([&](KeyRows& rows, Keyring& by) { replaceRecovery(rows, fresh, by); });
-    EXPECT_EQ(Keyring::unlockWithRecovery(stored(), fresh)->epochCount(), 1U);
+    EXPECT_EQ(Keyring::unlockWithRecovery(stored(), fresh)->epochCount(), 2U);
+    EXPECT_EQ(epochs("Tam", "two"), 2U);
     EXPECT_EQ(Keyring::unlockWithRecovery(stored(), m_sheet).error().code, Code::SealKeyMissing);
 }
 
