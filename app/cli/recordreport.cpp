@@ -33,7 +33,9 @@ const char* sentenceFor(proof::Kind kind) {
         case Kind::BadSignature:
             return "a signature does not hold";
         case Kind::UnknownKey:
-            return "signed by a key that its author did not have then";
+            return "signed by a key that its author did not have then, or for another purpose";
+        case Kind::NoSpeaker:
+            return "said by nobody who could sign in then";
         case Kind::KeysChanged:
             return "changes who can open the record, by nobody who may";
         case Kind::KeyGone:
@@ -41,7 +43,7 @@ const char* sentenceFor(proof::Kind kind) {
         case Kind::NotErased:
             return "erased by two people, and its key is there again";
         case Kind::Basis:
-            return "rests on entries that came after it";
+            return "is signed on the ground of entries that are not those before it";
         case Kind::Index:
             return "not found by its id or its patient; record rebuild mends this";
         case Kind::RightEdge:

@@ -89,6 +89,7 @@ class Desk : public QObject {
     base::Outcome allIsErased() const;
     base::Outcome sign(ledger::Draft& draft, const record::Payload& payload);
     RecordView viewFor(const Command& command) const;
+    record::SignOff groundOf(record::SignOff said) const;
     void complete(Command& command, const base::Instant& now) const;
     base::Outcome keepPack(const Command& command);
     base::Result<Reply> write(const Command& command, const base::Instant& now);

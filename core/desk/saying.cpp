@@ -75,7 +75,10 @@ RecordView Desk::viewFor(const Command& command) const {
     return view;
 }
 
+/// What only the record knows: when a clock ended, when a dressing is due, what a signature is on.
 void Desk::complete(Command& command, const base::Instant& now) const {
+    if (auto* signedOff = std::get_if<record::SignOff>(&command.payload))
+        *signedOff = groundOf(std::move(*signedOff));
     const record::Visit* visit = m_view.visit();
     if (!visit || !visit->taught) return;
     std::visit(
@@ -90,6 +93,19 @@ void Desk::complete(Command& command, const base::Instant& now) const {
                         said.due = base::addDays(base::today(now), kind.days);
         },
         command.payload);
+}
+
+/// With the root it rests on, and who took part in it beside the one who signs.
+record::SignOff Desk::groundOf(record::SignOff said) const {
+    said.root = m_ledger.head().root;
+    const auto how = said.acknowledgement.how;
+    const bool tookPart =
+        how == record::AcknowledgedBy::Signed || how == record::AcknowledgedBy::Voice;
+    said.learnerPurpose = tookPart ? seal::codeOf(seal::Purpose::CoParticipant) : std::string();
+    said.interpreters.clear();
+    for (const practice::Interpreter& one : m_view.record->interpretersOf(said.learner, said.pack))
+        said.interpreters.push_back({one, seal::codeOf(seal::Purpose::Interpreter)});
+    return said;
 }
 
 /// Visits and papers can be gathered again for ever, whatever later programs bring along.

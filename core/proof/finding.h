@@ -24,11 +24,12 @@ enum class Kind {
     Changed,       ///< its body does not open: it, its place or its key is another one
     NoSignature,   ///< it says what is always signed, and is not
     BadSignature,  ///< a signature does not hold
-    UnknownKey,    ///< signed by a key that its author did not have then
+    UnknownKey,    ///< signed by a key that its author did not have then, or for another purpose
+    NoSpeaker,     ///< said by somebody who could not sign in then
     KeysChanged,   ///< who can open the record was changed by nobody who may
     KeyGone,       ///< its key is not to be had, and no entry says that two people erased it
     NotErased,     ///< two people erased it, and its key is there again
-    Basis,         ///< it rests on entries that came after it
+    Basis,         ///< signed on the ground of entries that are not, or not all, those before it
     Index,         ///< it can't be found by its command or its subject
     RightEdge,     ///< the stored end is not that of the entries
     Derived,       ///< what is shown was not made from the entries
@@ -88,7 +89,7 @@ namespace base {
 /// As the command line says them.
 template <>
 struct Names<proof::Kind> {
-    static constexpr std::array<std::pair<proof::Kind, const char*>, 25> all{{
+    static constexpr std::array<std::pair<proof::Kind, const char*>, 26> all{{
         {proof::Kind::Gap, "gap"},
         {proof::Kind::Unreadable, "unreadable"},
         {proof::Kind::OtherPlace, "other-place"},
@@ -99,6 +100,7 @@ struct Names<proof::Kind> {
         {proof::Kind::NoSignature, "no-signature"},
         {proof::Kind::BadSignature, "bad-signature"},
         {proof::Kind::UnknownKey, "unknown-key"},
+        {proof::Kind::NoSpeaker, "no-speaker"},
         {proof::Kind::KeysChanged, "keys-changed"},
         {proof::Kind::KeyGone, "key-gone"},
         {proof::Kind::NotErased, "not-erased"},

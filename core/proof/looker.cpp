@@ -21,6 +21,12 @@ std::vector<std::string> blobsIn(const record::Payload& payload) {
     return {};
 }
 
+/// Papers were not signed by earlier programs.
+bool mustBeSigned(const ledger::Body& body, const record::Payload& payload) {
+    return !std::holds_alternative<record::IssuePaper>(payload) ||
+           body.tv >= record::IssuePaper::firstSigned;
+}
+
 /// Whether what a later entry is worth depends on this one.
 bool isForLater(const record::Payload& payload) {
     return isAboutKeys(payload) || std::holds_alternative<record::ContinueLedger>(payload) ||
@@ -70,7 +76,9 @@ void Looker::read(Seen& seen) const {
     seen.isSigned = !body.sigs.empty();
     if (payload) {
         seen.blobs = blobsIn(*payload);
-        seen.hasToBeSigned = record::purposeOf(*payload).has_value();
+        if (mustBeSigned(body, *payload)) seen.purpose = record::purposeOf(*payload);
+        if (const auto* signedOff = std::get_if<record::SignOff>(&*payload))
+            seen.root = signedOff->root;
         if (m_keys && !isAboutKeys(*payload)) lookSignatures(seen);
         if (isForLater(*payload)) {
             seen.payload = std::move(*payload);
@@ -97,7 +105,7 @@ SeenSignature Looker::lookSignature(const ledger::Entry& entry,
     const auto holds = seal::verifyBody(signature, seal::SignedFor::of(entry),
                                         seal::signedPart(entry.body), key->second);
     if (!holds) return {Holding::Bad};
-    return {Holding::Holds, claim->kid};
+    return {Holding::Holds, claim->kid, claim->purpose};
 }
 
 }  // namespace proof

@@ -12,6 +12,7 @@
 #include "ledger/merkle.h"
 #include "record/payload.h"
 #include "seal/keyring.h"
+#include "seal/signature.h"
 
 namespace proof {
 
@@ -19,7 +20,8 @@ namespace proof {
 enum class Holding { Holds, Bad, UnknownKey };
 struct SeenSignature {
     Holding how = Holding::Bad;
-    std::string kid = {};  ///< of the key, when it holds
+    std::string kid = {};                       ///< of the key, when it holds
+    std::optional<seal::Purpose> purpose = {};  ///< that it claims
 };
 
 /// Of one entry, all that does not depend on another one.
@@ -32,12 +34,14 @@ struct Seen {
     /// are left out where no later entry depends on them.
     std::optional<ledger::Entry> entry = {};
     base::Code refused = base::Code::Internal;
-    bool isUnderstood = false;            ///< this program knows what it says
-    bool hasToBeSigned = false;           ///< what it says always is
-    bool isSigned = false;                ///< by anybody
-    std::vector<std::string> blobs = {};  ///< without which it does not say what it said
+    bool isUnderstood = false;                  ///< this program knows what it says
+    std::optional<seal::Purpose> purpose = {};  ///< by which it has to be signed; none: by none
+    bool isSigned = false;                      ///< by anybody
+    std::vector<std::string> blobs = {};        ///< without which it does not say what it said
     /// All that it has, or up to the first that does not hold. None of an entry about keys.
     std::vector<SeenSignature> signatures = {};
+    /// The root over all entries before it, as who signed it off names it; "": it names none.
+    std::string root = {};
     /// What it says, when later entries depend on it.
     std::optional<record::Payload> payload = {};
 };

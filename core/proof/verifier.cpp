@@ -66,6 +66,7 @@ void Verifier::takePlace(const Seen& seen) {
     m_next = seen.seq + 1;
     // It went on from other entries than are here.
     if (!m_grounds.lineage.agreesWith(m_tail.edge)) findAt(Kind::OtherPlace);
+    m_before = seen.root.empty() ? std::string() : ledger::toHex(m_tail.edge.root());
     m_tail.edge.append(seen.leaf);
     const std::uint64_t size = m_tail.edge.size();
     for (const KnownHead& head : m_grounds.heads)
@@ -118,11 +119,38 @@ void Verifier::takeOpen(const Seen& seen) {
     ++m_report.opened;
     if (entry.subject && m_staff) m_readable[*entry.subject].push_back(m_seq);
     if (!m_ids.insert(entry.body.id.text()).second) findAt(Kind::Doubled);
-    const auto basis = entry.body.basis.find(entry.ledger);
-    if (basis != entry.body.basis.end() && basis->second > m_seq) findAt(Kind::Basis);
-    if (!seen.isUnderstood) return;  // unknown to this program: kept as it is
+    takeBasis(seen);
+    if (!seen.isUnderstood) {  // unknown to this program: kept as it is
+        if (m_staff && !isSpoken(entry)) findAt(Kind::NoSpeaker);
+        return;
+    }
     for (const std::string& digest : seen.blobs) m_blobs.emplace(digest, m_seq);
     if (m_staff) takeSigned(seen);
+}
+
+/// Who signs off names the root of all that was there: what was written before can't be another
+/// afterwards, nor can the signature come after what they had not seen.
+void Verifier::takeBasis(const Seen& seen) {
+    const ledger::Entry& entry = *seen.entry;
+    const auto basis = entry.body.basis.find(entry.ledger);
+    const bool isSaid = basis != entry.body.basis.end();
+    if (isSaid && basis->second > m_seq) return findAt(Kind::Basis);
+    if (seen.root.empty()) return;
+    if (!isSaid || basis->second != m_seq || seen.root != m_before) findAt(Kind::Basis);
+}
+
+/// Whether it was said by somebody who could sign in then. Nobody says that a restored record goes
+/// on, where it was opened by the recovery sheet.
+bool Verifier::isSpoken(const ledger::Entry& entry) const {
+    if (!entry.body.by) return entry.body.type == record::ContinueLedger::type;
+    return !m_staff->kidOf(*entry.body.by).empty();
+}
+
+/// Whether it had to be signed. From the first paper that was signed on every paper is.
+bool Verifier::isMissing(const Seen& seen) {
+    if (seen.entry->body.type == record::IssuePaper::type && !seen.purpose)
+        return m_arePapersSigned;
+    return seen.purpose.has_value();
 }
 
 void Verifier::takeSigned(const Seen& seen) {
@@ -131,10 +159,12 @@ void Verifier::takeSigned(const Seen& seen) {
     if (said && isAboutKeys(*said)) return follow(entry);
     if (said && std::holds_alternative<record::ContinueLedger>(*said) && !m_staff->take(entry))
         findAt(Kind::KeysChanged);
+    if (!isSpoken(entry)) return findAt(Kind::NoSpeaker);
     if (!seen.isSigned) {
-        if (seen.hasToBeSigned) findAt(Kind::NoSignature);
+        if (isMissing(seen)) findAt(Kind::NoSignature);
         return;
     }
+    m_arePapersSigned = m_arePapersSigned || entry.body.type == record::IssuePaper::type;
     if (!takeSignatures(seen)) return;
     const auto* erased = said ? std::get_if<record::ErasePatient>(said) : nullptr;
     if (!erased) return;
@@ -144,15 +174,18 @@ void Verifier::takeSigned(const Seen& seen) {
         findAt(Kind::KeysChanged);
 }
 
-/// Whether all hold, and one of them is the author's.
+/// Whether all hold and are of people who could sign then, and one of them is the author's, for the
+/// purpose that it is signed for.
 bool Verifier::takeSignatures(const Seen& seen) {
     const auto& author = seen.entry->body.by;
     bool isAuthors = false;
     for (const SeenSignature& signature : seen.signatures) {
         if (signature.how == Holding::Bad) return findAt(Kind::BadSignature), false;
-        if (signature.how == Holding::UnknownKey) return findAt(Kind::UnknownKey), false;
+        const bool isKnown = signature.how == Holding::Holds && m_staff->isOfNow(signature.kid);
+        if (!isKnown) return findAt(Kind::UnknownKey), false;
         ++m_report.signatures;
-        isAuthors = isAuthors || (author && signature.kid == m_staff->kidOf(*author));
+        const bool isForThis = !seen.purpose || signature.purpose == seen.purpose;
+        isAuthors = isAuthors || (author && isForThis && signature.kid == m_staff->kidOf(*author));
     }
     if (!isAuthors) findAt(Kind::UnknownKey);
     return isAuthors;

@@ -60,7 +60,10 @@ class Verifier {
     bool isGranted(const std::string& epoch) const;
     void takeClosed(const ledger::Entry& entry);
     void takeOpen(const Seen& seen);
+    void takeBasis(const Seen& seen);
     void takeSigned(const Seen& seen);
+    bool isSpoken(const ledger::Entry& entry) const;
+    bool isMissing(const Seen& seen);
     bool takeSignatures(const Seen& seen);
     void follow(const ledger::Entry& entry);
     bool isByTheTwo(const ledger::Entry& entry, const record::ErasePatient& said) const;
@@ -75,6 +78,8 @@ class Verifier {
     Roots m_roots;
     std::uint64_t m_seq = 0, m_next = 0;
     bool m_isSealed = false;  ///< some entry was
+    std::string m_before;     ///< the root before the entry of now, where that entry names one
+    bool m_arePapersSigned = false;  ///< from some entry on
     std::unordered_set<std::string> m_ids;
     std::map<std::string, std::uint64_t> m_blobs;
     /// Entries of patients whose key was destroyed.

@@ -185,6 +185,12 @@ std::uint64_t newestConcern(const Case& c, const packs::Competency& competency) 
     return newest;
 }
 
+/// The first entry that was not there when it was signed: its place alone could be another one.
+std::uint64_t firstAfter(const record::Origin& signOff) {
+    if (signOff.basis.empty()) return signOff.seq;
+    return std::min(signOff.seq, signOff.basis.begin()->second);
+}
+
 CompetencyState competencyState(const Case& c, const packs::Competency& competency) {
     CompetencyState state{.competency = competency.id};
     state.missing = missingFor(c, competency);
@@ -196,7 +202,7 @@ CompetencyState competencyState(const Case& c, const packs::Competency& competen
             continue;
         state.isSigned = true;
         state.signedAtMs = signOff.origin.atMs;
-        state.newSinceSigning = newestConcern(c, competency) > signOff.origin.seq;
+        state.newSinceSigning = newestConcern(c, competency) >= firstAfter(signOff.origin);
     }
     return state;
 }

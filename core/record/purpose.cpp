@@ -10,8 +10,8 @@ std::optional<seal::Purpose> purposeOf(const Payload& payload) {
     return std::visit(
         [](const auto& said) -> std::optional<seal::Purpose> {
             using T = std::decay_t<decltype(said)>;
-            using ByAuthor =
-                std::variant<AddStaff, ChangeAccess, ErasePatient, DecideHelp, AddLateEntry>;
+            using ByAuthor = std::variant<AddStaff, ChangeAccess, ErasePatient, DecideHelp,
+                                          AddLateEntry, IssuePaper>;
             if constexpr (std::is_same_v<T, SignOff>) return seal::Purpose::EventWitness;
             if constexpr (std::is_same_v<T, AddAddendum>) return seal::Purpose::Addendum;
             if constexpr (base::isOneOf<T, ByAuthor>) return seal::Purpose::Author;

@@ -10,8 +10,8 @@
 namespace record {
 
 /// What is signed where people sign in, and why: who can open the record, what decides about a
-/// learner, and what changes how an earlier entry is read. All else is told by its author and
-/// proven by the log.
+/// learner, what changes how an earlier entry is read, and each paper that left, by which all that
+/// was there before it is signed too. All else is told by its author and proven by the log.
 std::optional<seal::Purpose> purposeOf(const Payload& payload);
 
 }  // namespace record

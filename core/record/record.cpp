@@ -31,6 +31,18 @@ std::vector<const Visit*> Record::visitsOf(const base::LearnerId& learnerId) con
     return found;
 }
 
+std::vector<practice::Interpreter> Record::interpretersOf(const base::LearnerId& learnerId,
+                                                          const practice::PackRef& pack) const {
+    std::vector<practice::Interpreter> found;
+    for (const Visit* one : visitsOf(learnerId)) {
+        const auto& who = one->opened.interpreter;
+        if (who && one->opened.pack == pack &&
+            std::find(found.begin(), found.end(), *who) == found.end())
+            found.push_back(*who);
+    }
+    return found;
+}
+
 std::vector<const Unknown*> Record::blocking(const base::LearnerId& learnerId) const {
     const auto isAt = [&](const Unknown& one) {
         const Visit* at = one.visit ? visit(*one.visit) : nullptr;

@@ -96,6 +96,9 @@ struct Record {
     const Visit* visit(const base::VisitId& visitId) const;
     /// The visits in which this learner was the doer or (way Show) was shown, in order.
     std::vector<const Visit*> visitsOf(const base::LearnerId& learnerId) const;
+    /// Who interpreted in her visits of this pack, each once.
+    std::vector<practice::Interpreter> interpretersOf(const base::LearnerId& learnerId,
+                                                      const practice::PackRef& pack) const;
     /// The unknown `must` entries that concern this learner: those that name her, that are part
     /// of a visit she was at, or that name no learner of this record at all.
     std::vector<const Unknown*> blocking(const base::LearnerId& learnerId) const;

@@ -41,6 +41,14 @@ base::Result<nlohmann::json> withoutUnaskedNo(nlohmann::json data) {
     return data;
 }
 
+/// Before version 2 a sign-off named no root, no interpreter and no purpose but the signer's.
+base::Result<nlohmann::json> withoutGround(nlohmann::json data) {
+    data["learner_purpose"] = "";
+    data["interpreters"] = nlohmann::json::array();
+    data["root"] = "";
+    return data;
+}
+
 /// A later version only says more.
 base::Result<nlohmann::json> unchanged(nlohmann::json data) { return data; }
 
@@ -52,6 +60,8 @@ ledger::Shapes makeShapes() {
     made.add(practice::StopVisit::type, 1, withoutUnaskedNo);
     made.add(IssuePaper::type, 1, unchanged);
     made.add(IssuePaper::type, 2, unchanged);
+    made.add(IssuePaper::type, 3, unchanged);
+    made.add(SignOff::type, 1, withoutGround);
     made.add(AddLine::type, 1, unchanged);
     return made;
 }

@@ -27,19 +27,39 @@ struct Acknowledgement {
     }
 };
 
-/// One signing act for the competencies that are met, on the ground of the body's `basis`.
+/// Who interpreted between teacher and learner in what a sign-off rests on.
+struct InterpretedBy {
+    practice::Interpreter who;
+    std::string purpose;  ///< an OID, see seal::codeOf()
+    bool operator==(const InterpretedBy&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("who", who), v("purpose", purpose);
+    }
+};
+
+/// One signing act for the competencies that are met, on the ground of the body's `basis`: of every
+/// entry before it.
 struct SignOff {
     static constexpr const char* type = "signed-off";
+    static constexpr int version = 2;  ///< 1 had the first five alone
     base::LearnerId learner;
     practice::PackRef pack;
     std::vector<std::string> competencies;
     std::string statement;  ///< the very words that were signed
     Acknowledgement acknowledgement;
+    /// What the learner's side is, an OID; "" when they did not sign, or nobody said.
+    std::string learnerPurpose = {};
+    std::vector<InterpretedBy> interpreters = {};
+    /// The root over the entries it rests on, 64 hex digits: none of them can be another one
+    /// afterwards. "" says nothing of it.
+    std::string root = {};
     bool operator==(const SignOff&) const = default;
     template <class V>
     void fields(V& v) {
         v("learner", learner), v("pack", pack), v("competencies", competencies);
         v("statement", statement), v("acknowledgement", acknowledgement);
+        v("learner_purpose", learnerPurpose), v("interpreters", interpreters), v("root", root);
     }
 };
 
@@ -82,7 +102,9 @@ struct PaperGround {
 
 struct IssuePaper {
     static constexpr const char* type = "paper-issued";
-    static constexpr int version = 3;  ///< 1 knew no "steps"; 2 did not say what it was made of
+    /// 1 knew no "steps"; 2 did not say what it was made of; 3 was not signed
+    static constexpr int version = 4;
+    static constexpr int firstSigned = 4;
     base::LearnerId learner;
     PaperKind kind = PaperKind::Chart;
     std::string digest;                 ///< SHA-256 of the data the paper shows, hex

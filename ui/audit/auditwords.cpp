@@ -36,7 +36,8 @@ QString auditKindWords(proof::Kind kind) {
         case proof::Kind::NotErased:
             return AuditPage::tr("erased by two people, and its key is there again.");
         case proof::Kind::Basis:
-            return AuditPage::tr("rests on entries that came after it.");
+            return AuditPage::tr(
+                "is signed on the ground of entries that are not those before it.");
         case proof::Kind::Index:
             return AuditPage::tr("not found where it is looked for.");
         case proof::Kind::RightEdge:
@@ -50,7 +51,10 @@ QString auditKindWords(proof::Kind kind) {
         case proof::Kind::BadSignature:
             return AuditPage::tr("a signature does not hold.");
         case proof::Kind::UnknownKey:
-            return AuditPage::tr("signed by a key that its author did not have then.");
+            return AuditPage::tr(
+                "signed by a key its author did not have, or for another purpose.");
+        case proof::Kind::NoSpeaker:
+            return AuditPage::tr("said by nobody who could sign in then.");
         case proof::Kind::Derived:
             return AuditPage::tr("what is shown was not made from it.");
         case proof::Kind::Blob:

@@ -226,6 +226,15 @@ ToSign SignPage::toSign() const {
     for (const std::string& one : m_signable.competencies)
         made.lines << competencyTitle(m_taught->pack, one);
     made.lines << tr("The learner: %1").arg(m_how->button(m_how->word())->text());
+    const practice::PackRef pack{m_taught->pack.id, m_taught->pack.version, m_taught->digest};
+    const record::Learner* learner = m_desk.view().learnerInView();
+    if (learner)
+        for (const practice::Interpreter& one :
+             m_desk.view().record->interpretersOf(learner->said.learner, pack))
+            made.lines << tr("The interpreter: %1, %2")
+                              .arg(render::interpreterWords(one.mode),
+                                   one.who.empty() ? tr("no name written down")
+                                                   : render::isolated(render::plain(one.who)));
     made.lines << tr("It rests on the %n entries of the record up to now.", nullptr,
                      int(m_desk.view().head.size));
     made.meaning = m_statement;
