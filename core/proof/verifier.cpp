@@ -121,7 +121,7 @@ void Verifier::takeOpen(const Seen& seen) {
     if (!m_ids.insert(entry.body.id.text()).second) findAt(Kind::Doubled);
     takeBasis(seen);
     if (!seen.isUnderstood) {  // unknown to this program: kept as it is
-        if (m_staff && !isSpoken(entry)) findAt(Kind::NoSpeaker);
+        if (m_staff && entry.body.by && !isSpoken(entry)) findAt(Kind::NoSpeaker);
         return;
     }
     for (const std::string& digest : seen.blobs) m_blobs.emplace(digest, m_seq);

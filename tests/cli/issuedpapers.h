@@ -10,6 +10,7 @@
 #include "record/draft.h"
 #include "render/papers/issued.h"
 #include "seal/sealingcodec.h"
+#include "seal/signature.h"
 #include "support/recordfolder.h"
 #include "support/ward.h"
 #include "verifying.h"
@@ -70,6 +71,12 @@ class IssuedPapers : public testing::Test {
         auto draft = record::draftOf(payload, m_ward->teacher(), "teacher", m_ward->clock().now());
         draft.subject = desk().view().record->id;
         draft.body.tv = version;
+        if (isSealed() && version >= record::IssuePaper::firstSigned) {
+            const seal::SignedFor place{m_ledger->id(), draft.subject};
+            EXPECT_TRUE(seal::addSignature(draft.body, *m_ward->gate().identity(), place,
+                                           seal::Purpose::Author)
+                            .ok());
+        }
         const auto written =
             m_ledger->append({draft}, m_ward->clock().now(), {.foldVersion = record::foldVersion});
         EXPECT_TRUE(written.ok());
