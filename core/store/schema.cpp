@@ -18,11 +18,12 @@ namespace {
 using base::Code;
 using base::Error;
 
-base::Outcome runVersion(Database& database, const std::vector<SchemaStep>& steps, int version) {
+/// Everything from this version on, or nothing of it: the version in the header is undone as well.
+base::Outcome runAllAfter(Database& database, const std::vector<SchemaStep>& steps, int version) {
     auto transaction = Transaction::begin(database);
     if (!transaction) return transaction.error();
     for (const SchemaStep& step : steps) {
-        if (step.version != version) continue;
+        if (step.version <= version) continue;
         if (const auto done = database.runOnce(QString::fromUtf8(step.sql)); !done) {
             const Code code = done.error().code;
             if (code == Code::StoreDisk || code == Code::Internal)
@@ -30,7 +31,8 @@ base::Outcome runVersion(Database& database, const std::vector<SchemaStep>& step
             return done;
         }
     }
-    const auto raised = database.runOnce(QStringLiteral("PRAGMA user_version = %1").arg(version));
+    const auto raised =
+        database.runOnce(QStringLiteral("PRAGMA user_version = %1").arg(newestVersion(steps)));
     if (!raised) return raised;
     return transaction->commit();
 }
@@ -81,8 +83,7 @@ base::Result<SchemaOutcome> bringUpToDate(Database& database,
     if (database.access() != Access::ReadWrite) return Error{Code::StoreNeedsUpgrade};
     if (*found > 0)
         if (const auto copied = takeCopy(database, *found); !copied) return copied.error();
-    for (int version = *found + 1; version <= newest; ++version)
-        if (const auto done = runVersion(database, steps, version); !done) return done.error();
+    if (const auto done = runAllAfter(database, steps, *found); !done) return done.error();
     return *found == 0 ? SchemaOutcome::Created : SchemaOutcome::Upgraded;
 }
 

@@ -79,6 +79,25 @@ TEST(Schema, ABrokenStepInTheMiddleChangesNothing) {
         << "and can be tried again";
 }
 
+// All versions are one transaction: those before the broken step's are undone with it.
+TEST(Schema, ABrokenLastStepGivesTheFirstVersionBackWhole) {
+    const RecordFolder folder;
+    auto steps = threeVersions();
+    steps.insert(steps.begin() + 1, {2, "0002_00_more", "INSERT INTO a VALUES (8)"});
+    steps.back().sql = "CREATE TABLE c (x)";  // version 2 has made it
+    const auto database = Database::open(folder.path(), Access::ReadWrite);
+    ASSERT_TRUE(bringUpToDate(**database, {steps.front()}).ok());
+    ASSERT_TRUE((*database)->runOnce(QStringLiteral("INSERT INTO a VALUES (7)")).ok());
+    const auto refused = bringUpToDate(**database, steps);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_EQ(refused.error(), (base::Error{Code::StoreUpgradeFailed, {"0003_01_d"}}));
+    EXPECT_EQ(*schemaVersion(**database), 1);
+    EXPECT_EQ(tablesOf(**database), (Names{"a"}));
+    EXPECT_EQ((*database)->value("SELECT group_concat(x) FROM a")->toString(), QStringLiteral("7"));
+    const auto copy = Database::open(copyBeforeUpgrade(folder.path(), 1), Access::ReadWrite);
+    EXPECT_EQ((*copy)->value("SELECT group_concat(x) FROM a")->toString(), QStringLiteral("7"));
+}
+
 TEST(Schema, NewerIsRefusedByItsVersion) {
     const RecordFolder folder;
     const auto database = Database::open(folder.path(), Access::ReadWrite);
