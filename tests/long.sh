@@ -16,18 +16,19 @@ usage: tests/long.sh NAME
          verify has to notice each by one head that is newer than the change
   fuzz   damages packs, entries, events, desk lines and paper letters, 20000 of each or
          NINEBARK_ROUNDS, by a seed or NINEBARK_SEED, under the sanitizers
-  kill   kills the ledger's writer, `ninebark desk` and `ninebark backup`, 400 times each or NINEBARK_ROUNDS, by a
-         seed or NINEBARK_SEED
+  kill   kills the ledger's writer, an upgrade, `ninebark desk` and `ninebark backup`, 10000 times in all or
+         NINEBARK_KILLS, by seeds from NINEBARK_SEED on; adds up how many fell inside a write
   mutants   puts the faults of tests/long/mutants.list into a copy, one at a time; each has to be
          noticed by the tests it names, NINEBARK_MUTANTS takes the lines that match it
   pictures   makes pictures of every window, page and step, with sheets of them, to look at
+  strace   fails each write, sync, rename and change of a length of a `ninebark desk` from outside, one by one
   tidy   clang-tidy over every source
   tsan   builds with the thread sanitizer and runs what looks at a record on several threads
 TEXT
 }
 
 case ${1:-} in
-    asan | bare | faults | forge | fuzz | kill | mutants | pictures | tidy | tsan) run=$1 ;;
+    asan | bare | faults | forge | fuzz | kill | mutants | pictures | strace | tidy | tsan) run=$1 ;;
     *) usage >&2 && exit 64 ;;
 esac
 shift

@@ -4,13 +4,13 @@
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 
-#include <cstdio>
 #include <random>
 
 #include "cli/backupcommands.h"
 #include "cli/deskplaces.h"
 #include "cli/typed.h"
 #include "store/backupfile.h"
+#include "support/kills.h"
 #include "support/longrun.h"
 #include "support/recordfolder.h"
 
@@ -84,7 +84,7 @@ TEST_F(BackupKill, LeavesTheFormerBackupWholeAndNothingInTheWay) {
         EXPECT_TRUE(store::readBackupHead(m_file).ok());
         EXPECT_TRUE(m_place.read()->check({}, m_place.ring())->isIntact());
     }
-    std::printf("%d runs, %d killed in the middle\n", rounds, killed);
+    support::expectKills(support::whileBackingUp, {killed, 0});
     EXPECT_GE(killed, rounds / 3) << "too few were killed while they wrote";
     ASSERT_EQ(backUp(0), 0) << "what a killed one left is in nobody's way";
     EXPECT_FALSE(QFile::exists(QString::fromStdString(m_part)));

@@ -13,6 +13,7 @@
 #include "cli/deskplaces.h"
 #include "practice/practice.h"
 #include "record/derivation.h"
+#include "support/kills.h"
 #include "support/longrun.h"
 
 namespace app {
@@ -49,6 +50,7 @@ class Nurse {
             ++m_diedInside;
         }
         m_desk->kill();
+        ++m_killed;
         for (const json& late : m_desk->lastAnswers()) take(late);
     }
 
@@ -88,6 +90,7 @@ class Nurse {
     int absences() const { return m_absences; }
     int written() const { return m_inDoubtWritten; }
     int lost() const { return m_inDoubtLost; }
+    int killed() const { return m_killed; }
     int diedInside() const { return m_diedInside; }
 
   private:
@@ -254,37 +257,35 @@ class Nurse {
     std::vector<desk::Command> m_inDoubt;
     desk::Command m_last;
     json m_visit;
-    int m_absences = 0, m_inDoubtWritten = 0, m_inDoubtLost = 0, m_diedInside = 0;
+    int m_absences = 0, m_inDoubtWritten = 0, m_inDoubtLost = 0, m_killed = 0, m_diedInside = 0;
 };
 
-/// Gives how many died inside a write.
-int killAndHold(const DeskPlace& place, int rounds, int more = 0) {
+support::Kills killAndHold(const DeskPlace& place, int rounds, int more = 0) {
     const auto seed = static_cast<unsigned>(support::longRunNumber("NINEBARK_SEED", 11) + more);
     Nurse nurse(place, seed);
     for (int i = 0; i < rounds && !testing::Test::HasFailure(); ++i) nurse.liveAndDie();
     if (!testing::Test::HasFailure()) nurse.startForGood();
     if (!testing::Test::HasFailure()) nurse.finish();
     nurse.expectAllIsThere();
-    std::printf(
-        "seed %u: %d kills, %d of them inside a write, %zu commands answered; in doubt %d written, "
-        "%d not; %d absences\n",
-        seed, rounds, nurse.diedInside(), nurse.answered(), nurse.written(), nurse.lost(),
-        nurse.absences());
+    std::printf("seed %u: %zu commands answered; in doubt %d written, %d not; %d absences\n", seed,
+                nurse.answered(), nurse.written(), nurse.lost(), nurse.absences());
     EXPECT_GE(nurse.absences(), rounds / 10) << "the pack's away was hardly met";
     EXPECT_GT(nurse.lost(), 0) << "no kill came before a command was written";
-    return nurse.diedInside();
+    return {nurse.killed(), nurse.diedInside()};
 }
 
 TEST(DeskKill, EveryAnsweredCommandIsThereOnceAndTheVisitGoesOn) {
     const support::PlainPlace place;
-    killAndHold(place, support::longRunNumber("NINEBARK_ROUNDS", 30));
+    const auto made = killAndHold(place, support::longRunNumber("NINEBARK_ROUNDS", 30));
+    support::expectKills(support::whileTeaching, made);
 }
 
 TEST_P(SealedDeskKill, AlsoWithAWriteHalfDone) {
     const support::SealedPlace place;
     const int rounds = support::longRunNumber("NINEBARK_ROUNDS", 50);
-    EXPECT_GE(killAndHold(place, rounds, GetParam()), rounds / 3)
-        << "too few kills fell into a write";
+    const auto made = killAndHold(place, rounds, GetParam());
+    support::expectKills(support::whileTeachingSealed, made);
+    EXPECT_GE(made.inside, rounds / 3) << "too few kills fell into a write";
 }
 
 INSTANTIATE_TEST_SUITE_P(Seeds, SealedDeskKill, testing::Values(0, 1));

@@ -75,6 +75,7 @@ class SealedPlace : public DeskPlace {
             ward.demonstrateAsAsked();
             ward.answerAllPrompts();
             m_signOff = ward.desk().command(ward.signOff());
+            m_paper = ward.desk().command(ward.paper(record::PaperKind::Chart));
         }
         m_opening =
             ward.desk().command(ward.opening(practice::Way::Guided, practice::On::PracticeArm));
@@ -90,6 +91,8 @@ class SealedPlace : public DeskPlace {
     base::Instant begin() const override { return m_begin; }
     desk::Command opening() const override { return m_opening; }
     const desk::Command& signOff() const { return m_signOff; }
+    /// Says that a paper was made.
+    const desk::Command& paper() const { return m_paper; }
     std::string hello() const override { return std::string(Ward::passphrase().view()) + '\n'; }
     static std::string confirming() {
         nlohmann::json line;
@@ -119,7 +122,7 @@ class SealedPlace : public DeskPlace {
 
   private:
     QTemporaryDir m_folder;
-    desk::Command m_opening, m_signOff;
+    desk::Command m_opening, m_signOff, m_paper;
     base::Instant m_begin;
     std::shared_ptr<const seal::Keyring> m_ring;
 };

@@ -5,56 +5,16 @@
 #include <fcntl.h>
 #include <gtest/gtest.h>
 #include <poll.h>
-#include <sys/mman.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include <atomic>
 #include <csignal>
 #include <functional>
 #include <nlohmann/json.hpp>
 
-#include "support/faultvfs.h"
+#include "support/diskmarks.h"
 
 namespace support {
-
-/// What a process says of its writes in memory that outlives it.
-class DiskMarks {
-  public:
-    DiskMarks() {
-        void* const shared = ::mmap(nullptr, sizeof(Shared), PROT_READ | PROT_WRITE,
-                                    MAP_SHARED | MAP_ANONYMOUS, -1, 0);
-        EXPECT_NE(shared, MAP_FAILED);
-        m_shared = new (shared) Shared;
-    }
-    DiskMarks(const DiskMarks&) = delete;
-    DiskMarks& operator=(const DiskMarks&) = delete;
-    ~DiskMarks() { ::munmap(m_shared, sizeof(Shared)); }
-
-    /// In the process: dies by its own hand at its n-th write or sync, which is half done; 0:
-    /// never.
-    void dieAt(int operation) {
-        useFaultyDisk();
-        m_shared->seen = 0;
-        m_shared->diedInside = false;
-        diskJudge() = [shared = m_shared, operation](DiskOperation, const auto& half) {
-            if (++shared->seen != operation) return SQLITE_OK;
-            half();
-            shared->diedInside = true;
-            ::kill(::getpid(), SIGKILL);
-            return SQLITE_OK;
-        };
-    }
-    int seen() const { return m_shared->seen; }
-    bool diedInside() const { return m_shared->diedInside; }
-
-  private:
-    struct Shared {
-        std::atomic<int> seen = 0;
-        std::atomic<bool> diedInside = false;
-    };
-    Shared* m_shared;
-};
 
 /// A program that reads lines and answers each with one, seen from outside.
 class LinesProcess {
@@ -107,13 +67,19 @@ class LinesProcess {
     }
     /// Lets it come to its end. Returns its exit code, or less than 0 when a signal ended it.
     int finish() {
+        const int status = end();
+        return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+    }
+    /// The same as waitpid() says it.
+    int end() {
         ::close(std::exchange(m_to, -1));
         while (hearMore()) {
         }
         int status = 0;
         EXPECT_EQ(::waitpid(std::exchange(m_child, -1), &status, 0) > 0, true);
-        return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+        return status;
     }
+    pid_t pid() const { return m_child; }
     /// What had been answered when it ended, and not yet been read.
     std::vector<nlohmann::json> lastAnswers() {
         std::vector<nlohmann::json> answers;

@@ -5,11 +5,11 @@
 #include <unistd.h>
 
 #include <csignal>
-#include <cstdio>
 #include <cstring>
 #include <random>
 
 #include "support/faultvfs.h"
+#include "support/kills.h"
 #include "support/ledgerdrafts.h"
 #include "support/longrun.h"
 #include "support/recordfolder.h"
@@ -133,7 +133,7 @@ TEST(Kill, LosesNothingThatWasAcknowledged) {
         expectNothingLost(folder, round);
         if (HasFatalFailure()) return;
     }
-    std::printf("%d writers killed, %d between begin and commit\n", killed, inTheMiddle);
+    support::expectKills(support::whileWriting, {killed, inTheMiddle});
     EXPECT_EQ(killed, rounds) << "a writer ended without being killed";
     EXPECT_GE(inTheMiddle, rounds / 4) << "too few kills fell between begin and commit";
 }
