@@ -7,6 +7,7 @@
 #include "cli/jsonline.h"
 #include "cli/packfile.h"
 #include "ledger/bytes.h"
+#include "practice/measures.h"
 
 namespace app {
 namespace {
@@ -36,6 +37,8 @@ Json openVisitJson(const desk::RecordView& view) {
     shown["step"] = inHand ? Json(inHand->step) : Json(nullptr);
     shown["phase"] = next ? Json(next->id) : Json(nullptr);
     shown["running"] = running ? Json(running->phase) : Json(nullptr);
+    const bool isOwed = inHand && practice::owesMeasure(visit->taught->pack, state, inHand->step);
+    shown["owes_measure"] = isOwed;  // it does not pass before that is written down
     shown["way_back"] = wayBackJson(*visit->taught, state);
     shown["paused"] = state.isPaused();
     return shown;

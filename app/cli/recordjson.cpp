@@ -134,12 +134,19 @@ Json stepJson(const practice::StepRecord& step, const practice::State& state) {
 }
 
 Json lapseJson(const practice::LapseRecord& lapse) {
-    return {{"entry", lapse.entry.text()},    {"lapses", lapse.lapses},
-            {"other", lapse.other},           {"touched", lapse.touched},
-            {"left_out", lapse.leftOut},      {"step", lapse.step},
-            {"at", base::isoUtc(lapse.atMs)}, {"caught", wordFor(lapse.caught)},
-            {"withdrawn", lapse.withdrawn},   {"solved", lapse.solved},
-            {"by_absence", lapse.byAbsence},  {"plan", lapse.plan}};
+    return {{"entry", lapse.entry.text()},
+            {"lapses", lapse.lapses},
+            {"other", lapse.other},
+            {"touched", lapse.touched},
+            {"left_out", lapse.leftOut},
+            {"step", lapse.step},
+            {"at", base::isoUtc(lapse.atMs)},
+            {"caught", wordFor(lapse.caught)},
+            {"withdrawn", lapse.withdrawn},
+            {"solved", lapse.solved},
+            {"by_absence", lapse.byAbsence},
+            {"found", lapse.found},
+            {"plan", lapse.plan}};
 }
 
 Json visitJson(const record::Visit& visit) {
@@ -161,8 +168,13 @@ Json visitJson(const record::Visit& visit) {
     for (const practice::Reading& one : state.readings)
         shown["readings"].push_back({{"measure", one.measure},
                                      {"moment", base::nameOf(one.moment)},
+                                     {"step", one.step.empty() ? Json(nullptr) : Json(one.step)},
                                      {"mm", one.mm ? Json(*one.mm) : Json(nullptr)},
                                      {"marks", one.marks ? Json(*one.marks) : Json(nullptr)}});
+    shown["not_measured"] = Json::array();
+    for (const practice::NotMeasured& one : state.notMeasured)
+        shown["not_measured"].push_back(
+            {{"step", one.step}, {"measure", one.measure}, {"why", one.why}});
     shown["notes"] = Json::array();
     for (const practice::Note& note : state.notes)
         shown["notes"].push_back({{"step", note.step}, {"text", note.text}});

@@ -6,6 +6,7 @@
 
 #include "base/date.h"
 #include "cli/recordjson.h"
+#include "practice/tally.h"
 
 namespace app {
 namespace {
@@ -32,17 +33,17 @@ void writeLearner(const record::Record& record, const record::Learner& learner, 
 }
 
 void writeVisit(const record::Visit& visit, std::ostream& out) {
-    const auto marked = std::count_if(
-        visit.state.steps.begin(), visit.state.steps.end(),
-        [](const practice::StepRecord& step) { return step.mark != practice::Mark::None; });
+    const practice::Tally tally = practice::tallyOf(visit.state);
     out << "visit     " << visit.id.text() << "  " << dayOf(visit.origin) << ", "
         << base::nameOf(visit.opened.way) << " on " << base::nameOf(visit.opened.on) << ", learner "
         << visit.opened.learner.text() << "\n  ";
     if (visit.taught)
-        out << marked << " of " << visit.state.steps.size() << " steps recorded, "
-            << visit.state.lapses.size() << " lapses";
+        out << tally.recorded << " of " << tally.steps << " steps recorded, " << tally.lapses
+            << " lapses";
     else
         out << "its teaching pack is not at hand";
+    if (tally.found > 0) out << ", " << tally.found << " found on the patient";
+    if (tally.absences > 0) out << ", left " << tally.absences << " times";
     out << (visit.isOpen() ? ", open" : visit.stopped ? ", stopped" : ", closed") << '\n';
     if (visit.change && visit.change->said.due)
         out << "  dressing changed, next due " << *visit.change->said.due << '\n';

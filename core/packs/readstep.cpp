@@ -102,6 +102,7 @@ void readLapse(Fields& fields, Lapse& lapse) {
     fields.text("label", lapse.label);
     fields.list("breaks", lapse.breaks);
     fields.list("sets", lapse.sets);
+    fields.list("found_at", lapse.foundAt);
     fields.choice("severity", lapse.severity);
     fields.choice("action", lapse.action);
     fields.text("say", lapse.say);

@@ -149,6 +149,19 @@ void checkRest(Marker& marker, const Pack& pack, const IdSet& sources, const IdS
                     "Write months so that months_to is not below months_from.");
 }
 
+/// What is found at a step is listed there: else nobody could say it.
+void checkFindings(Marker& marker, const Pack& pack) {
+    for (std::size_t i = 0; i < pack.lapses.size(); ++i)
+        for (std::size_t k = 0; k < pack.lapses[i].foundAt.size(); ++k) {
+            const Step* step = findStep(pack, pack.lapses[i].foundAt[k]).step;
+            if (step && std::ranges::count(step->lapses, pack.lapses[i].id) > 0) continue;
+            marker.mark(pointerTo(pointerTo("/lapses", i) + "/found_at", k),
+                        "There is no step " + inQuotes(pack.lapses[i].foundAt[k]) +
+                            " that lists this lapse.",
+                        "Name a step that has it among its lapses, or take it out here.");
+        }
+}
+
 void checkPrompts(Marker& marker, const Pack& pack, const IdSet& sources) {
     IdSet prompts(marker, "prompt");
     IdSet competencies(marker, "competency");
@@ -236,6 +249,7 @@ void checkReferences(const Pack& pack, const Node& root, Faults& faults) {
     checkLanguages(marker, pack);
     checkSteps(marker, pack, sources, supplies, lapses);
     checkRest(marker, pack, sources, drills, lapses);
+    checkFindings(marker, pack);
     checkPrompts(marker, pack, sources);
 }
 

@@ -128,6 +128,9 @@ struct Lapse {
     std::string id;
     Text label;
     std::vector<std::string> breaks, sets;
+    /// Steps at which it is what the patient came with, before the learner did anything: it is
+    /// found there, and no lapse of the learner.
+    std::vector<std::string> foundAt;  ///< "found_at"
     Severity severity = Severity::Critical;
     Action action = Action::Recover;
     Text say;

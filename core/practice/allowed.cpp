@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "practice/lapses.h"
+#include "practice/measures.h"
 #include "practice/practice.h"
 
 namespace practice {
@@ -53,11 +54,11 @@ class Gate {
         if (runningPhase(m_state)) return Error{Code::PhaseRuns};
         if (recordInHand(m_state)->step == said.step && phaseToDo(m_taught.pack, m_state))
             return Error{Code::PhaseMissing, {said.step}};
-        return Done{};
+        return withMeasure(said.step);
     }
     Outcome may(const OverlookStep& said) const {
         if (auto refused = refuseStep(said.step)) return *refused;
-        return Done{};
+        return withMeasure(said.step);
     }
 
     Outcome may(const SkipStep& said) const {
@@ -141,6 +142,15 @@ class Gate {
         if (!said.mm && !said.marks) return Error{Code::MeasureEmpty};
         // No outside length and no girth of an arm comes near a metre.
         if (odd(said.mm, 999) || odd(said.marks, 99)) return Error{Code::MeasureOdd};
+        if (said.step && !packs::findStep(m_taught.pack, *said.step).step)
+            return Error{Code::StepUnknown, {*said.step}};
+        return Done{};
+    }
+    Outcome may(const MissMeasure& said) const {
+        if (m_opened.on != On::Patient) return Error{Code::NotOnPatient};
+        if (!owesMeasure(m_taught.pack, m_state, said.step))
+            return Error{Code::MeasureUnknown, {said.step}};
+        if (said.why.empty()) return Error{Code::BadField, {"/why", "is empty"}};
         return Done{};
     }
     Outcome may(const RecordChange& said) const {
@@ -179,6 +189,11 @@ class Gate {
         if (!m_state.takenOver && !procedure::fits(m_taught.model.operators.at(*op), m_state.holds))
             return Error{Code::StepDoesNotFit, {id}};
         return std::nullopt;
+    }
+
+    Outcome withMeasure(const std::string& step) const {
+        if (owesMeasure(m_taught.pack, m_state, step)) return Error{Code::MeasureMissing, {step}};
+        return Done{};
     }
 
     Outcome onlyInHand(const std::string& id) const {

@@ -24,14 +24,28 @@ struct WriteNote {
 /// A measure of the pack, as found or as left. Whole millimetres; marks are one way to measure.
 struct TakeMeasure {
     static constexpr const char* type = "measured";
+    static constexpr int version = 2;  ///< 1 named no step
     std::string measure;
     Moment moment = Moment::Found;
     std::optional<int> mm;
     std::optional<int> marks;
+    std::optional<std::string> step;  ///< whose point it is; none: whatever was in hand
     bool operator==(const TakeMeasure&) const = default;
     template <class V>
     void fields(V& v) {
         v("measure", measure), v("moment", moment), v("mm", mm), v("marks", marks);
+        v("step", step);
+    }
+};
+
+/// The measure of a step could not be taken on the patient, and why.
+struct MissMeasure {
+    static constexpr const char* type = "measure-not-taken";
+    std::string step, why;
+    bool operator==(const MissMeasure&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("step", step), v("why", why);
     }
 };
 

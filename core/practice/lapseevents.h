@@ -16,16 +16,19 @@ namespace practice {
 struct OtherLapse {
     std::string what;
     std::vector<std::string> touched;  ///< clean conditions that no longer hold
+    /// It was there before the learner did anything: a wet dressing, a sore arm.
+    bool found = false;
     bool operator==(const OtherLapse&) const = default;
     template <class V>
     void fields(V& v) {
-        v("what", what), v("touched", touched);
+        v("what", what), v("touched", touched), v("found", found);
     }
 };
 
 struct SeeLapse {
     static constexpr const char* type = "lapse-seen";
-    std::vector<std::string> lapses;  ///< several seen at one moment are one
+    static constexpr int version = 2;  ///< 1 did not tell what was found from what was done
+    std::vector<std::string> lapses;   ///< several seen at one moment are one
     std::optional<OtherLapse> other;
     std::optional<std::string> happened;  ///< noticed late: it happened after this step
     bool alone = false;                   ///< no helper is there for the way back

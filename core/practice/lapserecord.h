@@ -27,13 +27,17 @@ struct LapseRecord {
     base::StaffId seenBy;
     packs::Action action = packs::Action::Recover;
     Caught caught = Caught::No;
-    bool withdrawn = false;         ///< kept, struck through
-    bool solved = false;            ///< the way back was done to its end (or none was needed)
-    bool byAbsence = false;         ///< the pack's `away`: nobody did it
-    bool alone = false;             ///< no helper was at hand for the way back
+    bool withdrawn = false;  ///< kept, struck through
+    bool solved = false;     ///< the way back was done to its end (or none was needed)
+    bool byAbsence = false;  ///< the pack's `away`: nobody did it
+    bool found = false;      ///< on the patient, before the learner did anything: nobody did it
+    bool alone = false;      ///< no helper was at hand for the way back
     std::vector<std::string> plan;  ///< ids of the operators of the way back, as first planned
     /// Something that the pack does not list is among it.
     bool isBesides() const { return !other.empty() || !touched.empty(); }
+    /// It counts as a lapse of the learner: what was found, and what was left because the machine
+    /// stopped or slept, does not.
+    bool isLearners() const { return !withdrawn && !byAbsence && !found; }
     bool operator==(const LapseRecord&) const = default;
 };
 

@@ -4,6 +4,9 @@
 
 #include <algorithm>
 
+#include "practice/found.h"
+#include "practice/measures.h"
+
 namespace practice {
 namespace {
 
@@ -81,9 +84,11 @@ void planBack(const procedure::Model& model, State& state, Company company, std:
     keepStepsDone(state);
     WayBack back{.lapse = lapse, .outcome = answer.outcome};
     const bool isFirst = record.plan.empty();
+    const bool isOwed = std::ranges::any_of(
+        state.lapses, [](const LapseRecord& one) { return one.isLearners() && !one.solved; });
     for (const int op : answer.plan.operators) {
         back.operators.push_back(op);
-        back.steps.push_back({.op = op, .step = model.operators.at(op).id});
+        back.steps.push_back({.op = op, .step = model.operators.at(op).id, .afterLapse = isOwed});
         if (isFirst) record.plan.push_back(model.operators.at(op).id);
     }
     const bool found = answer.outcome == procedure::PlanOutcome::Found;
@@ -102,6 +107,7 @@ void strike(const procedure::Model& model, State& state, LapseRecord record, Con
     if (StepRecord* hand = recordInHand(state)) voidPhases(*hand);
     if (StepRecord* told = recordHit(state, hit)) told->lapses.push_back(index);
     record.alone = company == Company::Alone;
+    if (!record.found) forgetMeasures(state);
     state.lapses.push_back(std::move(record));
     state.holds = holds;
     state.trail.push_back({.atMs = state.lapses.back().atMs,
@@ -150,6 +156,7 @@ void takeLapse(const procedure::Taught& taught, State& state, const Event& event
     LapseRecord record = recordOf(state, event);
     record.lapses = said.lapses;
     if (said.other) record.other = said.other->what, record.touched = said.other->touched;
+    record.found = wasFound(taught, state, said);
     record.action = lapse.action;
     Conditions holds = procedure::afterLapse(lapse, state.holds);
     int hit = -1;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "practice/measures.h"
 #include "practice/practice.h"
 
 namespace practice {
@@ -59,6 +60,7 @@ std::vector<int> restOfPart(const procedure::Taught& taught, const State& state)
         const procedure::Operator& candidate = taught.model.operators.at(op);
         const packs::Step* step = packs::findStep(taught.pack, candidate.id).step;
         if (!step || step->critical || !step->phases.empty()) break;
+        if (owesMeasure(taught.pack, state, step->id)) break;
         if (!procedure::fits(candidate, holds)) break;
         holds = procedure::apply(candidate, holds);
         rest.push_back(op);

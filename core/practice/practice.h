@@ -17,7 +17,7 @@ namespace practice {
 using Said = std::variant<OpenVisit, BeginPhase, EndPhase, Pause, Resume, GiveCue, HandsOn, SeeStep,
                           SeeRest, MissStep, OverlookStep, SkipStep, SeeLapse, CatchAlone,
                           ShowWayBack, WithdrawLapse, TakeBack, TakeOver, HandOver, WriteNote,
-                          TakeMeasure, RecordChange, StopVisit, CloseVisit, ComeBack>;
+                          TakeMeasure, MissMeasure, RecordChange, StopVisit, CloseVisit, ComeBack>;
 
 /// One event with its envelope's facts.
 struct Event {
@@ -46,7 +46,8 @@ Said completed(const State& state, Said said, const base::Instant& now);
 
 /// The later steps of the competency in hand that may be marked now while the rest still run.
 std::vector<int> markableNow(const procedure::Taught& taught, const State& state);
-/// The steps that "rest of this part seen clean" would mark: neither critical nor timed.
+/// The steps that "rest of this part seen clean" would mark: neither critical nor timed, and none
+/// that owes a measure.
 std::vector<int> restOfPart(const procedure::Taught& taught, const State& state);
 /// The lapses to offer now: those listed at the operator in hand, then at the last one done.
 std::vector<int> lapsesToOffer(const procedure::Taught& taught, const State& state);

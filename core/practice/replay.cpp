@@ -5,6 +5,7 @@
 #include <set>
 
 #include "practice/lapses.h"
+#include "practice/measures.h"
 #include "practice/practice.h"
 
 namespace practice {
@@ -26,7 +27,8 @@ class Folder {
     }
 
   private:
-    void on(const OpenVisit&) {
+    void on(const OpenVisit& said) {
+        m_state.isOnPatient = said.on == On::Patient;
         m_state.holds = m_taught.model.start;
         for (int op = 0; op < m_taught.model.stepCount; ++op) {
             m_state.remaining.push_back(op);
@@ -139,13 +141,10 @@ class Folder {
                                  .by = m_event->by});
     }
     void on(const TakeMeasure& said) {
-        m_state.readings.push_back({.measure = said.measure,
-                                    .moment = said.moment,
-                                    .mm = said.mm,
-                                    .marks = said.marks,
-                                    .atMs = m_event->wallMs,
-                                    .by = m_event->by});
-        mark();
+        takeMeasure(m_taught.pack, m_state, *m_event, said), mark();
+    }
+    void on(const MissMeasure& said) {
+        missMeasure(m_taught.pack, m_state, *m_event, said), mark();
     }
     void on(const RecordChange&) {}
     void on(const StopVisit&) { end(Ending::Stopped); }

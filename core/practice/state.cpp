@@ -21,7 +21,9 @@ bool wasShort(const StepRecord& record) {
 bool hasUncaughtLapse(const StepRecord& record, const State& state) {
     return std::any_of(record.lapses.begin(), record.lapses.end(), [&](std::size_t index) {
         const LapseRecord& lapse = state.lapses.at(index);
-        return !lapse.withdrawn && !lapse.byAbsence && lapse.caught != Caught::Alone;
+        // To have been shown what was to be found is help, whoever brought it about.
+        if (lapse.found) return !lapse.withdrawn && lapse.caught == Caught::Shown;
+        return lapse.isLearners() && lapse.caught != Caught::Alone;
     });
 }
 

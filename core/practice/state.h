@@ -42,9 +42,20 @@ struct Reading {
     std::string measure;
     Moment moment = Moment::Found;
     std::optional<int> mm, marks;
+    std::string step;  ///< whose point it was; empty: taken beside the steps
     std::int64_t atMs = 0;
     base::StaffId by;
     bool operator==(const Reading&) const = default;
+};
+
+/// A measure that could not be taken at a step, and why.
+struct NotMeasured {
+    std::string step, measure;
+    Moment moment = Moment::Found;
+    std::string why;
+    std::int64_t atMs = 0;
+    base::StaffId by;
+    bool operator==(const NotMeasured&) const = default;
 };
 
 struct Note {
@@ -66,10 +77,12 @@ struct State {
     std::optional<WayBack> wayBack;
     std::vector<Change> trail;
     std::vector<Reading> readings;
+    std::vector<NotMeasured> notMeasured;
     std::vector<Note> notes;
     std::vector<base::StaffId> teachers;  ///< in the order they taught; the last one teaches now
     std::optional<std::int64_t> pausedWallMs, pausedBootMs;  ///< set while paused
     std::string pausedBootId;
+    bool isOnPatient = false;
     bool takenOver = false;
     /// Taken over where no way back is known: what follows goes by the teacher's judgement.
     bool planLost = false;

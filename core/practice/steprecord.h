@@ -40,6 +40,9 @@ enum class Help {
     ByTeacher,  ///< the teacher did it: shown, or taken over
 };
 
+/// Whether the measure that is the point of a step is known.
+enum class Measured { No, Taken, CouldNot };
+
 /// What was recorded for one step, or for one operator of a way back.
 struct StepRecord {
     int op = 0;  ///< index into the model's operators
@@ -50,6 +53,9 @@ struct StepRecord {
     /// Marked by the teacher's judgement after a take-over: the plan did not cover it.
     bool byJudgement = false;
     bool byTeacher = false;  ///< done after the teacher took over, or shown by the teacher
+    /// Of a way back that a lapse of the learner made necessary.
+    bool afterLapse = false;
+    Measured measured = Measured::No;  ///< of a step that has a measure, since it is to be done
     std::vector<PhaseRun> phases;
     std::vector<std::size_t> lapses;  ///< indices into State::lapses, withdrawn ones too
     std::optional<base::StaffId> seenBy;

@@ -22,10 +22,12 @@ bool wentUnprompted(const practice::State& state, int step) {
     return help == Help::Unprompted || help == Help::DoesNotApply;
 }
 
-/// Cues and hands-on help on the way back belong to the step it was for: none went unprompted.
+/// Cues and hands-on help on the way back belong to the step it was for: none went unprompted. The
+/// way back from what was found, or from a machine that stopped, is not the learner's to know.
 bool wayBackWasHelped(const practice::State& state) {
-    return std::any_of(state.waysBack.begin(), state.waysBack.end(),
-                       [&](const auto& step) { return step.cues > 0 || step.handsOn; });
+    return std::any_of(state.waysBack.begin(), state.waysBack.end(), [&](const auto& step) {
+        return step.afterLapse && (step.cues > 0 || step.handsOn);
+    });
 }
 
 const record::AskBack* newestRound(const record::Learner& learner, const std::string& digest,
@@ -77,10 +79,18 @@ std::vector<int> notUnprompted(const record::Visit& visit, const std::vector<int
         // Named by the step each way back was for.
         for (const practice::LapseRecord& lapse : visit.state.lapses)
             for (const int step : steps)
-                if (visit.state.steps.at(static_cast<std::size_t>(step)).step == lapse.step)
+                if (lapse.isLearners() &&
+                    visit.state.steps.at(static_cast<std::size_t>(step)).step == lapse.step)
                     missing.push_back(step);
     }
     return missing;
+}
+
+int applying(const record::Visit& visit, const std::vector<int>& steps) {
+    return static_cast<int>(std::count_if(steps.begin(), steps.end(), [&](int step) {
+        const auto& record = visit.state.steps.at(static_cast<std::size_t>(step));
+        return record.mark != practice::Mark::DoesNotApply;
+    }));
 }
 
 int unpromptedRow(const std::vector<const record::Visit*>& visits, const std::vector<int>& steps) {

@@ -19,6 +19,8 @@ std::vector<const record::Visit*> demonstrations(const record::Record& record,
 std::vector<int> criticalSteps(const packs::Pack& pack, const std::string& competency = {});
 /// Those of `steps` that did not go unprompted in this visit; what does not apply counts as gone.
 std::vector<int> notUnprompted(const record::Visit& visit, const std::vector<int>& steps);
+/// How many of `steps` apply in this visit: one that does not is counted nowhere.
+int applying(const record::Visit& visit, const std::vector<int>& steps);
 /// How many of the newest demonstrations in a row had all of `steps` unprompted.
 int unpromptedRow(const std::vector<const record::Visit*>& visits, const std::vector<int>& steps);
 /// The prompts (of one competency, if named) whose essential points were not all heard in the

@@ -212,9 +212,10 @@ Evidence evidenceOf(const Case& c) {
     int unprompted = 0;
     const std::vector<int> steps = criticalSteps(c.taught.pack);
     for (const record::Visit* visit : c.shown) {
-        const auto missing = notUnprompted(*visit, steps);
-        seen += static_cast<int>(steps.size());
-        unprompted += static_cast<int>(steps.size() - std::min(steps.size(), missing.size()));
+        const int all = applying(*visit, steps);
+        const auto missing = static_cast<int>(notUnprompted(*visit, steps).size());
+        seen += all;
+        unprompted += all - std::min(all, missing);
     }
     return wilson(unprompted, seen);
 }

@@ -49,6 +49,13 @@ base::Result<nlohmann::json> withoutGround(nlohmann::json data) {
     return data;
 }
 
+/// Before version 2 nothing told what was found on the patient from what the learner did.
+base::Result<nlohmann::json> withoutFound(nlohmann::json data) {
+    if (const auto other = data.find("other"); other != data.end() && other->is_object())
+        (*other)["found"] = false;
+    return data;
+}
+
 /// A later version only says more.
 base::Result<nlohmann::json> unchanged(nlohmann::json data) { return data; }
 
@@ -58,6 +65,8 @@ ledger::Shapes makeShapes() {
     made.add(ChangeAccess::type, 1, withoutRecovery);
     made.add(ChangeAccess::type, 2, withoutBoxes);
     made.add(practice::StopVisit::type, 1, withoutUnaskedNo);
+    made.add(practice::SeeLapse::type, 1, withoutFound);
+    made.add(practice::TakeMeasure::type, 1, unchanged);
     made.add(IssuePaper::type, 1, unchanged);
     made.add(IssuePaper::type, 2, unchanged);
     made.add(IssuePaper::type, 3, unchanged);

@@ -5,6 +5,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "practice/measures.h"
 #include "procedure/taught.h"
 #include "support/paths.h"
 
@@ -125,6 +126,8 @@ int Ward::doStepInHand() {
         if (testing::Test::HasFailure()) return presses;
     }
     m_clock.advanceMs(5000);
+    if (practice::owesMeasure(m_taught->pack, visit().state, step))
+        must(practice::MissMeasure{.step = step, .why = "The tape was not at hand."});
     must(practice::SeeStep{{.step = step}});
     return presses + 1;
 }

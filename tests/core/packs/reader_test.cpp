@@ -72,6 +72,14 @@ TEST(PackReader, AStepAsksForAMeasureOfThePack) {
     EXPECT_TRUE(hasFault(everykey::with(place, "girth"), place, "no measure \"girth\""));
 }
 
+TEST(PackReader, ALapseIsFoundAtAStepThatListsIt) {
+    const char* place = "/lapses/0/found_at/0";
+    EXPECT_EQ(packs::read(everykey::bytes()).pack->lapses[0].foundAt,
+              std::vector<std::string>{"lay"});
+    for (const char* step : {"tell", "nowhere"})
+        EXPECT_TRUE(hasFault(everykey::with(place, step), place, "lists this lapse")) << step;
+}
+
 TEST(PackReader, RefusesWhatIsNoPackOfFormatOne) {
     EXPECT_EQ(packs::read("{}").outcome, ReadOutcome::Refused);
     EXPECT_EQ(packs::read("[]").outcome, ReadOutcome::Refused);

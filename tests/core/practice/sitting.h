@@ -8,6 +8,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "practice/measures.h"
 #include "practice/practice.h"
 #include "procedure/taught.h"
 #include "support/paths.h"
@@ -70,9 +71,21 @@ class Sitting {
             if (testing::Test::HasFailure()) return;
         }
     }
+    /// On the patient a step that has a measure passes with its figure.
+    void measure() {
+        const packs::Step& step = *packs::findStep(taught.pack, hand()).step;
+        if (!practice::owesMeasure(taught.pack, state, step.id)) return;
+        must(practice::TakeMeasure{.measure = step.measure->id,
+                                   .moment = step.measure->when == packs::Taken::Left
+                                                 ? practice::Moment::Left
+                                                 : practice::Moment::Found,
+                                   .mm = 40,
+                                   .step = step.id});
+    }
     void doStep() {
         doPhases();
         pass(5000);
+        measure();
         must(practice::SeeStep{{.step = hand()}});
     }
     void goTo(const std::string& step) {

@@ -245,6 +245,34 @@ TEST_F(Assess, EvidenceCountsCriticalSteps) {
     EXPECT_NEAR(evidence.low, 6 / (6 + 1.959963984540054 * 1.959963984540054), 1e-12);
 }
 
+TEST_F(Assess, WhatDoesNotApplyIsInNeitherNumberOfTheEvidence) {
+    step(last(), "soap-wash").mark = practice::Mark::DoesNotApply;
+    EXPECT_EQ(result().evidence.unprompted, 5);
+    EXPECT_EQ(result().evidence.observed, 5);
+    EXPECT_EQ(unmet(), Rules{});
+}
+
+TEST_F(Assess, WhatWasFoundAndAMachineThatStoppedAreNobodysLapse) {
+    practice::StepRecord& soap = step(last(), "soap-wash");
+    soap.lapses = {0};
+    practice::LapseRecord& lapse = last().state.lapses.emplace_back();
+    lapse.step = "soap-wash";
+    // Told what to wash again: the learner can't know what the computer asks for.
+    last().state.waysBack.push_back({.step = "soap-wash", .cues = 1});
+    for (bool practice::LapseRecord::*why :
+         {&practice::LapseRecord::found, &practice::LapseRecord::byAbsence}) {
+        lapse.*why = true;
+        EXPECT_EQ(unmet(), Rules{});
+        EXPECT_EQ(result().evidence.unprompted, 6);
+        lapse.*why = false;
+        EXPECT_EQ(unmet(), (Rules{Rule::UnpromptedRow, Rule::CriticalSteps}));
+    }
+    lapse.caught = practice::Caught::Alone;
+    EXPECT_EQ(unmet(), Rules{});
+    last().state.waysBack.back().afterLapse = true;
+    EXPECT_EQ(find(Rule::CriticalSteps).args, Args{"soap-wash"}) << "helped out of a lapse";
+}
+
 TEST_F(Assess, WhatIsRecordedAfterTheSignatureIsNew) {
     record::SignOff said{.learner = learner, .competencies = {"wash-hands"}};
     said.pack.digest = taught.digest;
