@@ -436,6 +436,18 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The code has %1 letters, and %2 are needed. Nothing was changed. Compare it with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 of the code holds a sign that no code has. Nothing was changed. Compare this line with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 of the code is not as it was printed. Nothing was changed. Compare this line with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This signature can&apos;t be kept: it is too large, or it was not drawn here. Nothing was signed. Clear it and draw it again, or type the name.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -588,15 +600,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 letters and figures were typed, and %2 are printed. Nothing was changed. Compare them with the paper, line by line.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>In the line numbered %1 stands a sign that is never printed there. Nothing was changed. Compare that line with the paper, letter by letter.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The line numbered %1 was not typed as it is printed. Nothing was changed. Compare that line with the paper, letter by letter.</source>
+        <source>This step is there for its measure, and there is none yet. The step is not passed. Write the figure down, or why it could not be measured.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -719,6 +723,18 @@
     </message>
     <message>
         <source>read aloud to the learner</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LabelWords</name>
+    <message>
+        <source>%1, born %2, number %3: the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), for %3, born %4, number %5</source>
+        <comment>who is taught, for whom</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1033,7 +1049,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1 marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no baseline to compare with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as at insertion (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 than at insertion (%3)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1045,11 +1073,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>. At the limit of %1: do not use the line until told; call today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>as found</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2; %3. Read by %4.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1107,6 +1143,10 @@ Said differently before: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No change on the patient is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1116,6 +1156,10 @@ Said differently before: %1</source>
     </message>
     <message>
         <source>Dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kit</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1140,6 +1184,10 @@ Said differently before: %1</source>
     </message>
     <message>
         <source>Nothing has been signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed off: %1. Signed on the ground of %2 entries.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1251,6 +1299,10 @@ Reason for being late: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the teacher took over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the pack is not at hand: no steps shown</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1286,6 +1338,10 @@ Reason for being late: %2</source>
     </message>
     <message>
         <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, void</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1931,6 +1987,10 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Counted: steps done unprompted and without a lapse; every other step is named. A dash means that nothing was recorded; it never means well done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, %2 (%3)</source>
         <comment>who, day, offset</comment>
         <translation type="unfinished"></translation>
@@ -1995,6 +2055,11 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1
+Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2094,6 +2159,10 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Start the program, choose “Open with the recovery sheet”, and type the four lines. Capital and small letters are the same, dashes may be left out. A slip is named by its line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How it is kept</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2103,6 +2172,10 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>Never beside the computer, never photographed, never in an e-mail.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the envelope was opened, have a new sheet made.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2157,6 +2230,14 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>Watch a return demonstration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. At the limit of %1: call today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the visit was left for a while, or the machine slept</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2312,7 +2393,15 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Not signed off yet: until it is, a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Simulated clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no letter O, I, L or U in them: what is round is a zero, what is upright a one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2334,6 +2423,14 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>Last in a row with every critical step unprompted: %1; no number is asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was signed off, but not everything that is asked for holds now: until it does, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2368,6 +2465,10 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1, before the next change that is planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Dressing due</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2379,8 +2480,18 @@ To call: %1</source>
         </translation>
     </message>
     <message>
+        <source>%1, at least %2</source>
+        <comment>how long, and the least</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at least %1</source>
         <comment>so many seconds</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, at most %2</source>
+        <comment>how long, and the most</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2394,6 +2505,11 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1, until: %2</source>
+        <comment>how long, and what is to be seen</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the emergency number, at once</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2403,297 +2519,6 @@ To call: %1</source>
     </message>
     <message>
         <source>the team, the same day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1. The next change is planned for later: ask the care team</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, never less than %2</source>
-        <comment>how long, and the least</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, never more than %2</source>
-        <comment>how long, and the most</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1. Keep on until: %2</source>
-        <comment>how long, and what is to be seen</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>You are not signed off yet. Until you are, a trained person does the change.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>You were signed off, but not everything that is asked for holds now. Until it does, a trained person does the change.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n marks</source>
-        <translation>
-            <numerusform>%n mark</numerusform>
-            <numerusform>%n marks</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>. At the limit of %1: do not use the line until told; call the same day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>. At the limit of %1: call the same day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>as at insertion</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 %2 than at insertion</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>a comparison, and with what</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2; %3.</source>
-        <comment>as found or as left, the figures, the change</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 Read by %2.</source>
-        <comment>what was read, and by whom</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: not recorded.</source>
-        <comment>as found or as left</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, then </source>
-        <comment>between teachers</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <comment>when it is due, and from what it is reckoned</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reckoned from the change of %1, told with the line</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reckoned from the change of %1 by %2, in none of these visits</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, in visit %2</source>
-        <comment>by whom, and in which visit</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 %2, %3</source>
-        <comment>as found or as left, the figures, the change</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 not recorded</source>
-        <comment>as found or as left</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>a measure, and what was read</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, changed by %2</source>
-        <comment>a dressing</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Site: %1</source>
-        <comment>what it looked like</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>How it was borne: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>. </source>
-        <comment>between sentences</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What was found and done in other visits</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No change on the patient is recorded with this learner.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, from step %2 on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 min</source>
-        <comment>minutes, short</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 %2 s</source>
-        <comment>minutes, and seconds besides</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 went on with it at %2, by their own word</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Handed over at %1 to %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>from %1 on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>paused %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>paused %1 (%2)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>paused %1 (%2 in all)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the program was not running %1 (%2)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the program had ended; on again at %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the visit was left, or the machine slept, %1 (%2)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the visit was left, or the machine slept, until %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Taught by %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 took the steps over at %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>what happened, and why</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Counted: steps done unprompted and without a lapse; every other step is named. What did not apply is left out. A dash: nothing was recorded, which never means well done.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Dressing changed %1, told with the line; next due %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Dressing changed %1 by %2, not in a visit of this learner; next due %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>How it went, by %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>what, at what time</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Signed off: %1. The ledger had %2 entries then.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, did not count; begun again:</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, did not count</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>broken off after %1; begun again:</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>broken off after %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>broken off; begun again:</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>broken off</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n steps did not apply: %1</source>
-        <translation>
-            <numerusform>%n step did not apply: %1</numerusform>
-            <numerusform>%n steps did not apply: %1</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Visits not drawn, since no lapse cut them and no time was short: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: cut by a lapse. Hatched: won back. Brackets: timed phases; a filled triangle marks one that was stopped short or broken off. Letters: lapses, below.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Made</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <comment>when, offset</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Opens the record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Start the program, choose “Open with the recovery sheet”, and compare the name of the record there with the one above. Then type the four lines. Capital and small letters are the same, dashes may be left out. Where a line is mistyped, the program says which.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is no letter O, I, L or U in the four lines: what is round is a zero, what is upright a one.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>When the envelope was opened, have a new sheet made, and destroy this one.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2780,6 +2605,45 @@ To call: %1</source>
     </message>
     <message>
         <source>done, not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WhyNothing</name>
+    <message>
+        <source>No step is in hand now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You have taken over: help is no longer counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A step of the way back can&apos;t be left out: take over, or stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This step applies always.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a return demonstration the learner sees nothing that can be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step is done yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way back in this pack needs a helper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You have taken over: noticing is no longer looked at.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pack measures nothing.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3872,6 +3736,18 @@ To call: %1</source>
         <source>This computer can&apos;t read it aloud. The words stay in view.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Back to the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc, F11</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The keys of the visit rest meanwhile.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LearnersPage</name>
@@ -4203,11 +4079,6 @@ To call: %1</source>
     </message>
     <message>
         <source>It is kept nowhere. Whoever forgets theirs is let in again by an educator; where there is no other, by the recovery sheet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This is the record %1.</source>
-        <comment>its name</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5012,6 +4883,34 @@ To call: %1</source>
         <source>What you don&apos;t answer here is recorded as not said, never as no. A second press takes an answer back.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Found on the patient: it was there before, and is no lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it down, go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or: why it could not be measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the figure, or why it could not be measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either the figure, or why there is none: not both.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::ReasonPage</name>
@@ -5084,10 +4983,6 @@ To call: %1</source>
     </message>
     <message>
         <source>This is not the third line. Compare it with the sheet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Opens the record %1. Made %2.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5201,10 +5096,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Seen going wrong</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Something else…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5283,6 +5174,15 @@ To call: %1</source>
         <source>You did not see it; the visit goes on as if it was done.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Seen going wrong, or found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <comment>on the patient, nobody&apos;s lapse</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::SeenLapses</name>
@@ -5296,6 +5196,10 @@ To call: %1</source>
     </message>
     <message>
         <source>Withdraw: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6156,14 +6060,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 min left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 min over</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no steps left</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6171,20 +6067,44 @@ To call: %1</source>
         <source>Locked: names and notes are hidden</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>at least %n seconds left</source>
-        <translation>
-            <numerusform>at least %n second left</numerusform>
-            <numerusform>at least %n seconds left</numerusform>
-        </translation>
-    </message>
     <message>
-        <source>at least %1 min left</source>
+        <source>Allergies: not asked</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>, at least %1 needed</source>
-        <comment>minutes</comment>
+        <source>No allergy known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>steps: at least %n seconds</source>
+        <translation>
+            <numerusform>steps: at least %n second</numerusform>
+            <numerusform>steps: at least %n seconds</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>steps: at least %1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time: %1 min left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time: %1 min over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>the time there is, and what the steps need</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6438,6 +6358,46 @@ To call: %1</source>
         <source>The computer slept. The last mark is of %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>No lapse has this digit now. %1 shows the lapses with their digits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This key does nothing in a visit. %1 shows every key.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing else can be said now: take over, or stop the visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a colleague&apos;s visit: its keys wait until somebody goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit was left: first %1 goes on with it, or %2 stops it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question is open on the right: answer it, or leave it with Esc.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is read aloud while something is asked here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press the key, or choose with Tab and Enter. Esc leaves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From now on no helper is at hand: each way back does without.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From now on a helper is at hand for the way back.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::WaitStrip</name>
@@ -6512,6 +6472,14 @@ To call: %1</source>
     </message>
     <message>
         <source>The lapse is withdrawn. What was done since has to be made good before the visit goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found on the patient, no lapse: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only you see this. Wait whether the learner finds it and says what follows.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

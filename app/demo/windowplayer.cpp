@@ -13,7 +13,7 @@
 #include <cstdio>
 
 #include "packs/baseline.h"
-#include "practice/practice.h"
+#include "practice/measures.h"
 
 namespace app {
 
@@ -121,7 +121,10 @@ bool WindowPlayer::playStep(const procedure::Taught& taught) {
     const std::string step = practice::recordInHand(m_desk.view().visit()->state)->step;
     while (practice::phaseToDo(taught.pack, m_desk.view().visit()->state))
         if (!playPhase(taught)) return false;
-    m_clock.advanceMs(packs::findStep(taught.pack, step).step->handsOnSeconds * 1000);
+    const packs::Step& done = *packs::findStep(taught.pack, step).step;
+    m_clock.advanceMs(done.handsOnSeconds * 1000);
+    if (practice::owesMeasure(taught.pack, m_desk.view().visit()->state, step))
+        return writeMeasure(taught.pack, done);
     return visitKey(Qt::Key_Space);
 }
 
@@ -142,25 +145,17 @@ bool WindowPlayer::playLapse() {
     return true;
 }
 
-bool WindowPlayer::writeMeasures(const packs::Pack& pack) {
+bool WindowPlayer::writeMeasure(const packs::Pack& pack, const packs::Step& step) {
     const record::AddLine line = m_desk.view().record->lines.back().said;
-    for (const packs::Measure& one : pack.measures)
-        for (const char* moment : {"found", "left"}) {
-            const int mm = packs::baselineOf(one) == packs::Baseline::ArmGirth
-                               ? line.girthMm.value_or(280)
-                               : line.outsideMm.value_or(0);
-            if (!visitKey(Qt::Key_M, Wrote::Nothing) ||
-                !press(QStringLiteral("measureWhich.") + QString::fromStdString(one.id)) ||
-                !press(QStringLiteral("measureWhen.") + QString::fromLatin1(moment)) ||
-                !type(QStringLiteral("measureMm"), QString::number(mm)) ||
-                !give(QStringLiteral("measureMm")))
-                return false;
-        }
-    return true;
+    const packs::Measure* measure = packs::find(pack.measures, step.measure->id);
+    const bool isGirth = measure && packs::baselineOf(*measure) == packs::Baseline::ArmGirth;
+    const int mm = isGirth ? line.girthMm.value_or(280) : line.outsideMm.value_or(0);
+    return visitKey(Qt::Key_Space, Wrote::Nothing) &&
+           type(QStringLiteral("measureMm"), QString::number(mm)) &&
+           give(QStringLiteral("measureMm"));
 }
 
-bool WindowPlayer::finish(const procedure::Taught& taught) {
-    if (!writeMeasures(taught.pack)) return false;
+bool WindowPlayer::finish() {
     if (!visitKey(Qt::Key_Space, Wrote::Nothing) ||
         !type(QStringLiteral("changeSite"), QStringLiteral("clean, dry, no redness")) ||
         !type(QStringLiteral("changeTolerance"), QStringLiteral("well")))
@@ -190,7 +185,7 @@ bool WindowPlayer::playVisit() {
         if (isScrubNext(*taught)) picture(QStringLiteral("visit"));
         if (steps >= 16 && !m_hasLapsed && !playLapse()) return false;
     }
-    return finish(*taught);
+    return finish();
 }
 
 bool WindowPlayer::playAskBack(const procedure::Taught& taught) {

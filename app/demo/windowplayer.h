@@ -34,8 +34,8 @@ class WindowPlayer {
     void runTwoRealSeconds();
     bool playLapse();
     bool isScrubNext(const procedure::Taught& taught) const;
-    bool finish(const procedure::Taught& taught);
-    bool writeMeasures(const packs::Pack& pack);
+    bool finish();
+    bool writeMeasure(const packs::Pack& pack, const packs::Step& step);
     /// A key of the visit. When it should have become an entry and none came, the play ends.
     enum class Wrote { Entry, Nothing };
     bool visitKey(int pressed, Wrote wrote = Wrote::Entry);

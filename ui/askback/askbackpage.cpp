@@ -19,6 +19,7 @@
 #include "pieces/scrolling.h"
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
+#include "text/labels.h"
 
 namespace ui {
 
@@ -43,6 +44,10 @@ AskBackPage::AskBackPage(desk::Desk& desk, QWidget* parent) : QWidget(parent), m
 void AskBackPage::build() {
     m_error = new ErrorStrip(this);
     m_error->setObjectName(QStringLiteral("askBackError"));
+    m_whose = new Words(TextSize::Lead, Role::Ink, this, QFont::DemiBold);
+    m_whose->setObjectName(QStringLiteral("askBackWhose"));
+    m_whose->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Tight),
+                                Theme::gap(Gap::Normal), Theme::gap(Gap::Tight));
     m_nothing = new Words(TextSize::Title, Role::QuietInk, this);
     m_nothing->setObjectName(QStringLiteral("askBackNothing"));
     m_nothing->setAlignment(Qt::AlignCenter);
@@ -62,6 +67,7 @@ void AskBackPage::build() {
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(0, 0, 0, 0);
     page->setSpacing(0);
+    page->addWidget(m_whose);
     page->addWidget(m_error);
     page->addLayout(columns, 1);
 }
@@ -167,6 +173,7 @@ void AskBackPage::refresh() {
     const KeptFocus kept(this);
     m_learner = m_desk.view().learnerInView();
     m_taught = m_learner == nullptr ? nullptr : m_desk.packFor(m_learner->said.learner);
+    m_whose->say(m_learner == nullptr ? QString() : whoseWords(*m_desk.view().record, *m_learner));
     followAnswer();
     const bool hasPrompts = m_taught && !m_taught->pack.prompts.empty();
     if (m_learner == nullptr)

@@ -88,6 +88,7 @@ class AskBackPage : public QWidget {
     bool m_isShowingDrills = false;
 
     ErrorStrip* m_error;
+    Words* m_whose;  ///< who says it back, and whose line it is
     QVBoxLayout* m_list;
     PressButton* m_now = nullptr;  ///< in the list
     QWidget* m_question;

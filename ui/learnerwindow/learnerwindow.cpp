@@ -52,6 +52,15 @@ void LearnerWindow::build() {
     m_listen->setObjectName(QStringLiteral("readAloud"));
     m_listen->setAccessibleName(tr("Read aloud"));
     connect(m_listen, &PressButton::clicked, this, &LearnerWindow::readAloud);
+    m_resting = new Words(TextSize::Body, Role::QuietInk, this);
+    m_resting->setObjectName(QStringLiteral("keysRest"));
+    m_resting->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
+    m_back =
+        new PressButton(tr("Back to the visit"), Dress::Quiet, this, PressButton::Space::PassesOn);
+    m_back->setObjectName(QStringLiteral("backToVisit"));
+    m_back->setKeyHint(tr("Esc, F11"));
+    m_back->setFocusPolicy(Qt::NoFocus);
+    connect(m_back, &PressButton::clicked, this, &LearnerWindow::turnBack);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(0);
@@ -72,7 +81,9 @@ void LearnerWindow::build() {
     column->addWidget(m_band);
     auto* foot = new QHBoxLayout;
     foot->addWidget(m_quiet, 1);
+    foot->addWidget(m_resting, 1);
     foot->addStretch(0);
+    foot->addWidget(m_back, 0, Qt::AlignTrailing);
     foot->addWidget(m_listen, 0, Qt::AlignTrailing);
     column->addLayout(foot);
 }
@@ -151,6 +162,10 @@ void LearnerWindow::place() {
                                  .hasSecondScreen = second != nullptr,
                                  .isTurned = m_isTurned,
                                  .isHiddenByHand = m_isHiddenByHand});
+    // Over the only screen the visit is out of sight: nothing is marked there unseen.
+    const bool isOver = where == Stand::OverTeacher;
+    m_resting->say(isOver ? tr("The keys of the visit rest meanwhile.") : QString());
+    m_back->setVisible(isOver);
     if (where == Stand::Hidden) return setVisible(false);
     // The teacher's window keeps the keys: only over the one screen does this one take them.
     setAttribute(Qt::WA_ShowWithoutActivating, where == Stand::SecondScreen);
@@ -181,12 +196,13 @@ void LearnerWindow::screensChanged() {
 
 void LearnerWindow::keyPressEvent(QKeyEvent* event) {
     if (event->isAutoRepeat()) return;
-    if (event->key() == Qt::Key_F11 || event->key() == Qt::Key_Escape) {
-        turn();
-        Q_EMIT turnedBack();
-        return;
-    }
+    if (event->key() == Qt::Key_F11 || event->key() == Qt::Key_Escape) return turnBack();
     QWidget::keyPressEvent(event);
+}
+
+void LearnerWindow::turnBack() {
+    turn();
+    Q_EMIT turnedBack();
 }
 
 void LearnerWindow::showEvent(QShowEvent* event) {

@@ -62,6 +62,7 @@ class LearnerWindow : public QWidget {
     void screensChanged();
     void readingFailed();
     void fitSentence();
+    void turnBack();
 
     LearnerSource& m_source;
     QTimer m_timer;
@@ -70,7 +71,9 @@ class LearnerWindow : public QWidget {
     PictureView* m_picture;
     Words* m_sentence;
     Band* m_band;
-    Words* m_quiet;  ///< that it can't be read aloud
+    Words* m_quiet;       ///< that it can't be read aloud
+    Words* m_resting;     ///< over the only screen: that the keys of the visit rest
+    PressButton* m_back;  ///< and the way back to it
     PressButton* m_listen;
     Voice* m_voice;
 };

@@ -16,11 +16,11 @@ ErrorStrip::ErrorStrip(QWidget* parent) : QFrame(parent) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(16, 12, 16, 12);
     row->setSpacing(12);
-    QLabel* glyph = text(QStringLiteral("▲"), Size::Lead, Tone::Brick);
-    glyph->setWordWrap(false);
-    glyph->setAccessibleName(tr("Not done"));
+    m_glyph = text(QStringLiteral("▲"), Size::Lead, Tone::Brick);
+    m_glyph->setWordWrap(false);
+    m_glyph->setAccessibleName(tr("Not done"));
     m_words = text({}, Size::Body);
-    row->addWidget(glyph, 0, Qt::AlignTop);
+    row->addWidget(m_glyph, 0, Qt::AlignTop);
     row->addWidget(m_words, 1);
     hide();
 }
@@ -28,6 +28,24 @@ ErrorStrip::ErrorStrip(QWidget* parent) : QFrame(parent) {
 void ErrorStrip::say(const base::Error& error) { sayWords(ErrorText::of(error)); }
 
 void ErrorStrip::sayWords(const QString& sentence) {
+    m_isTold = false;
+    setPart(this, "part", QStringLiteral("brick"));
+    m_glyph->setVisible(true);
+    showWords(sentence);
+}
+
+void ErrorStrip::tell(const QString& sentence) {
+    m_isTold = true;
+    setPart(this, "part", QStringLiteral("amber"));
+    m_glyph->setVisible(false);
+    showWords(sentence);
+}
+
+void ErrorStrip::clearTold() {
+    if (m_isTold) clear();
+}
+
+void ErrorStrip::showWords(const QString& sentence) {
     m_words->setText(sentence);
     setAccessibleName(sentence);
     show();

@@ -10,15 +10,19 @@ class QLabel;
 
 namespace ui {
 
-/// Says in place what was refused: hidden until there is something to say. Put it where the eyes
-/// already are, above the button that was pressed.
+/// Says in place what was refused, or what a key did or did not do: hidden until there is something
+/// to say. Put it where the eyes already are, above the button that was pressed.
 class ErrorStrip : public QFrame {
     Q_OBJECT
   public:
     explicit ErrorStrip(QWidget* parent = nullptr);
     void say(const base::Error& error);
     void sayWords(const QString& sentence);
+    /// What is no refusal: said calmly.
+    void tell(const QString& sentence);
     void clear();
+    /// What was told goes away; what was refused stays.
+    void clearTold();
     /// Says the error of a refused outcome or goes away; true when there was none.
     template <class T>
     bool took(const base::Result<T>& outcome) {
@@ -32,7 +36,11 @@ class ErrorStrip : public QFrame {
     QString words() const;
 
   private:
+    void showWords(const QString& sentence);
+
+    QLabel* m_glyph;
     QLabel* m_words;
+    bool m_isTold = false;
 };
 
 }  // namespace ui

@@ -34,23 +34,39 @@ void PickList::setEntries(const std::vector<Entry>& entries) {
         button->setProperty("id", entry.id);
         button->setChecked(before.contains(entry.id));
         button->installEventFilter(this);
-        if (entries.size() > 1 && m_buttons.size() < 9)
-            button->setKeyHint(QString::number(m_buttons.size() + 1));
         connect(button, &PressButton::clicked, this, [this, button] { press(button); });
         m_column->addWidget(button);
         m_buttons.push_back(button);
     }
     dress();
+    showDigits();
 }
 
-void PickList::keyPressEvent(QKeyEvent* event) {
-    const int at = event->key() - Qt::Key_1;
-    const bool isOurs = at >= 0 && at < 9 && at < static_cast<int>(m_buttons.size());
-    if (!isOurs || event->modifiers() & ~Qt::KeypadModifier) return QWidget::keyPressEvent(event);
-    if (event->isAutoRepeat()) return;
+void PickList::setFirstDigit(int first) {
+    m_firstDigit = first;
+    showDigits();
+}
+
+void PickList::showDigits() {
+    for (std::size_t i = 0; i < m_buttons.size(); ++i) {
+        const int digit = m_firstDigit + static_cast<int>(i);
+        const bool hasOne = m_firstDigit > 0 && digits() > 0 && digit <= 9;
+        m_buttons[i]->setKeyHint(hasOne ? QString::number(digit) : QString());
+    }
+}
+
+bool PickList::pressDigit(int digit) {
+    const int at = digit - m_firstDigit;
+    if (m_firstDigit < 1 || digit < 1 || digit > 9 || at < 0 || at >= digits()) return false;
     PressButton* button = m_buttons[static_cast<std::size_t>(at)];
     button->setFocus(Qt::ShortcutFocusReason);
     button->click();
+    return true;
+}
+
+void PickList::keyPressEvent(QKeyEvent* event) {
+    const bool isPlain = !(event->modifiers() & ~Qt::KeypadModifier) && !event->isAutoRepeat();
+    if (!isPlain || !pressDigit(event->key() - Qt::Key_0)) QWidget::keyPressEvent(event);
 }
 
 bool PickList::eventFilter(QObject* watched, QEvent* event) {

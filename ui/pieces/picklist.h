@@ -14,7 +14,7 @@ namespace ui {
 class PressButton;
 
 /// A column of large toggles, one or any of which are chosen. Their words wrap. While one of them
-/// has the focus the digits choose.
+/// has the focus the digits they show choose.
 class PickList : public QWidget {
     Q_OBJECT
   public:
@@ -33,6 +33,12 @@ class PickList : public QWidget {
     /// A second press on the chosen one takes the answer back: none is one too.
     void letNoneBe() { m_mayBeNone = true; }
     PressButton* button(const QString& id) const;
+    /// The digit of the first entry, 1 where nobody says another; 0: none has one.
+    void setFirstDigit(int first);
+    /// How many digits it takes: one entry alone needs none.
+    int digits() const { return m_buttons.size() > 1 ? static_cast<int>(m_buttons.size()) : 0; }
+    /// Chooses what shows this digit; false: none does.
+    bool pressDigit(int digit);
 
   Q_SIGNALS:
     void changed();
@@ -44,8 +50,10 @@ class PickList : public QWidget {
   private:
     void press(PressButton* button);
     void dress();
+    void showDigits();
 
     Many m_many;
+    int m_firstDigit = 1;
     bool m_doesEnterPass = false, m_mayBeNone = false;
     QVBoxLayout* m_column;
     std::vector<PressButton*> m_buttons;

@@ -26,6 +26,7 @@ class PressButton : public QAbstractButton {
     PressButton(const QString& text, Dress dress, QWidget* parent, Space space = Space::Presses);
 
     void setKeyHint(const QString& key);
+    const QString& keyHint() const { return m_keyHint; }
     /// Drawn before the text, for instance "✓"; never spoken.
     void setGlyph(const QString& glyph);
     void setDress(Dress dress);

@@ -45,6 +45,10 @@ void SignPage::refresh() {
         column()->addWidget(nobody);
         return;
     }
+    QLabel* whose =
+        text(whoseWords(*m_desk.view().record, *learner), Size::Lead, Tone::Ink, Weight::Strong);
+    whose->setObjectName(QStringLiteral("sign.whose"));
+    column()->addWidget(whose);
     if (m_desk.view().teacher)
         m_signable = readiness::signableBy(*m_desk.view().teacher, *m_desk.view().record,
                                            learner->said.learner, *m_taught, *m_found);

@@ -10,6 +10,7 @@
 #include "base/date.h"
 #include "look.h"
 #include "pieces/visitwords.h"
+#include "practice/tally.h"
 #include "render/words.h"
 #include "text/findings.h"
 
@@ -73,7 +74,7 @@ StepStrip::StepStrip(const procedure::Taught& taught,
                     const practice::StepRecord& record = state.steps[index];
                     cell.help = practice::helpOf(record, state);
                     cell.words = render::helpWords(cell.help, record.cues);
-                    cell.isLapsed = !record.lapses.empty();
+                    cell.isLapsed = practice::hasLapse(record, state);
                 }
                 row.cells.push_back(cell);
             }

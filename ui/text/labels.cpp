@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/labels.h"
 
+#include <QCoreApplication>
 #include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -9,8 +10,15 @@
 #include <QLocale>
 #include <map>
 
+#include "record/record.h"
+#include "render/words.h"
+
 namespace ui {
 namespace {
+
+struct LabelWords {
+    Q_DECLARE_TR_FUNCTIONS(LabelWords)
+};
 
 QString fileOf(CodeList list) {
     switch (list) {
@@ -63,6 +71,18 @@ QString labelOf(CodeList list, const std::string& word) {
     for (const Option& option : optionsOf(list))
         if (option.word.toStdString() == word) return option.label;
     return shown(word);
+}
+
+QString whoseWords(const record::Record& record, const record::Learner& learner) {
+    const record::AddPatient& patient = record.patient;
+    const QString name = render::isolated(render::plain(patient.name));
+    const QString born = render::bornWords(patient.born, QLocale());
+    const QString number = render::isolated(render::plain(patient.number));
+    if (learner.said.isPatient)
+        return LabelWords::tr("%1, born %2, number %3: the patient").arg(name, born, number);
+    const QString relation = labelOf(CodeList::Relationship, learner.said.relationship);
+    return LabelWords::tr("%1 (%2), for %3, born %4, number %5", "who is taught, for whom")
+        .arg(render::isolated(render::plain(learner.said.name)), relation, name, born, number);
 }
 
 std::vector<Option> languageOptions() {

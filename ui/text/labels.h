@@ -8,6 +8,11 @@
 
 #include "parts/choice.h"
 
+namespace record {
+struct Learner;
+struct Record;
+}  // namespace record
+
 /// The words of shared/codes as they are read, from the lists compiled in.
 namespace ui {
 
@@ -17,6 +22,8 @@ enum class CodeList { Relationship, Barrier, Allergen, Line, Dressing, Securemen
 std::vector<Option> optionsOf(CodeList list);
 /// The label of one word; the word itself where the list does not have it.
 QString labelOf(CodeList list, const std::string& word);
+/// Who is taught and for whom, as it stands above what is asked or signed.
+QString whoseWords(const record::Record& record, const record::Learner& learner);
 /// Languages a learner can be taught in: tag and name.
 std::vector<Option> languageOptions();
 inline QString shown(const std::string& text) { return QString::fromStdString(text); }

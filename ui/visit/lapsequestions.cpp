@@ -54,6 +54,7 @@ struct OtherFields {
     QLineEdit* what;
     Words* asks;
     PickList* touched;
+    PickList* found;  ///< whether it was there before
 
     /// None while the line is empty.
     std::optional<practice::OtherLapse> said() const {
@@ -61,6 +62,7 @@ struct OtherFields {
         if (words.isEmpty()) return std::nullopt;
         practice::OtherLapse other{.what = words.toStdString()};
         for (const QString& id : touched->chosen()) other.touched.push_back(id.toStdString());
+        other.found = !found->chosen().isEmpty();
         return other;
     }
 };
@@ -76,6 +78,12 @@ OtherFields addOther(Question* question, const Moment& moment, const QString& na
     fields.touched = new PickList(PickList::Many::Any, QStringLiteral("otherTouched"), question);
     fields.touched->setEntries(clean);
     question->room()->addWidget(fields.touched);
+    fields.found = new PickList(PickList::Many::Any, QStringLiteral("otherFound"), question);
+    fields.found->setEntries(
+        {{QStringLiteral("before"),
+          Question::tr("Found on the patient: it was there before, and is no lapse")}});
+    question->room()->addSpacing(render::Theme::gap(render::Gap::Tight));
+    question->room()->addWidget(fields.found);
     return fields;
 }
 
@@ -85,6 +93,7 @@ void askTouchedOnceWritten(Question* question, const OtherFields& fields) {
         const bool isWritten = fields.said().has_value();
         fields.asks->setVisible(isWritten);
         fields.touched->setVisible(isWritten);
+        fields.found->setVisible(isWritten);
         question->orderTabs();
     };
     QObject::connect(fields.what, &QLineEdit::textChanged, question, show);

@@ -105,6 +105,42 @@ QLineEdit* numberLine(Question* question, const QString& name, const QString& ob
     return line;
 }
 
+/// The two figures, and below them what the rule says to what is written now.
+struct Figures {
+    QLineEdit *mm, *marks;
+    Words* said;
+
+    packs::Counted counted() const { return {.mm = number(mm), .marks = number(marks)}; }
+    bool isEmpty() const { return mm->text().isEmpty() && marks->text().isEmpty(); }
+    void refuse(const QString& sentence) const {
+        said->setRole(Role::Brick);
+        said->say(sentence);
+    }
+    void retell(const Rule* rule) const {
+        showLine(marks, rule != nullptr && rule->measure.markMm.has_value());
+        if (rule == nullptr) return said->say({});
+        said->setRole(isOverLimit(*rule, counted()) ? Role::Brick : Role::QuietInk);
+        said->say(ruleWords(*rule, counted()));
+        // What the rule says must not be below the edge; once the words have their place.
+        QMetaObject::invokeMethod(
+            said, [said = said] { bringIntoView(said); }, Qt::QueuedConnection);
+    }
+};
+
+Figures addFigures(Question* question) {
+    Figures figures{};
+    figures.mm = numberLine(question, Question::tr("Millimetres"), QStringLiteral("measureMm"));
+    figures.marks = numberLine(question, Question::tr("Marks in view, where the line has marks"),
+                               QStringLiteral("measureMarks"));
+    figures.said = question->addWords({}, Role::Ink);
+    figures.said->setObjectName(QStringLiteral("measureRule"));
+    return figures;
+}
+
+practice::Moment momentOf(packs::Taken when) {
+    return when == packs::Taken::Left ? practice::Moment::Left : practice::Moment::Found;
+}
+
 /// What the step in hand has to be measured by, or the step before it that had: it may be written
 /// down a moment later.
 std::optional<packs::StepMeasure> measureNow(const Moment& moment) {
@@ -135,30 +171,17 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
                       {QStringLiteral("left"), Question::tr("As left")}});
     when->choose(QStringLiteral("found"));
     question->room()->addWidget(which);
+    question->room()->addSpacing(render::Theme::gap(render::Gap::Tight));
     question->room()->addWidget(when);
-    QLineEdit* mm = numberLine(question, Question::tr("Millimetres"), QStringLiteral("measureMm"));
-    QLineEdit* marks = numberLine(question, Question::tr("Marks in view, where the line has marks"),
-                                  QStringLiteral("measureMarks"));
-    Words* said = question->addWords({}, Role::Ink);
-    said->setObjectName(QStringLiteral("measureRule"));
-    const auto ruleNow = [=]() -> const Rule* {
-        for (const Rule& rule : rules)
-            if (utf(rule.measure.id) == which->one()) return &rule;
-        return nullptr;
-    };
+    const Figures figures = addFigures(question);
     const auto retell = [=] {
-        const Rule* rule = ruleNow();
-        showLine(marks, rule != nullptr && rule->measure.markMm.has_value());
-        if (rule == nullptr) return said->say({});
-        const packs::Counted now{.mm = number(mm), .marks = number(marks)};
-        said->setRole(isOverLimit(*rule, now) ? Role::Brick : Role::QuietInk);
-        said->say(ruleWords(*rule, now));
-        // What the rule says must not be below the edge; once the words have their place.
-        QMetaObject::invokeMethod(
-            said, [said] { bringIntoView(said); }, Qt::QueuedConnection);
+        const Rule* now = nullptr;
+        for (const Rule& rule : rules)
+            if (utf(rule.measure.id) == which->one()) now = &rule;
+        figures.retell(now);
     };
-    QObject::connect(mm, &QLineEdit::textChanged, question, retell);
-    QObject::connect(marks, &QLineEdit::textChanged, question, retell);
+    for (QLineEdit* line : {figures.mm, figures.marks})
+        QObject::connect(line, &QLineEdit::textChanged, question, retell);
     QObject::connect(which, &PickList::changed, question, retell);
     if (!entries.empty()) which->choose(entries.front().id);
     if (const auto now = measureNow(moment)) {
@@ -166,18 +189,53 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
         when->choose(utf(packs::name(now->when)));
     }
     question->onAccept = [=] {
-        if (mm->text().isEmpty() && marks->text().isEmpty()) {
-            said->setRole(Role::Brick);
-            return said->say(Question::tr("Write the millimetres, or count the marks."));
-        }
-        practice::TakeMeasure taken{.measure = which->one().toStdString()};
-        taken.moment =
-            when->one() == QLatin1String("left") ? practice::Moment::Left : practice::Moment::Found;
-        taken.mm = number(mm);
-        taken.marks = number(marks);
-        question->say(taken);
+        if (figures.isEmpty())
+            return figures.refuse(Question::tr("Write the millimetres, or count the marks."));
+        const bool isLeft = when->one() == QLatin1String("left");
+        question->say(practice::TakeMeasure{
+            .measure = which->one().toStdString(),
+            .moment = isLeft ? practice::Moment::Left : practice::Moment::Found,
+            .mm = figures.counted().mm,
+            .marks = figures.counted().marks});
     };
-    mm->setFocus();
+    figures.mm->setFocus();
+    return question;
+}
+
+Question* askStepMeasure(const Moment& moment, const packs::Step& step, record::Payload pass,
+                         QWidget* parent) {
+    const packs::Measure* measure = packs::find(moment.pack().measures, step.measure->id);
+    if (measure == nullptr) return nullptr;
+    const bool isLeft = step.measure->when == packs::Taken::Left;
+    const QString label = utf(moment.text(measure->label));
+    auto* question = new Question(
+        isLeft ? Question::tr("%1, as left").arg(label) : Question::tr("%1, as found").arg(label),
+        Question::tr("Write it down, go on"), parent);
+    question->then = std::move(pass);
+    const Figures figures = addFigures(question);
+    QLineEdit* why = question->addLine(Question::tr("Or: why it could not be measured"),
+                                       QStringLiteral("measureWhyNot"));
+    const Rule rule = ruleOf(moment, *measure);
+    const auto retell = [=] { figures.retell(&rule); };
+    for (QLineEdit* line : {figures.mm, figures.marks})
+        QObject::connect(line, &QLineEdit::textChanged, question, retell);
+    retell();
+    question->onAccept = [=, id = step.id, said = *step.measure] {
+        const QString reason = why->text().trimmed();
+        if (figures.isEmpty() == reason.isEmpty())
+            return figures.refuse(
+                reason.isEmpty()
+                    ? Question::tr("Write the figure, or why it could not be measured.")
+                    : Question::tr("Either the figure, or why there is none: not both."));
+        if (!reason.isEmpty())
+            return question->say(practice::MissMeasure{.step = id, .why = reason.toStdString()});
+        question->say(practice::TakeMeasure{.measure = said.id,
+                                            .moment = momentOf(said.when),
+                                            .mm = figures.counted().mm,
+                                            .marks = figures.counted().marks,
+                                            .step = id});
+    };
+    figures.mm->setFocus();
     return question;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "visit/question.h"
 
+#include <QApplication>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -43,6 +44,33 @@ Question::Question(const QString& title, const QString& accept, QWidget* parent)
     column->addWidget(m_accept);
     column->addWidget(m_leave);
     column->addStretch(1);
+    connect(qApp, &QApplication::focusChanged, this, &Question::numberLists);
+}
+
+std::vector<PickList*> Question::lists() const {
+    std::vector<PickList*> shown;
+    for (int i = 0; i < m_room->count(); ++i) {
+        auto* list = qobject_cast<PickList*>(m_room->itemAt(i)->widget());
+        const bool isSentAway = list != nullptr && list->isHidden() &&
+                                list->testAttribute(Qt::WA_WState_ExplicitShowHide);
+        if (list != nullptr && !isSentAway) shown.push_back(list);
+    }
+    return shown;
+}
+
+/// Each digit belongs to one list alone. Where there are too many for that, the list that has the
+/// focus has them; while something is written a digit is a digit, and none is shown.
+void Question::numberLists() {
+    const QWidget* focus = focusWidget();
+    const bool isWriting = qobject_cast<const QLineEdit*>(focus) != nullptr;
+    int all = 0, next = 1;
+    for (const PickList* list : lists()) all += list->digits();
+    for (PickList* list : lists()) {
+        const bool isIn = focus != nullptr && list->isAncestorOf(focus);
+        const int own = all <= 9 ? next : (isIn ? 1 : 0);
+        next += list->digits();
+        list->setFirstDigit(isWriting ? 0 : own);
+    }
 }
 
 void Question::accept() {
@@ -100,6 +128,7 @@ QWidget* Question::orderTabs() {
     take(m_accept);
     take(m_leave);
     for (std::size_t i = 1; i < order.size(); ++i) setTabOrder(order[i - 1], order[i]);
+    numberLists();
     return order.front();
 }
 
@@ -108,6 +137,9 @@ void Question::keyPressEvent(QKeyEvent* event) {
         Q_EMIT left();
         return;
     }
+    if (onKey && onKey(event)) return;
+    for (PickList* list : lists())
+        if (!event->isAutoRepeat() && list->pressDigit(event->key() - Qt::Key_0)) return;
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (isEnter && !event->isAutoRepeat() && onAccept && m_accept->isVisible()) return accept();
     // Letters are not keys of the visit while something is asked; F9 and its like go on to it.

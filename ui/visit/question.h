@@ -26,9 +26,14 @@ class Question : public QWidget {
 
     /// What is to be said to the record when the question is answered.
     std::function<void(const record::Payload&)> say;
+    /// What is said after that, once the answer is in the record.
+    std::optional<record::Payload> then;
+    /// Keys that mean something here; true: this one did.
+    std::function<bool(QKeyEvent*)> onKey;
 
     QVBoxLayout* room() const { return m_room; }
     PressButton* acceptButton() const { return m_accept; }
+    PressButton* leaveButton() const { return m_leave; }
     QLineEdit* addLine(const QString& name, const QString& objectName);
     Words* addWords(const QString& words, render::Role role);
     /// Tab goes as the eye does: what is asked, then the two buttons. To be called again when the
@@ -48,6 +53,8 @@ class Question : public QWidget {
 
   private:
     void accept();
+    std::vector<PickList*> lists() const;
+    void numberLists();
 
     QVBoxLayout* m_room;
     PressButton* m_accept;
@@ -63,6 +70,9 @@ Question* askStop(const Moment& moment, QWidget* parent);
 Question* askTakeOver(QWidget* parent);
 Question* askHandOver(const Moment& moment, QWidget* parent);
 Question* askMeasures(const Moment& moment, QWidget* parent);
+/// The measure that is the point of this step, before `pass` is said of it; or why there is none.
+Question* askStepMeasure(const Moment& moment, const packs::Step& step, record::Payload pass,
+                         QWidget* parent);
 Question* askChange(const Moment& moment, QWidget* parent);
 
 }  // namespace ui

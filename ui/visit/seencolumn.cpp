@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "visit/seencolumn.h"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QLineEdit>
 #include <QScrollBar>
@@ -13,6 +14,7 @@
 #include "pieces/scrolling.h"
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
+#include "practice/found.h"
 #include "visit/seenlapses.h"
 
 namespace ui {
@@ -91,7 +93,7 @@ void SeenColumn::buildWent(QVBoxLayout* column) {
 
 void SeenColumn::buildLapses(QVBoxLayout* column) {
     m_wrongTitle = new Words(TextSize::Body, Role::QuietInk, this);
-    m_wrongTitle->say(tr("Seen going wrong"));
+    m_wrongTitle->say(tr("Seen going wrong, or found"));
     m_seenLapses = new SeenLapses(this);
     connect(m_seenLapses, &SeenLapses::withdrawn, this, &SeenColumn::lapseWithdrawn);
     m_lapseList = new QVBoxLayout;
@@ -99,6 +101,7 @@ void SeenColumn::buildLapses(QVBoxLayout* column) {
     m_several = lapseAct(Act::SeveralLapses, QStringLiteral("severalLapses"));
     m_other = lapseAct(Act::OtherLapse, QStringLiteral("otherLapse"));
     m_earlier = lapseAct(Act::EarlierLapse, QStringLiteral("earlierLapse"));
+    m_other->installEventFilter(this);
     m_noHelper = lapseAct(Act::NoHelper, QStringLiteral("noHelper"));
     m_noHelper->setCheckable(true);
     column->addWidget(m_wrongTitle);
@@ -190,6 +193,7 @@ PressButton* SeenColumn::lapseButton(std::size_t index) {
         button->setStartAligned(true);
         connect(button, &PressButton::clicked, this,
                 [this, button] { Q_EMIT lapseSeen(button->property("lapse").toString()); });
+        button->installEventFilter(this);
         m_lapseList->addWidget(button);
         m_lapses.push_back(button);
     }
@@ -200,15 +204,37 @@ void SeenColumn::showLapses(const Moment& moment) {
     std::size_t at = 0;
     for (const int index : practice::lapsesToOffer(moment.taught(), moment.state())) {
         const packs::Lapse& lapse = moment.pack().lapses.at(static_cast<std::size_t>(index));
-        PressButton* button = lapseButton(at++);
-        button->setText(utf(moment.text(lapse.label)));
-        button->setKeyHint(at <= 9 ? QString::number(at) : QString());
+        PressButton* button = lapseButton(at);
+        const QString label = utf(moment.text(lapse.label));
+        const bool isFound = practice::wasFound(moment.taught(), moment.state(), lapse.id);
+        button->setText(isFound ? tr("Found: %1", "on the patient, nobody's lapse").arg(label)
+                                : label);
+        button->setDress(isFound ? Dress::Plain : Dress::Wrong);
+        ++at;
         button->setObjectName(QStringLiteral("lapse-") + utf(lapse.id));
         button->setProperty("lapse", utf(lapse.id));
         button->updateGeometry();
         button->setVisible(true);
     }
     for (; at < m_lapses.size(); ++at) m_lapses[at]->setVisible(false);
+    showDigits();
+}
+
+bool SeenColumn::isAmongLapses() const {
+    return std::ranges::any_of(m_lapses, [](PressButton* one) { return one->hasFocus(); }) ||
+           m_other->hasFocus();
+}
+
+/// A digit is shown where it does something: among the lapses.
+void SeenColumn::showDigits() {
+    const bool isAmong = isAmongLapses();
+    for (std::size_t i = 0; i < m_lapses.size(); ++i)
+        m_lapses[i]->setKeyHint(isAmong && i < 9 ? QString::number(i + 1) : QString());
+}
+
+bool SeenColumn::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut) showDigits();
+    return QWidget::eventFilter(watched, event);
 }
 
 void SeenColumn::showRest(const Moment& moment, const Keys& keys, HelperAtHand helper) {
@@ -244,9 +270,7 @@ void SeenColumn::goToLapses() {
 }
 
 bool SeenColumn::pressLapse(int number) {
-    const bool isAmong =
-        std::ranges::any_of(m_lapses, [](PressButton* one) { return one->hasFocus(); }) ||
-        m_other->hasFocus();
+    const bool isAmong = isAmongLapses();
     if (isAmong && number == 0) {
         m_other->click();
         return true;

@@ -39,7 +39,12 @@ class SeenColumn : public QWidget {
     void lapseWithdrawn(const record::Payload& said);
     void noteWritten(const QString& text);
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
+    bool isAmongLapses() const;
+    void showDigits();
     struct Went;
     void buildWent(QVBoxLayout* column);
     void buildLapses(QVBoxLayout* column);

@@ -49,7 +49,8 @@ void SeenLapses::show(const Moment& moment) {
 std::vector<SeenLapses::Row> SeenLapses::rowsOf(const Moment& moment, std::size_t lapse) const {
     const practice::LapseRecord& seen = moment.state().lapses[lapse];
     Row whole{.name = QStringLiteral("withdraw-%1").arg(lapse),
-              .title = lapseTitle(moment, seen),
+              .title = seen.found ? tr("Found: %1").arg(lapseTitle(moment, seen))
+                                  : lapseTitle(moment, seen),
               .letter = render::lapseLetter(lapse),
               .isGone = seen.withdrawn,
               .withdrawal = practice::TakeBack{.entry = seen.entry}};

@@ -10,6 +10,7 @@
 
 #include "pieces/inuse.h"
 #include "pieces/visitwords.h"
+#include "practice/tally.h"
 
 namespace ui {
 
@@ -154,8 +155,7 @@ StepRow::Look StepList::partLook(const Moment& moment, const packs::Competency& 
         const int number = packs::findStep(moment.pack(), step.id).number;
         const auto& record = moment.state().steps.at(static_cast<std::size_t>(number - 1));
         if (record.mark != practice::Mark::None) ++done;
-        for (const std::size_t lapse : record.lapses)
-            isLapsed = isLapsed || !moment.state().lapses.at(lapse).withdrawn;
+        isLapsed = isLapsed || practice::hasLapse(record, moment.state());
     }
     look.isInHand = isOpen;
     look.isQuiet = !isOpen && done == 0;
@@ -175,10 +175,7 @@ StepRow::Look StepList::stepLook(const Moment& moment, int op) const {
     look.glyph = look.isInHand ? QStringLiteral("●") : helpGlyph(help);
     if (record.mark != practice::Mark::None) look.state = wentWords(help, record.cues);
     look.isQuiet = !look.isInHand && record.mark == practice::Mark::None;
-    const bool isLapsed = std::ranges::any_of(record.lapses, [&](std::size_t lapse) {
-        return !moment.state().lapses.at(lapse).withdrawn;
-    });
-    if (isLapsed) {
+    if (practice::hasLapse(record, moment.state())) {
         look.state += look.state.isEmpty() ? tr("a lapse") : tr(", a lapse");
         look.isLapsed = true;
     }

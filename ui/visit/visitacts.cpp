@@ -11,6 +11,7 @@
 #include "parts/errorstrip.h"
 #include "pieces/pressbutton.h"
 #include "pieces/visitwords.h"
+#include "practice/measures.h"
 #include "visit/cardview.h"
 #include "visit/keystrip.h"
 #include "visit/question.h"
@@ -18,6 +19,7 @@
 #include "visit/seencolumn.h"
 #include "visit/visitheader.h"
 #include "visit/visitpage.h"
+#include "visit/whynothing.h"
 
 namespace ui {
 
@@ -64,12 +66,25 @@ void VisitPage::keyPressEvent(QKeyEvent* event) {
         return;  // taken: no window around it gets it
     }
     if (event->key() == Qt::Key_Escape) return setFocus();
-    const bool isDigit = event->key() >= Qt::Key_0 && event->key() <= Qt::Key_9;
-    if (isDigit && m_question == nullptr && m_seen->pressLapse(event->key() - Qt::Key_0)) return;
-    const auto what = m_keys.actFor(*event);
-    if (!what) return QWidget::keyPressEvent(event);
-    m_onePress.pressed(event->key(), m_desk.now().bootMs);
-    act(*what);
+    keyToOne(*event);
+}
+
+void VisitPage::keyToOne(QKeyEvent& event) {
+    const bool isDigit = event.key() >= Qt::Key_0 && event.key() <= Qt::Key_9;
+    if (isDigit && m_question == nullptr && m_seen->pressLapse(event.key() - Qt::Key_0)) return;
+    const auto what = m_keys.actFor(event);
+    if (what) {
+        m_onePress.pressed(event.key(), m_desk.now().bootMs);
+        return act(*what);
+    }
+    const bool isTyped = !event.text().isEmpty() && event.text().front().isPrint();
+    if (isTyped && m_whole->currentIndex() == 0 && m_question == nullptr)
+        m_error->tell(isDigit ? tr("No lapse has this digit now. %1 shows the lapses with their "
+                                   "digits.")
+                                    .arg(m_keys.words(Act::Lapse))
+                              : tr("This key does nothing in a visit. %1 shows every key.")
+                                    .arg(m_keys.words(Act::More)));
+    QWidget::keyPressEvent(&event);
 }
 
 /// While a line has the focus letters are letters, and the strip says so.
@@ -95,6 +110,7 @@ bool VisitPage::eventFilter(QObject* watched, QEvent* event) {
 void VisitPage::act(Act what) {
     if (m_isLocked && what != Act::Wipe) return;
     if (m_onePress.isBounce(what, m_desk.now().bootMs)) return;
+    m_error->clearTold();
     if (what == Act::Wipe) {
         return setLocked(!m_isLocked);
     }
@@ -102,21 +118,27 @@ void VisitPage::act(Act what) {
     const bool wasAway = m_awayFrom.has_value();
     if (moment) noticeSleep(*moment);
     if (m_awayFrom && !wasAway) return;  // pressed for what the page showed before it slept
-    if (isCardAlone(moment ? &*moment : nullptr) && !mayOnCard(what)) return;
+    if (isCardAlone(moment ? &*moment : nullptr) && !mayOnCard(what))
+        return m_error->tell(tr("Nothing else can be said now: take over, or stop the visit."));
     if (what == Act::TurnScreen) {
         Q_EMIT turnScreenWanted();
     } else if (what == Act::ReadAloud) {
-        if (!m_awayFrom && m_question == nullptr) Q_EMIT readAloudWanted();
+        readAloud(moment ? &*moment : nullptr);
     } else if (what == Act::Tone) {
         m_hasTone = !m_hasTone;
         Q_EMIT toneChanged(m_hasTone);
         refresh();
     } else if (moment && moment->isAnothers()) {
-        if (what == Act::Next) pressedOnCard(QStringLiteral("takeOn"));
+        if (what == Act::Next) return pressedOnCard(QStringLiteral("takeOn"));
+        m_error->tell(tr("This is a colleague's visit: its keys wait until somebody goes on."));
     } else if (m_awayFrom) {
-        if (what == Act::Next) pressedOnCard(QStringLiteral("goOn"));
-        if (what == Act::Stop) pressedOnCard(QStringLiteral("stop"));
-    } else if (moment && m_question == nullptr) {
+        if (what == Act::Next) return pressedOnCard(QStringLiteral("goOn"));
+        if (what == Act::Stop) return pressedOnCard(QStringLiteral("stop"));
+        m_error->tell(tr("The visit was left: first %1 goes on with it, or %2 stops it.")
+                          .arg(m_keys.words(Act::Next), m_keys.words(Act::Stop)));
+    } else if (moment && m_question != nullptr) {
+        m_error->tell(tr("A question is open on the right: answer it, or leave it with Esc."));
+    } else if (moment) {
         doAct(what, *moment);
         // A pressed button may be gone: then the focus must not slip into the note.
         const bool asksForNote = what == Act::Note || m_question != nullptr;
@@ -124,31 +146,34 @@ void VisitPage::act(Act what) {
     }
 }
 
+void VisitPage::readAloud(const Moment* moment) {
+    const bool isResting = m_awayFrom || m_question != nullptr || moment == nullptr;
+    const QString why = isResting ? tr("Nothing is read aloud while something is asked here.")
+                                  : whyNothing(Act::ReadAloud, *moment);
+    if (why.isEmpty()) return Q_EMIT readAloudWanted();
+    m_error->tell(why);
+}
+
 void VisitPage::doAct(Act what, const Moment& moment) {
+    if (const QString why = whyNothing(what, moment); !why.isEmpty()) return m_error->tell(why);
     const packs::Step* step = moment.inHand();
     const std::string id = step == nullptr ? std::string() : step->id;
-    const bool isHelped = step != nullptr && !moment.state().takenOver;
+    const bool isAlone = m_helper == HelperAtHand::No;
     switch (what) {
         case Act::Next:
             return doNext(moment);
         case Act::Cue:
-            if (isHelped) say(practice::GiveCue{{.step = id}});
-            return;
+            return say(practice::GiveCue{{.step = id}});
         case Act::CueBack:
             return takeBack(moment.newestCue());
         case Act::HandsOn:
-            if (isHelped) say(practice::HandsOn{{.step = id}});
-            return;
+            return say(practice::HandsOn{{.step = id}});
         case Act::NotDone:
-            if (step != nullptr && !moment.hasWayBack())
-                say(practice::MissStep{.step = id, .alone = m_helper == HelperAtHand::No});
-            return;
+            return say(practice::MissStep{.step = id, .alone = isAlone});
         case Act::NotSeen:
-            if (step != nullptr) say(practice::OverlookStep{{.step = id}});
-            return;
+            return passStep(moment, id, practice::OverlookStep{{.step = id}});
         case Act::DoesNotApply:
-            if (step != nullptr && step->skip) say(practice::SkipStep{{.step = id}});
-            return;
+            return say(practice::SkipStep{{.step = id}});
         case Act::Lapse:
             return m_seen->goToLapses();
         case Act::SeveralLapses:
@@ -156,16 +181,13 @@ void VisitPage::doAct(Act what, const Moment& moment) {
         case Act::OtherLapse:
             return ask(askOther(moment, m_helper, this));
         case Act::EarlierLapse:
-            if (!moment.state().done.empty()) ask(askEarlier(moment, m_helper, this));
-            return;
+            return ask(askEarlier(moment, m_helper, this));
         case Act::NoHelper:
             return toggleHelper(moment);
         case Act::CaughtAlone:
-            if (!moment.state().takenOver) say(practice::CatchAlone{});
-            return;
+            return say(practice::CatchAlone{});
         case Act::ShowWayBack:
-            if (!moment.state().takenOver) say(practice::ShowWayBack{});
-            return;
+            return say(practice::ShowWayBack{});
         case Act::RestSeen:
             return seeRest(moment);
         case Act::Back:
@@ -185,8 +207,7 @@ void VisitPage::doAct(Act what, const Moment& moment) {
             m_seen->note()->setFocus(Qt::OtherFocusReason);
             return m_seen->note()->end(false);
         case Act::Measures:
-            if (!moment.pack().measures.empty()) ask(askMeasures(moment, this));
-            return;
+            return ask(askMeasures(moment, this));
         case Act::More:
             return askMore(moment);
         case Act::TurnScreen:
@@ -205,7 +226,7 @@ void VisitPage::doNext(const Moment& moment) {
         case NextThing::EndPhase:
             return say(practice::EndPhase{.step = step->id, .phase = moment.phaseInHand()->id});
         case NextThing::SeeStep:
-            return say(practice::SeeStep{{.step = step->id}});
+            return passStep(moment, step->id, practice::SeeStep{{.step = step->id}});
         case NextThing::GoOn:
             return say(practice::Resume{});
         case NextThing::RecordChange:
@@ -221,11 +242,24 @@ void VisitPage::doNext(const Moment& moment) {
     }
 }
 
+/// On the patient its measure comes first; what can't be said anyway is refused before that.
+void VisitPage::passStep(const Moment& moment, const std::string& step, record::Payload pass) {
+    const packs::Step* found = packs::findStep(moment.pack(), step).step;
+    const bool isOwed = practice::owesMeasure(moment.pack(), moment.state(), step);
+    if (!isOwed || moment.state().isPaused()) return say(std::move(pass));
+    if (Question* first = askStepMeasure(moment, *found, pass, this)) ask(first);
+}
+
+/// Nothing is pressed by the key that marks the next thing: the list opens on leaving it.
 void VisitPage::askMore(const Moment& moment) {
     auto* question = new Question(tr("Everything that has a key"), {}, this);
+    question->addWords(tr("Press the key, or choose with Tab and Enter. Esc leaves."),
+                       render::Role::QuietInk);
+    question->onKey = [this](QKeyEvent* event) { return openedByKey(*event); };
     for (const KeyStrip::Item& item : actsNow(moment)) {
         if (item.act == Act::More || item.act == Act::Next) continue;
-        auto* button = new PressButton(actWords(item.act), Dress::Plain, question);
+        auto* button = new PressButton(actWords(item.act), Dress::Plain, question,
+                                       PressButton::Space::PassesOn);
         button->setObjectName(QStringLiteral("more-") + storedName(item.act));
         button->setKeyHint(m_keys.words(item.act));
         button->setEnabled(item.isOffered);
@@ -235,7 +269,8 @@ void VisitPage::askMore(const Moment& moment) {
         });
         question->room()->addWidget(button);
     }
-    auto* keys = new PressButton(tr("Set the keys…"), Dress::Quiet, question);
+    auto* keys =
+        new PressButton(tr("Set the keys…"), Dress::Quiet, question, PressButton::Space::PassesOn);
     keys->setObjectName(QStringLiteral("setKeys"));
     connect(keys, &PressButton::clicked, this, [this] {
         ask(askKeys(
@@ -247,7 +282,18 @@ void VisitPage::askMore(const Moment& moment) {
             this));
     });
     question->room()->addWidget(keys);
+    question->leaveButton()->setFocus();
     ask(question);
+}
+
+/// In the list of keys a key does what it says there.
+bool VisitPage::openedByKey(const QKeyEvent& event) {
+    const auto what = m_keys.actFor(event);
+    if (!what || *what == Act::Next || *what == Act::More || event.isAutoRepeat()) return false;
+    m_onePress.pressed(event.key(), m_desk.now().bootMs);
+    leaveQuestion();
+    act(*what);
+    return true;
 }
 
 void VisitPage::seeLapse(const QString& lapse) {
@@ -259,12 +305,16 @@ void VisitPage::seeLapse(const QString& lapse) {
 /// Holds for every lapse from now on. A way back that nobody has begun and that needs a helper, or
 /// was planned without one, is planned anew: the lapse is withdrawn and said again.
 void VisitPage::toggleHelper(const Moment& moment) {
-    if (!moment.mayNeedHelper()) return;
-    m_helper = m_helper == HelperAtHand::Yes ? HelperAtHand::No : HelperAtHand::Yes;
-    auto again = lapseToSayAgain(moment, m_helper);
-    if (!again) return refresh();
-    say(practice::TakeBack{.entry = moment.lapseInHand()->entry});
-    say(std::move(*again));
+    const bool isAlone = m_helper == HelperAtHand::Yes;
+    m_helper = isAlone ? HelperAtHand::No : HelperAtHand::Yes;
+    if (auto again = lapseToSayAgain(moment, m_helper)) {
+        say(practice::TakeBack{.entry = moment.lapseInHand()->entry});
+        say(std::move(*again));
+    } else {
+        refresh();
+    }
+    m_error->tell(isAlone ? tr("From now on no helper is at hand: each way back does without.")
+                          : tr("From now on a helper is at hand for the way back."));
 }
 
 void VisitPage::doPause(const Moment& moment) {

@@ -10,6 +10,7 @@
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
 #include "render/words.h"
+#include "text/labels.h"
 
 namespace ui {
 
@@ -24,6 +25,8 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
     m_way = new Words(TextSize::Body, Role::Ink, this);
     m_clock = new Words(TextSize::Title, Role::Ink, this, QFont::DemiBold);
     m_left = new Words(TextSize::Body, Role::QuietInk, this);
+    m_allergies = new Words(TextSize::Body, Role::QuietInk, this, QFont::DemiBold);
+    m_allergies->setObjectName(QStringLiteral("visitAllergies"));
     m_patient->setObjectName(QStringLiteral("visitPatient"));
     m_left->setObjectName(QStringLiteral("visitLeft"));
     m_clock->setObjectName(QStringLiteral("visitClock"));
@@ -32,24 +35,26 @@ VisitHeader::VisitHeader(QWidget* parent) : QFrame(parent) {
     m_left->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     m_way->setAlignment(Qt::AlignHCenter | Qt::AlignVCenter);
 
+    m_who = new QBoxLayout(QBoxLayout::LeftToRight);
+    for (Words* words : {m_patient, m_allergies}) m_who->addWidget(words);
+    auto* first = new QHBoxLayout;
+    first->setSpacing(Theme::gap(Gap::Normal));
+    first->addLayout(m_who, 1);
+    first->addWidget(m_clock);
     m_how = new QHBoxLayout;
     m_how->setSpacing(Theme::gap(Gap::Normal));
-    for (Words* words : {m_taught, m_way}) m_how->addWidget(words);
-    m_rows = new QBoxLayout(QBoxLayout::LeftToRight);
-    m_rows->addWidget(m_patient);
-    m_rows->addLayout(m_how);
-    auto* line = new QHBoxLayout(this);
-    line->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Hair),
+    for (Words* words : {m_taught, m_way, m_left}) m_how->addWidget(words);
+    auto* rows = new QVBoxLayout(this);
+    rows->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Hair),
                              Theme::gap(Gap::Normal), Theme::gap(Gap::Hair));
-    line->setSpacing(Theme::gap(Gap::Normal));
-    line->addLayout(m_rows, 1);
-    m_side = new QBoxLayout(QBoxLayout::LeftToRight);
-    m_side->addWidget(m_left);
-    m_side->addWidget(m_clock);
-    line->addLayout(m_side);
+    rows->setSpacing(0);
+    rows->addLayout(first);
+    rows->addLayout(m_how);
 }
 
 namespace {
+
+constexpr int lowPage = 760;  // px: what is said below needs the room more
 
 int natural(const Words* words) {
     return words->fontMetrics().horizontalAdvance(words->text()) + Theme::gap(Gap::Tight);
@@ -57,38 +62,34 @@ int natural(const Words* words) {
 
 }  // namespace
 
-/// On one line where all of it has room there, each part as wide as its words; else on two, and
-/// smaller before a part of them wraps.
+/// Who, what the patient must not get and the clock, below it how: each part as wide as its words,
+/// and smaller before a part of them wraps. Where even that is too wide, what the patient must not
+/// get stands under the name.
 void VisitHeader::fit() {
     const int gap = Theme::gap(Gap::Normal);
-    const auto setSizes = [this](TextSize patient, TextSize how, TextSize clock) {
-        m_patient->setSize(patient);
-        m_clock->setSize(clock);
-        for (Words* words : {m_taught, m_way, m_left}) words->setSize(how);
+    const auto widthOfWho = [&] {
+        return natural(m_patient) + natural(m_allergies) + natural(m_clock) + 4 * gap;
     };
-    const auto widthOfHow = [&] { return natural(m_taught) + gap + natural(m_way); };
-    setSizes(TextSize::Lead, TextSize::Body, TextSize::Title);
-    const bool isOneLine =
-        natural(m_patient) + widthOfHow() + natural(m_left) + natural(m_clock) + 5 * gap <= width();
-    // Below the clock, and never at the cost of the names.
-    const auto widthOfSide = [&] {
-        return std::max(natural(m_clock), std::min(natural(m_left), width() / 3));
+    const auto widthOfHow = [&] {
+        return natural(m_taught) + natural(m_way) + natural(m_left) + 4 * gap;
     };
-    const auto isWrapped = [&] {
-        return std::max(natural(m_patient), widthOfHow()) > width() - widthOfSide() - 3 * gap;
+    const auto setSizes = [this](TextSize patient, TextSize rest) {
+        for (Words* words : {m_patient, m_clock}) words->setSize(patient);
+        for (Words* words : {m_allergies, m_taught, m_way, m_left}) words->setSize(rest);
     };
-    if (!isOneLine && isWrapped()) setSizes(TextSize::Body, TextSize::Body, TextSize::Lead);
-    if (!isOneLine && isWrapped()) setSizes(TextSize::Body, TextSize::Note, TextSize::Lead);
-    m_how->setStretch(0, natural(m_taught));
-    m_how->setStretch(1, natural(m_way));
-    m_rows->setSpacing(isOneLine ? gap : 0);
-    m_rows->setStretch(0, natural(m_patient));
-    m_rows->setStretch(1, widthOfHow());
-    m_rows->setDirection(isOneLine ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    m_side->setDirection(isOneLine ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
-    m_side->setSpacing(isOneLine ? gap : 0);
-    m_left->setFixedWidth(isOneLine ? natural(m_left) : widthOfSide());
-    updateGeometry();  // two lines are higher than one
+    const bool isLow =
+        parentWidget() != nullptr && parentWidget()->height() < lowPage * themeInUse().textFactor();
+    const auto isWrapped = [&] { return std::max(widthOfWho(), widthOfHow()) > width(); };
+    setSizes(TextSize::Lead, TextSize::Body);
+    if (isLow || isWrapped()) setSizes(TextSize::Body, TextSize::Note);
+    const bool isBeside = widthOfWho() <= width();
+    m_who->setDirection(isBeside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_who->setSpacing(isBeside ? gap : 0);
+    m_who->setStretch(0, isBeside ? natural(m_patient) : 0);
+    m_who->setStretch(1, isBeside ? natural(m_allergies) : 0);
+    int part = 0;
+    for (const Words* words : {m_taught, m_way, m_left}) m_how->setStretch(part++, natural(words));
+    updateGeometry();
 }
 
 void VisitHeader::resizeEvent(QResizeEvent* event) {
@@ -106,6 +107,21 @@ QString VisitHeader::whoseWords(const Moment& moment) const {
     return who;
 }
 
+void VisitHeader::sayAllergies(const record::Record& record) {
+    QStringList known;
+    if (record.allergies)
+        for (const record::Allergy& one : record.allergies->said.allergies)
+            known << labelOf(CodeList::Allergen, one.allergen);
+    if (!record.allergies) {
+        m_allergies->setRole(Role::Amber);
+        return m_allergies->say(QStringLiteral("◆ ") + tr("Allergies: not asked"));
+    }
+    m_allergies->setRole(known.isEmpty() ? Role::QuietInk : Role::Brick);
+    m_allergies->say(known.isEmpty()
+                         ? tr("No allergy known")
+                         : QStringLiteral("▲ ") + tr("Allergies: %1").arg(known.join(tr("; "))));
+}
+
 QString VisitHeader::taughtWords(const Moment& moment) const {
     const record::Learner* learner = moment.learner();
     if (m_isVeiled || learner == nullptr) return {};
@@ -116,6 +132,7 @@ QString VisitHeader::taughtWords(const Moment& moment) const {
 
 void VisitHeader::show(const Moment& moment, const base::Instant& now) {
     m_patient->say(whoseWords(moment));
+    sayAllergies(moment.record());
     m_taught->say(taughtWords(moment));
     QString way = render::wayWords(moment.opened().way) + QStringLiteral(", ") +
                   render::onWords(moment.opened().on);
@@ -132,26 +149,33 @@ void VisitHeader::tick(const Moment& moment, const base::Instant& now) {
     if (m_left->text() != before) fit();
 }
 
+/// What is still to be done takes so long at least; how much time there is is another figure.
+QString VisitHeader::stepsWords(const Moment& moment, std::optional<std::int64_t> seconds) const {
+    if (!seconds) return moment.state().wayBack ? QString() : tr("no steps left");
+    if (*seconds < 90) return tr("steps: at least %n seconds", nullptr, int(*seconds));
+    return tr("steps: at least %1 min").arg((*seconds + 59) / 60);
+}
+
 void VisitHeader::sayLeft(const Moment& moment, const base::Instant& now) {
     const auto known = practice::secondsLeft(moment.taught(), moment.state());
-    const std::int64_t needed = known.value_or(0);
     if (moment.state().isPaused()) {
         m_left->setRole(Role::Amber);
         return m_left->say(QStringLiteral("\u2016 ") + tr("paused"));
     }
-    if (!moment.opened().minutes) m_left->setRole(Role::QuietInk);
-    if (!moment.opened().minutes && !known)
-        return m_left->say(moment.state().wayBack ? QString() : tr("no steps left"));
-    if (!moment.opened().minutes)
-        return m_left->say(needed < 90 ? tr("at least %n seconds left", nullptr, int(needed))
-                                       : tr("at least %1 min left").arg((needed + 59) / 60));
+    const QString steps = stepsWords(moment, known);
+    if (!moment.opened().minutes) {
+        m_left->setRole(Role::QuietInk);
+        return m_left->say(steps);
+    }
     const std::int64_t gone = (now.wallMs - moment.visit().origin.atMs) / 60000;
     const std::int64_t left = *moment.opened().minutes - gone;
-    const bool isTooShort = needed > 0 && left * 60 < needed;
+    const bool isTooShort = known.value_or(0) > 0 && left * 60 < *known;
     m_left->setRole(isTooShort || left < 0 ? Role::Amber : Role::QuietInk);
-    QString words = left >= 0 ? tr("%1 min left").arg(left) : tr("%1 min over").arg(-left);
-    if (isTooShort) words += tr(", at least %1 needed", "minutes").arg((needed + 59) / 60);
-    m_left->say(words);
+    const QString time =
+        left >= 0 ? tr("time: %1 min left").arg(left) : tr("time: %1 min over").arg(-left);
+    m_left->say(steps.isEmpty()
+                    ? time
+                    : tr("%1; %2", "the time there is, and what the steps need").arg(time, steps));
 }
 
 void VisitHeader::paintEvent(QPaintEvent*) {

@@ -12,7 +12,8 @@ namespace ui {
 
 class Words;
 
-/// The line above a visit: whose arm, who is taught, how, the time of day and what is left.
+/// The line above a visit: whose arm, what the patient must not get, who is taught, how, the time
+/// of day and what is left.
 class VisitHeader : public QFrame {
     Q_OBJECT
   public:
@@ -22,23 +23,26 @@ class VisitHeader : public QFrame {
     void setVeiled(bool isVeiled) { m_isVeiled = isVeiled; }
     /// Only what moves with the clock.
     void tick(const Moment& moment, const base::Instant& now);
+    /// To the width, and the height of the page.
+    void fit();
 
   protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    void fit();
     void sayLeft(const Moment& moment, const base::Instant& now);
+    void sayAllergies(const record::Record& record);
 
     QString whoseWords(const Moment& moment) const;
     QString taughtWords(const Moment& moment) const;
+    QString stepsWords(const Moment& moment, std::optional<std::int64_t> seconds) const;
 
     bool m_isVeiled = false;
-    QBoxLayout* m_rows;
+    QBoxLayout* m_who;
     QBoxLayout* m_how;
-    QBoxLayout* m_side;  ///< the clock and how long there is
     Words* m_patient;
+    Words* m_allergies;  ///< in sight as long as the visit is
     Words* m_taught;
     Words* m_way;
     Words* m_clock;

@@ -107,9 +107,10 @@ void VisitPage::connectParts() {
         setFocus();
     });
     connect(m_list, &StepList::stepPressed, this, [this](const QString& step) {
-        if (!m_onePress.isSecondTouch(m_desk.now().bootMs))
-            say(practice::SeeStep{{.step = step.toStdString()}});
+        const auto moment = Moment::of(m_desk);
         setFocus();
+        if (moment && m_question == nullptr && !m_onePress.isSecondTouch(m_desk.now().bootMs))
+            passStep(*moment, step.toStdString(), practice::SeeStep{{.step = step.toStdString()}});
     });
     connect(m_card, &CardView::pressed, this, &VisitPage::pressedOnCard);
     m_seen->note()->installEventFilter(this);
@@ -192,6 +193,7 @@ QSize VisitPage::minimumSizeHint() const {
 
 void VisitPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    m_header->fit();
     fit();
 }
 
@@ -298,7 +300,9 @@ void VisitPage::answer(const record::Payload& payload) {
     if (!m_error->took(reply)) return;
     if (const auto* handed = std::get_if<practice::HandOver>(&payload)) m_desk.workAs(handed->to);
     const bool isStop = std::holds_alternative<practice::StopVisit>(payload);
+    const auto then = m_question == nullptr ? std::nullopt : m_question->then;
     leaveQuestion();
+    if (then) say(*then);
     if (isStop) Q_EMIT visitEnded();
 }
 

@@ -105,6 +105,10 @@ class VisitPage : public QWidget {
 
     void doAct(Act what, const Moment& moment);
     void doNext(const Moment& moment);
+    void passStep(const Moment& moment, const std::string& step, record::Payload pass);
+    void readAloud(const Moment* moment);
+    void keyToOne(QKeyEvent& event);
+    bool openedByKey(const QKeyEvent& event);
     void askMore(const Moment& moment);
     void doPause(const Moment& moment);
     void takeBack(const std::optional<base::CommandId>& entry);

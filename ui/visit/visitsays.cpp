@@ -117,7 +117,8 @@ std::vector<KeyStrip::Item> VisitPage::actsNow(const Moment& moment) const {
         moment.lapseInHand() != nullptr ? moment.lapseInHand() : moment.freshLapse();
     // Once the teacher does it, nobody's noticing is being looked at any more.
     const bool isOpenLapse = isOn && !moment.state().takenOver && lapse != nullptr &&
-                             !lapse->withdrawn && lapse->caught == practice::Caught::No;
+                             !lapse->withdrawn && !lapse->byAbsence &&
+                             lapse->caught == practice::Caught::No;
     const bool hasSeveral = !practice::lapsesToOffer(moment.taught(), moment.state()).empty();
     const bool hasRest = !practice::restOfPart(moment.taught(), moment.state()).empty();
     const bool canBack = practice::lastMark(moment.visit().events, moment.state()).has_value();

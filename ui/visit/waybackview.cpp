@@ -27,6 +27,8 @@ bool isPoured(const packs::Supply& supply) { return supply.unit == "portion"; }
 QString titleOf(const Moment& moment, const practice::LapseRecord& lapse) {
     if (lapse.byAbsence) return WayBackView::tr("The way back after being away");
     const QString title = lapseTitle(moment, lapse);
+    if (lapse.found && !lapse.withdrawn)
+        return WayBackView::tr("Found on the patient, no lapse: %1").arg(title);
     return lapse.withdrawn ? WayBackView::tr("The way back, after withdrawing: %1").arg(title)
                            : WayBackView::tr("The way back: %1").arg(title);
 }
@@ -150,6 +152,9 @@ void WayBackView::sayWho(const Moment& moment) {
         case practice::Caught::No:
             break;
     }
+    if (lapse.found && moment.isReturnDemonstration())
+        return m_forWhom->say(
+            tr("Only you see this. Wait whether the learner finds it and says what follows."));
     m_forWhom->say(moment.isReturnDemonstration() && !lapse.byAbsence
                        ? tr("Only you see this. Wait whether the learner catches it alone.")
                        : QString());

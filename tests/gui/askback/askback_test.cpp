@@ -100,6 +100,17 @@ TEST(AskBackPage, KeepsThePointsThatWereHeardAndTheWords) {
     EXPECT_EQ(asking.page().prompt(), asking.pack().prompts[1].id);
 }
 
+TEST(AskBackPage, SaysWhoSaysItBackAndWhoseLineItIs) {
+    Asking asking;
+    const auto* whose = asking.page().findChild<QLabel*>(QStringLiteral("askBackWhose"));
+    EXPECT_TRUE(whose->isVisible());
+    for (const char* word : {"Amara Okonjo", "Teodor Okonjo", "1961", "N-1042"})
+        EXPECT_TRUE(whose->text().contains(QLatin1String(word))) << word;
+    asking.ward().desk().closeRecord();
+    EXPECT_FALSE(whose->isVisible());
+    EXPECT_EQ(whose->text(), QString());
+}
+
 TEST(AskBackPage, ASecondRoundSaysItDifferently) {
     Asking asking;
     const packs::Prompt& prompt = asking.pack().prompts.front();

@@ -7,6 +7,7 @@
 #include <QtTest/QTest>
 
 #include "gui/learnerwindow/watching.h"
+#include "pieces/pressbutton.h"
 
 namespace {
 
@@ -46,6 +47,28 @@ TEST(LearnerWindow, ShowsTheWayBackOnlyOnceItWasShown) {
     EXPECT_EQ(watching.sentence(), QString());
     watching.ward.must(practice::ShowWayBack{});
     EXPECT_NE(watching.sentence(), QString());
+}
+
+TEST(LearnerWindow, OverTheOnlyScreenSaysThatTheKeysRestAndLeadsBack) {
+    for (const Qt::Key key : {Qt::Key_Escape, Qt::Key_F11, Qt::Key_unknown}) {
+        Watching watching(Way::Guided);
+        const auto* rest = watching.window->findChild<QLabel*>(QStringLiteral("keysRest"));
+        auto* back = watching.window->findChild<ui::PressButton*>(QStringLiteral("backToVisit"));
+        EXPECT_TRUE(rest->isVisible());
+        EXPECT_TRUE(rest->text().contains(QStringLiteral("rest")));
+        EXPECT_TRUE(back->isVisible());
+        EXPECT_TRUE(back->keyHint().contains(QStringLiteral("Esc")));
+        EXPECT_TRUE(back->keyHint().contains(QStringLiteral("F11")));
+        watching.picture("learner-keys-rest");
+        const auto before = watching.ward.ledger().head().size;
+        QTest::keyClick(watching.window.get(), Qt::Key_Space);
+        EXPECT_EQ(watching.ward.ledger().head().size, before);
+        if (key == Qt::Key_unknown)
+            back->click();  // on a tablet there is no key
+        else
+            QTest::keyClick(watching.window.get(), key);
+        EXPECT_FALSE(watching.window->isVisible());
+    }
 }
 
 // Never a name, a count, a result, the word lapse: in every state of a whole guided visit.

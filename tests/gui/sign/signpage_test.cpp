@@ -63,6 +63,13 @@ class SignPageTest : public testing::Test {
     std::unique_ptr<ui::SignPage> m_page;
 };
 
+TEST_F(SignPageTest, SaysWhoseItIsAboveAllThatIsSigned) {
+    const auto* whose = shown<QLabel>("sign.whose");
+    ASSERT_NE(whose, nullptr);
+    for (const char* word : {"Amara Okonjo", "Teodor Okonjo", "1961", "N-1042"})
+        EXPECT_TRUE(whose->text().contains(QLatin1String(word))) << word;
+}
+
 TEST_F(SignPageTest, AgreedByVoiceIsWrittenAsSuch) {
     press("how.voice");
     EXPECT_EQ(shown<QWidget>("typedName"), nullptr) << "nothing is drawn";

@@ -4,11 +4,14 @@
 
 #include <QAbstractButton>
 #include <QDir>
+#include <QLineEdit>
 #include <QtTest/QTest>
 
 #include "look.h"
+#include "parts/errorstrip.h"
 #include "support/paths.h"
 #include "support/ward.h"
+#include "visit/question.h"
 #include "visit/visitpage.h"
 
 namespace gui {
@@ -47,6 +50,10 @@ class VisitDriver {
         QWidget* target = m_page->focusWidget() != nullptr ? m_page->focusWidget() : m_page.get();
         QTest::keyClick(target, key, modifiers);
     }
+    void write(QLineEdit* line, const char* words) {
+        line->setFocus();
+        QTest::keyClicks(line, QString::fromUtf8(words));
+    }
     /// The step in hand with its phases at their target; the presses it took.
     int seeStep() {
         int presses = 1;
@@ -59,7 +66,22 @@ class VisitDriver {
         }
         pass(4000);
         press(Qt::Key_Space);
+        if (auto* why = asked(QStringLiteral("measureWhyNot"))) {
+            write(why, "no tape");
+            press(Qt::Key_Return);
+            ++presses;
+        }
         return presses;
+    }
+    /// A line of what is asked in place; null: nothing that has it is asked.
+    QLineEdit* asked(const QString& name) {
+        QWidget* question = m_page->question();
+        return question == nullptr ? nullptr : question->findChild<QLineEdit*>(name);
+    }
+    /// What the strip above the visit says, refused or told.
+    QString said() {
+        const auto* strip = m_page->findChild<ui::ErrorStrip*>(QStringLiteral("visitError"));
+        return strip->isVisible() ? strip->words() : QString();
     }
     void seeUntil(const std::string& step) {
         for (int i = 0; i < 60; ++i) {

@@ -214,9 +214,8 @@ TEST(VisitLapses, NoticedLateByKeysAlone) {
     visit.seeUntil("alcohol-rub");
     visit.press(Qt::Key_E);
     ASSERT_NE(visit.page().question(), nullptr);
-    visit.press(Qt::Key_1);  // the newest step done: towel-dry
-    tabTo(visit, QStringLiteral("earlierLapse."));
-    visit.press(Qt::Key_2);  // the first is "left out"
+    visit.press(Qt::Key_1);  // the newest step done, of three: towel-dry
+    visit.press(Qt::Key_5);  // the first of what went wrong is "left out"
     visit.press(Qt::Key_Return);
     const auto* seen = newest<practice::SeeLapse>(visit);
     ASSERT_NE(seen, nullptr);
@@ -230,7 +229,7 @@ TEST(VisitLapses, LeftOutIsSaidOfAnEarlierStep) {
     visit.press(Qt::Key_E);
     visit.press(Qt::Key_1);
     tabTo(visit, QStringLiteral("earlierLapse."));
-    visit.press(Qt::Key_1);
+    visit.press(Qt::Key_4);
     visit.press(Qt::Key_Return);
     const auto* missed = newest<practice::MissStep>(visit);
     ASSERT_NE(missed, nullptr);

@@ -232,8 +232,14 @@ void Walk::visitNone() {
 void Walk::visit() { openVisit(); }
 void Walk::visitPhase() {
     openVisit();
-    for (int i = 0; i < 60 && !practice::runningPhase(m_desk->view().visit()->state); ++i)
+    for (int i = 0; i < 60 && !practice::runningPhase(m_desk->view().visit()->state); ++i) {
         act(ui::Act::Next);
+        // On the patient a step that has a measure asks for it.
+        if (QWidget* line = find("measureWhyNot")) {
+            type("measureWhyNot", QStringLiteral("no tape"));
+            QTest::keyClick(line, Qt::Key_Return);
+        }
+    }
     m_clock.advanceMs(4000);
 }
 void Walk::visitPaused() {

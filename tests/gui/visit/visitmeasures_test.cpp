@@ -1,0 +1,105 @@
+// SPDX-FileCopyrightText: The Ninebark authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// On the patient a step whose point is a measure is not passed before the figure is written down,
+// or why there is none. Our own rule, no source; the lengths at insertion are the ward's.
+#include <QLabel>
+
+#include "gui/visit/visitdriver.h"
+#include "pieces/pressbutton.h"
+
+namespace {
+
+using gui::VisitDriver;
+using practice::Measured;
+using practice::On;
+using practice::Way;
+
+class VisitMeasures : public testing::Test {
+  protected:
+    const practice::StepRecord& record(const char* step) {
+        return *std::ranges::find(visit.state().steps, step, &practice::StepRecord::step);
+    }
+    QString rule() { return visit.find<QLabel>(QStringLiteral("measureRule"))->text(); }
+    VisitDriver visit{"weekly-dressing-upper-arm", Way::Guided, On::Patient};
+};
+
+TEST_F(VisitMeasures, SpaceAsksForTheFigureAndPassesTheStepWithIt) {
+    visit.seeUntil("measure-arm");
+    visit.press(Qt::Key_Space);
+    auto* mm = visit.asked(QStringLiteral("measureMm"));
+    ASSERT_NE(mm, nullptr);
+    EXPECT_TRUE(mm->hasFocus());
+    EXPECT_EQ(record("measure-arm").mark, practice::Mark::None);
+    visit.press(Qt::Key_Return);
+    EXPECT_FALSE(rule().isEmpty()) << "nothing was written";
+    EXPECT_EQ(record("measure-arm").mark, practice::Mark::None);
+    visit.write(mm, "322");
+    EXPECT_TRUE(rule().contains(QStringLiteral("32"))) << rule().toStdString();
+    visit.picture(QStringLiteral("measure-asked"));
+    visit.press(Qt::Key_Return);
+    EXPECT_EQ(visit.page().question(), nullptr);
+    EXPECT_EQ(record("measure-arm").mark, practice::Mark::Seen);
+    EXPECT_EQ(record("measure-arm").measured, Measured::Taken);
+    ASSERT_EQ(visit.state().readings.size(), 1U);
+    EXPECT_EQ(visit.state().readings[0].mm, 322);
+    EXPECT_EQ(visit.state().readings[0].step, "measure-arm");
+}
+
+TEST_F(VisitMeasures, OrItTakesWhyThereIsNone) {
+    visit.seeUntil("measure-arm");
+    visit.press(Qt::Key_Space);
+    visit.write(visit.asked(QStringLiteral("measureMm")), "300");
+    visit.write(visit.asked(QStringLiteral("measureWhyNot")), "a cast");
+    visit.press(Qt::Key_Return);
+    EXPECT_NE(visit.page().question(), nullptr) << "one of the two, not both";
+    visit.asked(QStringLiteral("measureMm"))->clear();
+    visit.press(Qt::Key_Return);
+    EXPECT_EQ(visit.page().question(), nullptr);
+    EXPECT_TRUE(visit.state().readings.empty());
+    ASSERT_EQ(visit.state().notMeasured.size(), 1U);
+    EXPECT_EQ(visit.state().notMeasured[0].why, "a cast");
+    EXPECT_EQ(record("measure-arm").measured, Measured::CouldNot);
+    EXPECT_EQ(record("measure-arm").mark, practice::Mark::Seen);
+}
+
+TEST_F(VisitMeasures, LeftWithEscTheStepIsStillToBeDone) {
+    visit.seeUntil("measure-arm");
+    const std::size_t before = visit.entries();
+    visit.press(Qt::Key_Space);
+    visit.press(Qt::Key_Escape);
+    EXPECT_EQ(visit.page().question(), nullptr);
+    EXPECT_EQ(visit.entries(), before);
+    EXPECT_EQ(practice::recordInHand(visit.state())->step, "measure-arm");
+    visit.press(Qt::Key_O);  // done, not seen
+    EXPECT_NE(visit.asked(QStringLiteral("measureMm")), nullptr);
+}
+
+TEST_F(VisitMeasures, WhatWasWrittenDownBeforeIsNotAskedAgain) {
+    visit.seeUntil("measure-length");
+    visit.press(Qt::Key_M);
+    visit.write(visit.asked(QStringLiteral("measureMm")), "40");
+    visit.press(Qt::Key_Return);
+    visit.press(Qt::Key_Space);
+    EXPECT_EQ(visit.page().question(), nullptr);
+    EXPECT_EQ(record("measure-length").mark, practice::Mark::Seen);
+}
+
+TEST_F(VisitMeasures, IsAskedAtLargeTextToo) {
+    visit.seeUntil("measure-length");
+    ui::Look::instance().apply(ui::SchemeChoice::Dark, 2.0);
+    visit.press(Qt::Key_Space);
+    visit.write(visit.asked(QStringLiteral("measureMm")), "75");
+    EXPECT_FALSE(rule().isEmpty());
+    visit.picture(QStringLiteral("measure-asked-200-dark"));
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+}
+
+TEST(VisitMeasuresOffThePatient, NothingIsAsked) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    visit.seeUntil("measure-arm");
+    visit.press(Qt::Key_Space);
+    EXPECT_EQ(visit.page().question(), nullptr);
+    EXPECT_EQ(practice::recordInHand(visit.state())->step, "set-infusion");
+}
+
+}  // namespace
