@@ -102,6 +102,19 @@ Json allJson(const std::vector<record::Stated<T>>& all) {
     return list;
 }
 
+Json lineJson(const record::Line& line) {
+    Json shown = saidJson(line.said, line.origin);
+    shown["in_use"] = line.isInUse;
+    shown["corrected"] = Json::array();
+    for (const record::Corrected& one : line.corrected)
+        shown["corrected"].push_back({{"before", Json(base::toJson(one.before))},
+                                      {"why", one.why},
+                                      {"origin", originJson(one.origin)}});
+    shown["removals"] = allJson(line.removals);
+    shown["kept"] = allJson(line.kept);
+    return shown;
+}
+
 Json learnerJson(const record::Record& record, const record::Learner& learner) {
     Json shown = saidJson(learner.said, learner.origin);
     shown["consent"] = statedJson(learner.consent);
@@ -215,8 +228,7 @@ Json recordJson(const record::Record& record) {
                   {"patient", saidJson(record.patient, record.origin)},
                   {"allergies", statedJson(record.allergies)}};
     shown["lines"] = Json::array();
-    for (const record::Line& line : record.lines)
-        shown["lines"].push_back(saidJson(line.said, line.origin));
+    for (const record::Line& line : record.lines) shown["lines"].push_back(lineJson(line));
     shown["learners"] = Json::array();
     for (const record::Learner& one : record.learners)
         shown["learners"].push_back(learnerJson(record, one));

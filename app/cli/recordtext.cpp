@@ -73,7 +73,12 @@ void writeRecord(const record::Record& record, std::ostream& out) {
         out << "line      " << line.said.line.text() << "  " << printable(line.said.kind) << ", "
             << base::nameOf(line.said.arm) << " arm, inserted " << line.said.inserted;
         if (line.said.outsideMm) out << ", " << *line.said.outsideMm << " mm outside then";
+        if (!line.isInUse) out << ", removed " << line.removals.back().said.on;
         out << '\n';
+        for (const record::Corrected& one : line.corrected)
+            out << "          corrected " << dayOf(one.origin)
+                << "; before: " << printable(one.before.kind) << ", "
+                << base::nameOf(one.before.arm) << " arm, inserted " << one.before.inserted << '\n';
     }
     for (const record::Learner& one : record.learners) writeLearner(record, one, out);
     for (const record::Visit& visit : record.visits) writeVisit(visit, out);

@@ -8,6 +8,7 @@
 #include "base/oneof.h"
 #include "base/text.h"
 #include "desk/fit.h"
+#include "desk/linerules.h"
 #include "desk/packinview.h"
 #include "ledger/merkle.h"
 #include "readiness/signing.h"
@@ -46,20 +47,13 @@ class Guard {
         if (m_view.record) return Error{Code::PatientKnown};
         if (base::isBlank(said.name)) return Error{Code::NameMissing};
         if (base::isBlank(said.number)) return Error{Code::NumberMissing};
-        return pastDate(said.born);
+        return pastDate(said.born, m_now);
     }
     Outcome may(const record::AskAllergies&) const { return recordOpen(); }
-    Outcome may(const record::AddLine& said) const {
-        if (!m_view.record) return Error{Code::PatientUnknown};
-        // What later readings are held against.
-        if (record::hasLengthOutside(said.kind) != said.outsideMm.has_value())
-            return Error{Code::MeasureOdd};
-        const int outside = said.outsideMm.value_or(0);
-        if (outside < 0 || outside > 999) return Error{Code::MeasureOdd};
-        if (said.lastChange)
-            if (auto bad = pastDate(*said.lastChange); !bad) return bad;
-        return pastDate(said.inserted);
-    }
+    Outcome may(const record::AddLine& said) const { return ofLine(said); }
+    Outcome may(const record::CorrectLine& said) const { return ofLine(said); }
+    Outcome may(const record::RemoveLine& said) const { return ofLine(said); }
+    Outcome may(const record::KeepLine& said) const { return ofLine(said); }
     Outcome may(const record::AddLearner& said) const {
         if (!m_view.record) return Error{Code::PatientUnknown};
         if (m_view.record->learner(said.learner)) return Error{Code::LearnerKnown};
@@ -127,6 +121,7 @@ class Guard {
         if (auto bad = ofLearner(said.learner); !bad) return bad;
         const record::Line* line = m_view.record->line(said.line);
         if (!line) return Error{Code::LineUnknown};
+        if (!line->isInUse) return Error{Code::LineRemoved};
         if (said.identifiers.size() < 2 || said.identifiers[0] == said.identifiers[1])
             return Error{Code::IdentifiersMissing};
         if (!said.checkedWithPatient) return Error{Code::NotCheckedWithPatient};
@@ -154,6 +149,11 @@ class Guard {
         if (!m_view.record) return Error{Code::PatientUnknown};
         return Done{};
     }
+    template <class T>
+    Outcome ofLine(const T& said) const {
+        if (!m_view.record) return Error{Code::PatientUnknown};
+        return mayBeSaid(said, {.record = *m_view.record, .shelf = m_shelf, .now = m_now});
+    }
     Outcome ofLearner(const base::LearnerId& id) const {
         if (!m_view.record) return Error{Code::PatientUnknown};
         if (!m_view.record->learner(id)) return Error{Code::LearnerUnknown};
@@ -164,12 +164,6 @@ class Guard {
     bool mayGoOn(const base::StaffId& person) const {
         const record::Staff* who = m_view.house.person(person);
         return who && !who->isRetired && who->said.role != record::Role::Auditor;
-    }
-    Outcome pastDate(const std::string& date) const {
-        if (!base::isDate(date)) return Error{Code::NoDate, {date}};
-        if (base::daysBetween(date, base::today(m_now)) < 0)
-            return Error{Code::DateInFuture, {date}};
-        return Done{};
     }
 
     Outcome mayTeach(const practice::OpenVisit& said, const record::Line& line) const {

@@ -11,14 +11,14 @@ namespace {
 
 procedure::TaughtPtr fittingBest(const record::Record& record, const record::Learner& learner,
                                  const procedure::Shelf& shelf, const std::string& today) {
-    if (record.lines.empty()) return nullptr;
-    const record::Line& line = record.lines.back();
+    const record::Line* line = record.lineFor(learner.said.learner);
+    if (!line) return nullptr;
     return bestFit(shelf, {.record = record,
                            .learner = learner,
-                           .line = line,
-                           .kit = {.dressing = line.said.dressing,
-                                   .securement = line.said.securement,
-                                   .antiseptic = line.said.antiseptic},
+                           .line = *line,
+                           .kit = {.dressing = line->said.dressing,
+                                   .securement = line->said.securement,
+                                   .antiseptic = line->said.antiseptic},
                            .today = today});
 }
 

@@ -43,4 +43,9 @@ std::optional<Comparison> compare(const Measure& measure, const Counted& inserti
     return found;
 }
 
+bool contradict(int markMm, const Counted& read) {
+    if (!read.mm || !read.marks) return false;
+    return (*read.marks - 1) * markMm - *read.mm >= markMm;
+}
+
 }  // namespace packs

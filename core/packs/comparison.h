@@ -32,4 +32,8 @@ struct Comparison {
 std::optional<Comparison> compare(const Measure& measure, const Counted& insertion,
                                   const Counted& now);
 
+/// Whether a length and a count taken together can't both be right: marks reach at least from the
+/// first of them to the last. Each is read to the nearest mark, so less than one apart is none.
+bool contradict(int markMm, const Counted& read);
+
 }  // namespace packs

@@ -28,24 +28,60 @@ std::optional<int> daysTaught(const Record& record, const Changed& changed) {
     return std::nullopt;
 }
 
-/// From the newest change that is written down: in a visit, or of a line that was added since.
-void tellDue(Card& card, const Record& record) {
+/// From the newest change of the line that is written down: in a visit, or with the line itself.
+LineDue dueOn(const Record& record, const base::LineId& id) {
+    LineDue found{.line = id, .arm = {}, .kind = {}, .due = {}, .changed = {}};
     std::string newest;
     for (const Visit& visit : record.visits) {
-        if (!visit.change || !visit.change->said.due) continue;
+        if (visit.opened.line != id || !visit.change || !visit.change->said.due) continue;
         const Origin& origin = visit.change->origin;
-        card.due = visit.change->said.due;
+        found.due = visit.change->said.due;
         newest = base::dateAt(origin.atMs, origin.offsetMinutes);
     }
-    for (const Line& line : record.lines) {
-        const std::string on = line.said.lastChange.value_or("");
-        if (!base::isDate(on) || on <= newest) continue;
-        newest = on;
-        const Changed changed{on, line.said.dressing, line.said.kind};
-        const auto days = daysTaught(record, changed);
-        card.due = days ? std::optional(base::addDays(on, *days)) : std::nullopt;
-        card.changed = days ? std::nullopt : std::optional(changed);
+    const Line* line = record.line(id);
+    if (!line) return found;
+    found.arm = base::nameOf(line->said.arm);
+    found.kind = line->said.kind;
+    const std::string on = line->said.lastChange.value_or("");
+    if (!base::isDate(on) || on <= newest) return found;
+    const Changed changed{on, line->said.dressing, line->said.kind};
+    const auto days = daysTaught(record, changed);
+    found.due = days ? std::optional(base::addDays(on, *days)) : std::nullopt;
+    found.changed = days ? std::nullopt : std::optional(changed);
+    return found;
+}
+
+/// Of the lines in use, and of those that visits name and the record does not have.
+std::vector<LineDue> linesOf(const Record& record) {
+    std::vector<LineDue> found;
+    for (const Line* line : record.linesInUse()) found.push_back(dueOn(record, line->said.line));
+    std::set<base::LineId> unknown;
+    for (const Visit& visit : record.visits)
+        if (!record.line(visit.opened.line) && visit.change &&
+            unknown.insert(visit.opened.line).second)
+            found.push_back(dueOn(record, visit.opened.line));
+    return found;
+}
+
+bool isSooner(const LineDue& one, const LineDue& other) { return one.due < other.due; }
+
+/// Those that have a day, the soonest first.
+std::vector<LineDue> inOrder(std::vector<LineDue> lines) {
+    std::erase_if(lines, [](const LineDue& one) { return !one.due; });
+    std::ranges::stable_sort(lines, isSooner);
+    return lines;
+}
+
+std::vector<LineDue> duesBy(std::vector<LineDue> lines, const procedure::Shelf& shelf) {
+    for (LineDue& line : lines) {
+        if (line.due || !line.changed) continue;
+        std::optional<int> days;
+        for (const procedure::TaughtPtr& taught : shelf.current())
+            if (const auto one = daysBy(taught->pack, *line.changed))
+                days = std::min(days.value_or(*one), *one);
+        if (days) line.due = base::addDays(line.changed->on, *days);
     }
+    return inOrder(std::move(lines));
 }
 
 void tellProgress(Card& card, const Learner& learner, const procedure::Taught& taught) {
@@ -65,8 +101,10 @@ Card cardOf(const Record& record, const Learner& learner) {
     card.number = record.patient.number;
     card.learnerName = learner.said.isPatient ? record.patient.name : learner.said.name;
     card.relationship = learner.said.isPatient ? "patient" : learner.said.relationship;
-    if (!record.lines.empty()) card.arm = base::nameOf(record.lines.back().said.arm);
-    tellDue(card, record);
+    if (const auto inUse = record.linesInUse(); !inUse.empty())
+        card.arm = base::nameOf(inUse.back()->said.arm);
+    card.lines = linesOf(record);
+    if (const auto known = inOrder(card.lines); !known.empty()) card.due = known.front().due;
     for (const Visit* visit : record.visitsOf(learner.said.learner)) {
         ++card.visits;
         card.lastVisit = base::dateAt(visit->origin.atMs, visit->origin.offsetMinutes);
@@ -91,27 +129,25 @@ ledger::CardRow rowOf(const Card& card) {
 
 }  // namespace
 
-std::optional<std::string> dueOf(const Card& card, const procedure::Shelf& shelf) {
-    if (card.due || !card.changed) return card.due;
-    std::optional<int> days;
-    for (const procedure::TaughtPtr& taught : shelf.current())
-        if (const auto one = daysBy(taught->pack, *card.changed))
-            days = std::min(days.value_or(*one), *one);
-    return days ? std::optional(base::addDays(card.changed->on, *days)) : std::nullopt;
+std::vector<LineDue> duesOf(const Card& card, const procedure::Shelf& shelf) {
+    return duesBy(card.lines, shelf);
+}
+
+std::vector<LineDue> duesOf(const Record& record, const procedure::Shelf& shelf) {
+    return duesBy(linesOf(record), shelf);
 }
 
 std::optional<std::string> dueOf(const Record& record, const procedure::Shelf& shelf) {
-    Card card;
-    tellDue(card, record);
-    return dueOf(card, shelf);
+    const auto dues = duesOf(record, shelf);
+    return dues.empty() ? std::nullopt : dues.front().due;
 }
 
-std::optional<std::string> dueOf(const Record& record, const packs::Pack& pack) {
-    Card card;
-    tellDue(card, record);
-    if (card.due || !card.changed) return card.due;
-    const auto days = daysBy(pack, *card.changed);
-    return days ? std::optional(base::addDays(card.changed->on, *days)) : std::nullopt;
+std::optional<std::string> dueOf(const Record& record, const Line& line, const packs::Pack& pack) {
+    if (!line.isInUse) return std::nullopt;
+    const LineDue found = dueOn(record, line.said.line);
+    if (found.due || !found.changed) return found.due;
+    const auto days = daysBy(pack, *found.changed);
+    return days ? std::optional(base::addDays(found.changed->on, *days)) : std::nullopt;
 }
 
 ledger::Derived derive(const Record& record) {

@@ -12,7 +12,7 @@
 namespace record {
 
 /// The version of everything derived: raised when cards or keys would come out differently.
-constexpr int foldVersion = 3;
+constexpr int foldVersion = 4;
 
 /// A dressing that was changed, on which line.
 struct Changed {
@@ -25,19 +25,32 @@ struct Changed {
     }
 };
 
+/// When the dressing of one line is to be changed next.
+struct LineDue {
+    base::LineId line;
+    std::string arm, kind;           ///< "" of a line the record does not have
+    std::optional<std::string> due;  ///< YYYY-MM-DD
+    /// The newest change, where no pack that was taught says how long that dressing may stay.
+    std::optional<Changed> changed;
+    bool operator==(const LineDue&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("line", line), v("arm", arm), v("kind", kind), v("due", due), v("changed", changed);
+    }
+};
+
 /// One learner in the list of learners.
 struct Card {
     base::LearnerId learner;
     base::PatientId patient;
     std::string patientName, born, number;
     std::string learnerName, relationship;
-    std::string arm;  ///< of the newest line; "" when there is none yet
+    std::string arm;  ///< of the newest line in use; "" when there is none
     int visits = 0;
     int signedCompetencies = 0, competencies = 0;
     std::optional<std::string> packTitle;
-    std::optional<std::string> due;  ///< next dressing change, YYYY-MM-DD
-    /// The newest change, where no pack that was taught says how long that dressing may stay.
-    std::optional<Changed> changed;
+    std::optional<std::string> due;        ///< the soonest of `lines` that is known, YYYY-MM-DD
+    std::vector<LineDue> lines;            ///< those in use
     std::optional<std::string> lastVisit;  ///< YYYY-MM-DD, local where it happened
     bool visitOpen = false;
     bool operator==(const Card&) const = default;
@@ -47,19 +60,21 @@ struct Card {
         v("born", born), v("number", number), v("learner_name", learnerName);
         v("relationship", relationship), v("arm", arm), v("visits", visits);
         v("signed", signedCompetencies), v("competencies", competencies);
-        v("pack_title", packTitle), v("due", due), v("changed", changed);
+        v("pack_title", packTitle), v("due", due), v("lines", lines);
         v("last_visit", lastVisit), v("visit_open", visitOpen);
     }
 };
 
-/// When the next change is due: as the card says, else by the packs that can be taught now on such
-/// a line, of several the soonest. Kept in no row, since packs change and rows must not. None: no
-/// day or no pack is known.
-std::optional<std::string> dueOf(const Card& card, const procedure::Shelf& shelf);
+/// When the next change of each line in use is due, the soonest first: as the card says, else by
+/// the packs that can be taught now on such a line, of several the soonest. Kept in no row, since
+/// packs change and rows must not. A line of which no day or no pack is known is left out.
+std::vector<LineDue> duesOf(const Card& card, const procedure::Shelf& shelf);
 /// The same of the patient of a record, whoever is taught.
+std::vector<LineDue> duesOf(const Record& record, const procedure::Shelf& shelf);
+/// The soonest of them.
 std::optional<std::string> dueOf(const Record& record, const procedure::Shelf& shelf);
-/// The same as far as the record and one pack say.
-std::optional<std::string> dueOf(const Record& record, const packs::Pack& pack);
+/// Of one line, as far as the record and one pack say; none once it was removed.
+std::optional<std::string> dueOf(const Record& record, const Line& line, const packs::Pack& pack);
 /// The rows derived from one record: a card for each learner, and whether a visit is open.
 ledger::Derived derive(const Record& record);
 /// Words of a name or number as they are searched for: accents, case and punctuation folded, by

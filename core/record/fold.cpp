@@ -38,6 +38,24 @@ class Placer {
         m_record.lines.push_back({said, m_origin});
         return true;
     }
+    bool on(const CorrectLine& said) {
+        return ofLine(said.now.line, [&](Line& one) {
+            one.corrected.push_back({one.said, said.why, m_origin});
+            one.said = said.now;
+        });
+    }
+    bool on(const RemoveLine& said) {
+        return ofLine(said.line, [&](Line& one) {
+            one.removals.push_back({said, m_origin});
+            one.isInUse = false;
+        });
+    }
+    bool on(const KeepLine& said) {
+        return ofLine(said.line, [&](Line& one) {
+            one.kept.push_back({said, m_origin});
+            one.isInUse = true;
+        });
+    }
     bool on(const AddLearner& said) {
         m_record.learners.push_back({.said = said, .origin = m_origin});
         return true;
@@ -102,6 +120,13 @@ class Placer {
     bool ofLearner(const base::LearnerId& id, F&& put) {
         for (Learner& one : m_record.learners)
             if (one.said.learner == id) return put(one), true;
+        return false;
+    }
+
+    template <class F>
+    bool ofLine(const base::LineId& id, F&& put) {
+        for (Line& one : m_record.lines)
+            if (one.said.line == id) return put(one), true;
         return false;
     }
 

@@ -74,6 +74,42 @@ struct AddLine {
     }
 };
 
+/// A line was written down wrong: how it reads right, all of it. What was written before stays.
+struct CorrectLine {
+    static constexpr const char* type = "line-corrected";  ///< a new version with each of AddLine
+    AddLine now;
+    std::string why;
+    bool operator==(const CorrectLine&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("now", now), v("why", why);
+    }
+};
+
+struct RemoveLine {
+    static constexpr const char* type = "line-removed";
+    base::LineId line;
+    std::string on;   ///< the day it was taken out
+    std::string why;  ///< may be empty
+    bool operator==(const RemoveLine&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("line", line), v("on", on), v("why", why);
+    }
+};
+
+/// It was said of the wrong line that it was removed.
+struct KeepLine {
+    static constexpr const char* type = "line-kept";
+    base::LineId line;
+    std::string why;  ///< may be empty
+    bool operator==(const KeepLine&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("line", line), v("why", why);
+    }
+};
+
 }  // namespace record
 
 namespace base {

@@ -21,15 +21,16 @@ namespace record {
 /// Everything a person can say to the record: one alternative, one kind of Command, one type of
 /// entry. Each struct is at once the data of the Command and of the entry it becomes.
 using Payload = std::variant<
-    AddStaff, ChangeAccess, ErasePatient, SetUnit, AddPatient, AskAllergies, AddLine, AddLearner,
-    AskConsent, AskNeeds, practice::OpenVisit, practice::BeginPhase, practice::EndPhase,
-    practice::Pause, practice::Resume, practice::GiveCue, practice::HandsOn, practice::SeeStep,
-    practice::SeeRest, practice::MissStep, practice::OverlookStep, practice::SkipStep,
-    practice::SeeLapse, practice::CatchAlone, practice::ShowWayBack, practice::WithdrawLapse,
-    practice::TakeBack, practice::TakeOver, practice::HandOver, practice::WriteNote,
-    practice::TakeMeasure, practice::MissMeasure, practice::RecordChange, practice::StopVisit,
-    practice::CloseVisit, practice::ComeBack, AskBack, MakePlan, DoDrill, SignOff, DecideHelp,
-    IssuePaper, AddAddendum, AddLateEntry, NoteUse, ContinueLedger>;
+    AddStaff, ChangeAccess, ErasePatient, SetUnit, AddPatient, AskAllergies, AddLine, CorrectLine,
+    RemoveLine, KeepLine, AddLearner, AskConsent, AskNeeds, practice::OpenVisit,
+    practice::BeginPhase, practice::EndPhase, practice::Pause, practice::Resume, practice::GiveCue,
+    practice::HandsOn, practice::SeeStep, practice::SeeRest, practice::MissStep,
+    practice::OverlookStep, practice::SkipStep, practice::SeeLapse, practice::CatchAlone,
+    practice::ShowWayBack, practice::WithdrawLapse, practice::TakeBack, practice::TakeOver,
+    practice::HandOver, practice::WriteNote, practice::TakeMeasure, practice::MissMeasure,
+    practice::RecordChange, practice::StopVisit, practice::CloseVisit, practice::ComeBack, AskBack,
+    MakePlan, DoDrill, SignOff, DecideHelp, IssuePaper, AddAddendum, AddLateEntry, NoteUse,
+    ContinueLedger>;
 
 /// "step-seen" and its like.
 std::string typeOf(const Payload& payload);

@@ -18,6 +18,21 @@ const Line* Record::line(const base::LineId& lineId) const {
     return nullptr;
 }
 
+std::vector<const Line*> Record::linesInUse() const {
+    std::vector<const Line*> found;
+    for (const Line& one : lines)
+        if (one.isInUse) found.push_back(&one);
+    return found;
+}
+
+const Line* Record::lineFor(const base::LearnerId& learnerId) const {
+    const auto taught = visitsOf(learnerId);
+    for (auto at = taught.rbegin(); at != taught.rend(); ++at)
+        if (const Line* one = line((*at)->opened.line); one && one->isInUse) return one;
+    if (const auto inUse = linesInUse(); !inUse.empty()) return inUse.back();
+    return lines.empty() ? nullptr : &lines.back();
+}
+
 const Visit* Record::visit(const base::VisitId& visitId) const {
     for (const Visit& one : visits)
         if (one.id == visitId) return &one;

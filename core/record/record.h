@@ -36,9 +36,20 @@ struct Stated {
     bool operator==(const Stated&) const = default;
 };
 
+/// How a line read until it was corrected.
+struct Corrected {
+    AddLine before;
+    std::string why;
+    Origin origin;  ///< of the correction
+};
+
 struct Line {
-    AddLine said;
-    Origin origin;
+    AddLine said;   ///< as it reads after all corrections
+    Origin origin;  ///< of its first entry
+    std::vector<Corrected> corrected = {};
+    std::vector<Stated<RemoveLine>> removals = {};
+    std::vector<Stated<KeepLine>> kept = {};  ///< removals that were taken back
+    bool isInUse = true;                      ///< else the last of `removals` says since when
 };
 
 struct Visit {
@@ -93,6 +104,10 @@ struct Record {
 
     const Learner* learner(const base::LearnerId& learnerId) const;
     const Line* line(const base::LineId& lineId) const;
+    std::vector<const Line*> linesInUse() const;
+    /// Of those in use the one this learner was last taught on, else the newest; of a record whose
+    /// lines were all removed the newest of them. Null: it has none.
+    const Line* lineFor(const base::LearnerId& learnerId) const;
     const Visit* visit(const base::VisitId& visitId) const;
     /// The visits in which this learner was the doer or (way Show) was shown, in order.
     std::vector<const Visit*> visitsOf(const base::LearnerId& learnerId) const;

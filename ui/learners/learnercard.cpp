@@ -6,6 +6,7 @@
 #include <QLocale>
 #include <QPainter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "base/date.h"
 #include "look.h"
@@ -33,6 +34,16 @@ QString aboutPatient(const record::Card& card) {
     return words;
 }
 
+/// Of several lines each says whose day it is; by the arm alone where that tells them apart.
+QString whichLine(const record::LineDue& line, const std::vector<record::LineDue>& all) {
+    if (all.size() < 2 || line.kind.empty()) return {};
+    const auto isInArm = [&](const record::LineDue& one) { return one.arm == line.arm; };
+    const QString arm =
+        line.arm == "left" ? LearnerCard::tr("Left arm") : LearnerCard::tr("Right arm");
+    if (std::count_if(all.begin(), all.end(), isInArm) == 1) return arm;
+    return QStringLiteral("%1, %2").arg(arm, labelOf(CodeList::Line, line.kind));
+}
+
 }  // namespace
 
 DueWords dueWords(const std::optional<std::string>& due, const base::Instant& now) {
@@ -48,7 +59,8 @@ DueWords dueWords(const std::optional<std::string>& due, const base::Instant& no
     return {LearnerCard::tr("Next change %1").arg(day), "▸", static_cast<int>(Tone::Quiet)};
 }
 
-LearnerCard::LearnerCard(const record::Card& card, const base::Instant& now) {
+LearnerCard::LearnerCard(const record::Card& card, const std::vector<record::LineDue>& dues,
+                         const base::Instant& now) {
     setProperty("part", QStringLiteral("card"));
     setObjectName(QStringLiteral("card.") + shown(card.learner.text()));
     setCursor(Qt::PointingHandCursor);
@@ -76,14 +88,19 @@ LearnerCard::LearnerCard(const record::Card& card, const base::Instant& now) {
     // Of which pack: all of clean hands is nothing yet of the dressing change.
     const QString pack = render::plain(card.packTitle.value_or(std::string()));
     if (!pack.isEmpty()) far->addWidget(ui::text(pack, Size::Note, Tone::Quiet));
-    const DueWords due = dueWords(card.due, now);
-    if (!due.words.isEmpty())
-        far->addWidget(ui::text(QString::fromUtf8(due.glyph) + u' ' + due.words, Size::Note,
+    QStringList told{progress, pack};
+    for (const record::LineDue& line : dues) {
+        const DueWords due = dueWords(line.due, now);
+        const QString which = whichLine(line, card.lines);
+        const QString words =
+            which.isEmpty() ? due.words : QStringLiteral("%1: %2").arg(which, due.words);
+        far->addWidget(ui::text(QString::fromUtf8(due.glyph) + u' ' + words, Size::Note,
                                 static_cast<Tone>(due.tone)));
+        told << words;
+    }
     far->addStretch(1);
     row->addLayout(far, 2);
     setAccessibleName(learner + QStringLiteral(", ") + aboutPatient(card));
-    QStringList told{progress, pack, due.words};
     told.removeAll(QString());
     setAccessibleDescription(told.join(QStringLiteral(". ")));
     for (QWidget* inner : findChildren<QWidget*>())

@@ -14,7 +14,9 @@ namespace ui {
 class LearnerCard : public QPushButton {
     Q_OBJECT
   public:
-    LearnerCard(const record::Card& card, const base::Instant& now);
+    /// `dues` are those of its lines that are known, the soonest first.
+    LearnerCard(const record::Card& card, const std::vector<record::LineDue>& dues,
+                const base::Instant& now);
     QSize sizeHint() const override;
     /// A button is never narrower than its hint; this one wraps its words instead.
     QSize minimumSizeHint() const override;

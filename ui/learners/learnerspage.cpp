@@ -133,9 +133,7 @@ void LearnersPage::open(const record::Card& card) {
 }
 
 QWidget* LearnersPage::cardFor(const record::Card& card) {
-    record::Card shown = card;
-    shown.due = record::dueOf(card, m_desk.shelf());
-    auto* made = new LearnerCard(shown, m_desk.now());
+    auto* made = new LearnerCard(card, record::duesOf(card, m_desk.shelf()), m_desk.now());
     connect(made, &QPushButton::clicked, this, [this, card] { open(card); });
     return made;
 }

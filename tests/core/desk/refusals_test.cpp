@@ -121,6 +121,70 @@ TEST_F(Refusals, Lines) {
     expectFor(Code::PatientUnknown, command);
 }
 
+// The distance of two marks is that of the packs for such a line: the weekly one has 10 mm.
+TEST(LineRefusals, MarksAndLengthThatContradictEachOther) {
+    support::Ward ward("weekly-dressing-upper-arm");
+    record::AddLine line = ward.desk().view().record->lines.front().said;
+    line.line = base::LineId::random();
+    line.outsideMm = 4;
+    const auto refused = ward.desk().say(line);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_EQ(refused.error().code, Code::MarksContradict);
+    EXPECT_EQ(refused.error().args, (std::vector<std::string>{"4", "10", "4"}));
+    line.marks.reset();
+    EXPECT_TRUE(ward.desk().say(line).ok());
+    line.marks = 4;
+    EXPECT_EQ(ward.desk().say(record::CorrectLine{line, ""}).error().code, Code::MarksContradict);
+    line.kind = "tunnelled";
+    EXPECT_TRUE(ward.desk().say(record::CorrectLine{line, ""}).ok())
+        << "no pack knows how far the marks of such a line stand";
+}
+
+TEST_F(Refusals, OfALineThatIsThereAlready) {
+    const record::AddLine known = ward.desk().view().record->lines.front().said;
+    record::AddLine line = known;
+    expect(Code::LineAlike, line);
+    line.line = base::LineId::random();
+    expect(Code::LineAlike, line);
+    line.lumens = 2;
+    ward.must(line);
+    expect(Code::LineAlike, record::CorrectLine{[&] {
+                                                    record::AddLine same = known;
+                                                    same.line = line.line;
+                                                    return same;
+                                                }(),
+                                                ""});
+    expect(Code::LineUnchanged, record::CorrectLine{line, "no reason"});
+    record::AddLine nobody = known;
+    nobody.line = base::LineId::random();
+    expect(Code::LineUnknown, record::CorrectLine{nobody, ""});
+    line.inserted = "2026-11-25";
+    expect(Code::DateInFuture, record::CorrectLine{line, ""});
+}
+
+TEST_F(Refusals, OfRemovingALine) {
+    const base::LineId known = line();
+    const auto nobody = base::LineId::random();
+    expect(Code::LineUnknown, record::RemoveLine{nobody, "2026-11-20", ""});
+    expect(Code::LineUnknown, record::KeepLine{nobody, ""});
+    expect(Code::LineInUse, record::KeepLine{known, ""});
+    expect(Code::NoDate, record::RemoveLine{known, "", ""});
+    expect(Code::DateInFuture, record::RemoveLine{known, "2026-11-25", ""});
+    expect(Code::RemovedTooEarly, record::RemoveLine{known, "2026-11-09", ""});
+    ward.openVisit(practice::Way::Guided, practice::On::Patient);
+    expect(Code::LineInVisit, record::RemoveLine{known, "2026-11-20", ""});
+    ward.must(practice::StopVisit{});
+    record::AddLine same = ward.desk().view().record->lines.front().said;
+    ward.must(record::RemoveLine{known, "2026-11-20", ""});
+    expect(Code::LineRemoved, record::RemoveLine{known, "2026-11-20", ""});
+    record::AddLine later = same;
+    later.inserted = "2026-11-22";
+    expect(Code::RemovedTooEarly, record::CorrectLine{later, ""});
+    same.line = base::LineId::random();
+    ward.must(same);  // as it is no longer in use, another may be like it
+    expect(Code::LineAlike, record::KeepLine{known, ""});
+}
+
 TEST_F(Refusals, Learners) {
     expect(Code::LearnerKnown, record::AddLearner{.learner = ward.learner(), .name = "Amara"});
     expect(Code::NameMissing,

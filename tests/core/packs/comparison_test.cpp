@@ -93,4 +93,20 @@ TEST(Comparison, TellStandsBelowCall) {
     EXPECT_EQ(compare(measure, {.marks = 4}, {.marks = 7})->bound, Bound::Call);
 }
 
+// Reckoned by hand: four marks have three distances between them. Both are read to the nearest
+// mark, so less than one distance apart is no contradiction; where the first mark stands is not
+// known, so a long line with few marks is none either.
+TEST(Contradiction, MarksReachAtLeastFromTheFirstToTheLast) {
+    using packs::contradict;
+    EXPECT_TRUE(contradict(10, {.mm = 4, .marks = 4}));
+    EXPECT_TRUE(contradict(10, {.mm = 20, .marks = 4}));
+    EXPECT_FALSE(contradict(10, {.mm = 21, .marks = 4}));
+    EXPECT_FALSE(contradict(10, {.mm = 40, .marks = 4}));
+    EXPECT_FALSE(contradict(10, {.mm = 200, .marks = 4}));
+    EXPECT_FALSE(contradict(5, {.mm = 20, .marks = 4}));
+    EXPECT_FALSE(contradict(10, {.mm = 0, .marks = 1}));
+    EXPECT_FALSE(contradict(10, {.mm = 4, .marks = {}}));
+    EXPECT_FALSE(contradict(10, {.mm = {}, .marks = 4}));
+}
+
 }  // namespace

@@ -116,26 +116,35 @@ TEST_F(Cards, TheNextChangeIsDueByTheNewestThatSaysSo) {
     book.addLearner("Kofi");
     EXPECT_EQ(card(1).due, "2026-11-28") << "it is the patient's line, whoever is taught";
     EXPECT_EQ(dueOf(book.fold(), book.shelf), "2026-11-28");
-    EXPECT_EQ(dueOf(book.fold(), support::readPack("clean-hands")->pack), "2026-11-28");
 }
 
 // The weekly pack: a transparent dressing every 7 days, gauze every 2 (its own source says why).
 TEST_F(Cards, TheNextChangeIsDueByTheDayALineWasLastChanged) {
-    const auto add = [this](const char* dressing, const char* on) {
-        AddLine line{.line = base::LineId::random(), .kind = "picc", .dressing = dressing};
+    AddLine line{.line = book.line, .kind = "picc", .dressing = "transparent"};
+    line.lastChange = "2026-11-24";
+    book.say(line);
+    const auto correct = [&](const char* dressing, const char* on) {
+        line.dressing = dressing;
         line.lastChange = on;
-        book.say(line);
+        book.say(CorrectLine{line, ""});
     };
-    add("transparent", "2026-11-24");
+    const auto shown = [this] {
+        const auto dues = duesOf(card(), book.shelf);
+        return dues.empty() ? std::nullopt : dues.front().due;
+    };
+    const auto byPack = [this](const packs::Pack& pack) {
+        const Record record = book.fold();
+        return dueOf(record, record.lines.at(0), pack);
+    };
     EXPECT_EQ(card().due, std::nullopt) << "no pack was taught that says how long it may stay";
-    EXPECT_EQ(dueOf(card(), book.shelf), std::nullopt) << "nor is one at hand";
+    EXPECT_EQ(shown(), std::nullopt) << "nor is one at hand";
     const auto weekly = support::readPack("weekly-dressing-upper-arm");
     book.shelf.put(weekly);
     EXPECT_EQ(card().due, std::nullopt) << "a row does not hang on what can be taught";
-    EXPECT_EQ(dueOf(card(), book.shelf), "2026-12-01");
+    EXPECT_EQ(shown(), "2026-12-01");
     EXPECT_EQ(dueOf(book.fold(), book.shelf), "2026-12-01");
-    EXPECT_EQ(dueOf(book.fold(), weekly->pack), "2026-12-01");
-    EXPECT_EQ(dueOf(book.fold(), support::readPack("clean-hands")->pack), std::nullopt);
+    EXPECT_EQ(byPack(weekly->pack), "2026-12-01");
+    EXPECT_EQ(byPack(support::readPack("clean-hands")->pack), std::nullopt);
     auto opening = book.opening(learner);
     opening.pack = {weekly->pack.id, weekly->pack.version, weekly->digest};
     const auto visit = base::VisitId::random();
@@ -147,40 +156,40 @@ TEST_F(Cards, TheNextChangeIsDueByTheDayALineWasLastChanged) {
     const std::string today = base::dateAt(book.entries.back().body.atMs, 0);
     ASSERT_EQ(today, "2025-11-24");
     EXPECT_EQ(card().due, "2026-12-01") << "the newest that was changed, not that was written";
-    add("gauze", "2026-11-25");
+    correct("gauze", "2026-11-25");
     EXPECT_EQ(card().due, "2026-11-27");
-    add("a dressing of another kind", "2026-11-26");
+    correct("a dressing of another kind", "2026-11-26");
     EXPECT_EQ(card().due, std::nullopt) << "not what was due of the one before";
-    EXPECT_EQ(dueOf(card(), book.shelf), std::nullopt);
-    AddLine port{.line = base::LineId::random(), .kind = "port", .dressing = "transparent"};
-    port.lastChange = "2026-11-27";
-    book.say(port);
+    EXPECT_EQ(shown(), std::nullopt);
+    line.kind = "port";
+    correct("transparent", "2026-11-27");
     EXPECT_EQ(card().due, std::nullopt) << "the pack is for other lines";
-    add("transparent", "the day before");
-    EXPECT_EQ(card().due, std::nullopt) << "that is no date";
+    line.kind = "picc";
+    correct("transparent", "the day before");
+    EXPECT_EQ(card().due, "2026-12-03") << "that is no date; the visit's is";
 }
 
 // Of a line that the pack is not made for it says nothing.
 TEST_F(Cards, BeforeTheFirstVisitOnlyAPackForSuchALineSaysWhenItIsDue) {
     book.shelf.put(support::readPack("weekly-dressing-upper-arm"));
-    AddLine port{.line = base::LineId::random(), .kind = "port", .dressing = "transparent"};
-    port.lastChange = "2025-11-20";
-    book.say(port);
-    EXPECT_EQ(dueOf(card(), book.shelf), std::nullopt);
-    AddLine picc{.line = base::LineId::random(), .kind = "picc", .dressing = "transparent"};
-    picc.lastChange = "2025-11-21";
-    book.say(picc);
-    EXPECT_EQ(dueOf(card(), book.shelf), "2025-11-28");
-    AddLine unknown{.line = base::LineId::random(), .kind = "picc"};
-    unknown.lastChange = "2025-11-22";
-    book.say(unknown);
-    EXPECT_EQ(dueOf(card(), book.shelf), std::nullopt) << "nobody says what lies on it";
+    const auto dueOfOne = [this](const char* kind, const char* dressing) {
+        AddLine line{.line = base::LineId::random(), .kind = kind, .dressing = dressing};
+        line.lastChange = "2025-11-21";
+        book.say(line);
+        const Record record = book.fold();
+        for (const LineDue& one : duesOf(record, book.shelf))
+            if (one.line == line.line) return one.due;
+        return std::optional<std::string>();
+    };
+    EXPECT_EQ(dueOfOne("port", "transparent"), std::nullopt);
+    EXPECT_EQ(dueOfOne("picc", "transparent"), "2025-11-28");
+    EXPECT_EQ(dueOfOne("picc", ""), std::nullopt) << "nobody says what lies on it";
 }
 
 TEST_F(Cards, AChangeAfterTheLineWasAddedCountsAlone) {
     const auto weekly = support::readPack("weekly-dressing-upper-arm");
     book.shelf.put(weekly);
-    AddLine line{.line = base::LineId::random(), .kind = "picc", .dressing = "transparent"};
+    AddLine line{.line = book.line, .kind = "picc", .dressing = "transparent"};
     line.lastChange = "2025-11-20";
     book.say(line);
     auto opening = book.opening(learner);

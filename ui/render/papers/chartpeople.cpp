@@ -19,17 +19,35 @@ QString allergyWords(const PaperData& data) {
     return list.join(Papers::tr("; ", "between items"));
 }
 
-QString lineWords(const PaperData& data, const QLocale& locale) {
-    if (!data.line) return {};
-    QStringList parts{codeWords(data.line->kind), armWords(data.line->arm),
-                      Papers::tr("inserted %1").arg(dateWords(data.line->inserted, locale))};
-    if (data.line->outsideMm)
+QString lineWords(const record::AddLine& line, const QLocale& locale) {
+    QStringList parts{codeWords(line.kind), armWords(line.arm),
+                      Papers::tr("inserted %1").arg(dateWords(line.inserted, locale))};
+    if (line.outsideMm)
         parts += Papers::tr("outside length at insertion %1")
-                     .arg(millimetreWords(*data.line->outsideMm, locale));
-    if (data.line->marks) parts += Papers::tr("%n marks in view", nullptr, *data.line->marks);
-    if (data.line->girthMm)
-        parts += Papers::tr("arm girth %1").arg(millimetreWords(*data.line->girthMm, locale));
+                     .arg(millimetreWords(*line.outsideMm, locale));
+    if (line.marks) parts += Papers::tr("%n marks in view", nullptr, *line.marks);
+    if (line.girthMm)
+        parts += Papers::tr("arm girth %1").arg(millimetreWords(*line.girthMm, locale));
     return parts.join(QStringLiteral(", "));
+}
+
+/// The line as it reads, as it was written before where that read otherwise, and its end.
+void addLine(Table& who, const PaperData& data, const QLocale& locale) {
+    const QString now = data.line ? lineWords(*data.line, locale) : QString();
+    addKeyValue(who, Papers::tr("Line"), now);
+    for (std::size_t i = 0; i < data.lineWas.size(); ++i) {
+        const PaperLineWas& was = data.lineWas[i];
+        const bool isLast = i + 1 == data.lineWas.size();
+        const QString before = lineWords(was.before, locale);
+        if (before == (isLast ? now : lineWords(data.lineWas[i + 1].before, locale))) continue;
+        const QString why = was.why.empty() ? QString() : isolated(plain(was.why));
+        addKeyValue(who, Papers::tr("Line, as first written"),
+                    Papers::tr("%1. Corrected by %2. %3", "a line, who and when, why")
+                        .arg(before, stampWords(was.corrected, locale), why)
+                        .trimmed());
+    }
+    if (data.lineRemoved)
+        addKeyValue(who, Papers::tr("Line removed"), dateWords(*data.lineRemoved, locale));
 }
 
 QString learnerWords(const PaperData& data) {
@@ -86,7 +104,7 @@ void addPeople(Blocks& blocks, const PaperData& data, const QLocale& locale) {
                     .arg(isolated(plain(data.patient.name)), bornWords(data.patient.born, locale),
                          isolated(plain(data.patient.number))));
     addKeyValue(who, Papers::tr("Learner"), learnerWords(data));
-    addKeyValue(who, Papers::tr("Line"), lineWords(data, locale));
+    addLine(who, data, locale);
     addKeyValue(who, Papers::tr("Allergies"), allergyWords(data));
     addKeyValue(who, Papers::tr("Consent"), consentWords(data, locale));
     addKeyValue(who, Papers::tr("Taught in"), languageWords(data.learner.language, locale));

@@ -198,21 +198,29 @@ std::string whoChanged(const Gathering& from, const record::Visit& visit) {
     return visit.change->origin.by ? from.nameOf(*visit.change->origin.by) : std::string();
 }
 
-// The one that record::dueOf goes by: of those that set a day the newest, or one told with a line.
-std::optional<PaperChanged> lastChangedOf(const Gathering& from,
+// The one that record::dueOf goes by: of those that set a day for this line the newest, or the one
+// that was told with it.
+std::optional<PaperChanged> lastChangedOf(const Gathering& from, const record::Line& line,
                                           const std::vector<const record::Visit*>& own) {
     std::optional<PaperChanged> last;
     for (const record::Visit& visit : from.record.visits) {
-        if (!visit.change || !visit.change->said.due) continue;
+        if (visit.opened.line != line.said.line || !visit.change || !visit.change->said.due)
+            continue;
         const record::Origin& origin = visit.change->origin;
         last = {base::dateAt(origin.atMs, origin.offsetMinutes), whoChanged(from, visit),
                 std::ranges::find(own, &visit) == own.end()};
     }
-    for (const record::Line& line : from.record.lines) {
-        const std::string on = line.said.lastChange.value_or("");
-        if (base::isDate(on) && (!last || on > last->on)) last = {on, {}, true};
-    }
+    const std::string on = line.said.lastChange.value_or("");
+    if (base::isDate(on) && (!last || on > last->on)) last = {on, {}, true};
     return last;
+}
+
+void gatherLine(const Gathering& from, const record::Line& line, PaperData& data) {
+    data.line = line.said;
+    for (const record::Corrected& one : line.corrected)
+        data.lineWas.push_back({one.before, one.why, from.stamp(one.origin)});
+    if (!line.isInUse) data.lineRemoved = line.removals.back().said.on;
+    data.dressingDue = record::dueOf(from.record, line, from.taught.pack);
 }
 
 }  // namespace
@@ -238,8 +246,7 @@ std::optional<PaperData> gather(record::PaperKind kind, const record::Record& re
                    .patient = record.patient};
     if (record.allergies)
         data.allergies = {record.allergies->said.allergies, from.stamp(record.allergies->origin)};
-    if (!record.lines.empty()) data.line = record.lines.back().said;
-    data.dressingDue = record::dueOf(record, taught.pack);
+    if (const record::Line* line = record.lineFor(learnerId)) gatherLine(from, *line, data);
     data.unit = house.unit;
     gatherLearner(from, *learner, data);
     data.pack = gatherPack(from, readiness);
@@ -256,7 +263,8 @@ std::optional<PaperData> gather(record::PaperKind kind, const record::Record& re
         data.visits.push_back(gatherVisit(from, visit));
         data.visits.back().isSigned = counted.has(visit);
     }
-    data.lastChanged = lastChangedOf(from, own);
+    if (const record::Line* line = record.lineFor(learnerId))
+        data.lastChanged = lastChangedOf(from, *line, own);
     gatherRemarks(from, learnerId, data);
     if (kind == record::PaperKind::Steps) data.steps = gatherSteps(from, data.learner.language);
     return data;

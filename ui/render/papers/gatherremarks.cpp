@@ -15,7 +15,11 @@ class EntrySearch {
         const record::Record& record = m_from.record;
         look(record.origin);
         if (record.allergies) look(record.allergies->origin);
-        for (const record::Line& line : record.lines) look(line.origin);
+        for (const record::Line& line : record.lines) {
+            look(line.origin);
+            for (const record::Corrected& one : line.corrected) look(one.origin);
+            lookAtAll(line.removals), lookAtAll(line.kept);
+        }
         for (const record::Learner& learner : record.learners) lookAt(learner);
         for (const record::Visit& visit : record.visits) lookAt(visit);
         lookAtAll(record.addenda), lookAtAll(record.lateEntries);

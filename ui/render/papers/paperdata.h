@@ -35,6 +35,8 @@ struct PaperData {
     record::AddPatient patient;
     std::optional<PaperAllergies> allergies;
     std::optional<record::AddLine> line;
+    std::vector<PaperLineWas> lineWas;       ///< the oldest first
+    std::optional<std::string> lineRemoved;  ///< YYYY-MM-DD
     record::AddLearner learner;
     std::optional<record::AskConsent> consent;
     std::optional<Stamp> consented;
@@ -61,7 +63,8 @@ struct PaperData {
         v("offset", offsetMinutes), v("language", language), v("sentences", sentences);
         v("version", version), v("ledger_size", ledgerSize);
         v("ledger_root", ledgerRoot), v("patient", patient), v("allergies", allergies);
-        v("line", line), v("learner", learner), v("consent", consent);
+        v("line", line), v("line_was", lineWas), v("line_removed", lineRemoved);
+        v("learner", learner), v("consent", consent);
         v("consented", consented), v("needs", needs), v("unit", unit), v("pack", pack);
         v("visits", visits), v("questions", questions), v("drills", drills);
         v("readiness", readiness), v("signatures", signatures), v("help", help);

@@ -30,6 +30,17 @@ struct PaperChanged {
     }
 };
 
+/// How the line read until it was corrected.
+struct PaperLineWas {
+    record::AddLine before;
+    std::string why;
+    Stamp corrected;
+    template <class V>
+    void fields(V& v) {
+        v("before", before), v("why", why), v("corrected", corrected);
+    }
+};
+
 struct PaperSource {
     std::string cite;
     packs::Standing standing = packs::Standing::FromMemory;
