@@ -29,6 +29,8 @@ std::span<const std::string_view> names<By>();
 template <>
 std::span<const std::string_view> names<Taken>();
 template <>
+std::span<const std::string_view> names<ReadBy>();
+template <>
 std::span<const std::string_view> names<Severity>();
 template <>
 std::span<const std::string_view> names<Action>();

@@ -30,6 +30,7 @@ void readUse(Fields& fields, Use& use) {
 void readStepMeasure(Fields& fields, StepMeasure& measure) {
     fields.words("id", measure.id);
     fields.choice("when", measure.when);
+    fields.choice("by", measure.by, Need::Optional);
 }
 
 void readStepWords(Fields& fields, Step& step) {

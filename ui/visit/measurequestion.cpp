@@ -62,6 +62,10 @@ QString boundWords(const Rule& rule, packs::Bound bound) {
            QLatin1Char(' ') + call;
 }
 
+bool doContradict(const Rule& rule, const packs::Counted& now) {
+    return rule.measure.markMm && packs::contradict(*rule.measure.markMm, now);
+}
+
 /// What the rule says to this reading; empty when it says nothing.
 QString ruleWords(const Rule& rule, const packs::Counted& now) {
     const auto found = packs::compare(rule.measure, rule.insertion, now);
@@ -70,8 +74,16 @@ QString ruleWords(const Rule& rule, const packs::Counted& now) {
         return Question::tr(
             "No count of marks was written down when the line was put in. Measure the "
             "millimetres, to compare.");
-    if (!found) return {};
-    QStringList words{changeWords(rule, now, *found)};
+    QStringList words;
+    if (doContradict(rule, now) && (!found || found->doAgree))
+        words << Question::tr(
+                     "%1 marks, %2 mm apart, reach over more than %3 mm: one of the two "
+                     "is wrong. Measure and count again.")
+                     .arg(*now.marks)
+                     .arg(*rule.measure.markMm)
+                     .arg(*now.mm);
+    if (!found) return words.join(QLatin1Char(' '));
+    words << changeWords(rule, now, *found);
     if (!found->doAgree)
         words << Question::tr("The marks say %1 mm. Measure and count again.")
                      .arg(std::abs(*found->byMarks));
@@ -80,7 +92,8 @@ QString ruleWords(const Rule& rule, const packs::Counted& now) {
     return words.join(QLatin1Char(' '));
 }
 
-bool isOverLimit(const Rule& rule, const packs::Counted& now) {
+bool needsHeed(const Rule& rule, const packs::Counted& now) {
+    if (doContradict(rule, now)) return true;
     const auto found = packs::compare(rule.measure, rule.insertion, now);
     return found && found->bound == packs::Bound::Call;
 }
@@ -98,6 +111,14 @@ std::optional<int> number(const QLineEdit* line) {
     return line->text().toInt();
 }
 
+/// Whether the step in hand counts marks on a line that was counted by them from the first.
+bool isReadByMarks(const std::optional<packs::StepMeasure>& step, const std::vector<Rule>& rules) {
+    if (!step || step->by != packs::ReadBy::Marks) return false;
+    for (const Rule& rule : rules)
+        if (rule.measure.id == step->id) return rule.measure.markMm && rule.insertion.marks;
+    return false;
+}
+
 QLineEdit* numberLine(Question* question, const QString& name, const QString& objectName) {
     QLineEdit* line = question->addLine(name, objectName);
     line->setValidator(new QIntValidator(0, 999, line));
@@ -108,6 +129,7 @@ QLineEdit* numberLine(Question* question, const QString& name, const QString& ob
 /// The two figures, and below them what the rule says to what is written now.
 struct Figures {
     QLineEdit *mm, *marks;
+    QLineEdit* first;  ///< of the two, what is asked for
     Words* said;
 
     packs::Counted counted() const { return {.mm = number(mm), .marks = number(marks)}; }
@@ -119,7 +141,7 @@ struct Figures {
     void retell(const Rule* rule) const {
         showLine(marks, rule != nullptr && rule->measure.markMm.has_value());
         if (rule == nullptr) return said->say({});
-        said->setRole(isOverLimit(*rule, counted()) ? Role::Brick : Role::QuietInk);
+        said->setRole(needsHeed(*rule, counted()) ? Role::Brick : Role::QuietInk);
         said->say(ruleWords(*rule, counted()));
         // What the rule says must not be below the edge; once the words have their place.
         QMetaObject::invokeMethod(
@@ -127,11 +149,16 @@ struct Figures {
     }
 };
 
-Figures addFigures(Question* question) {
+Figures addFigures(Question* question, bool isByMarks) {
     Figures figures{};
+    const auto marksLine = [question] {
+        return numberLine(question, Question::tr("Marks in view, where the line has marks"),
+                          QStringLiteral("measureMarks"));
+    };
+    if (isByMarks) figures.marks = marksLine();
     figures.mm = numberLine(question, Question::tr("Millimetres"), QStringLiteral("measureMm"));
-    figures.marks = numberLine(question, Question::tr("Marks in view, where the line has marks"),
-                               QStringLiteral("measureMarks"));
+    if (!isByMarks) figures.marks = marksLine();
+    figures.first = isByMarks ? figures.marks : figures.mm;
     figures.said = question->addWords({}, Role::Ink);
     figures.said->setObjectName(QStringLiteral("measureRule"));
     return figures;
@@ -173,7 +200,8 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
     question->room()->addWidget(which);
     question->room()->addSpacing(render::Theme::gap(render::Gap::Tight));
     question->room()->addWidget(when);
-    const Figures figures = addFigures(question);
+    const auto stepMeasure = measureNow(moment);
+    const Figures figures = addFigures(question, isReadByMarks(stepMeasure, rules));
     const auto retell = [=] {
         const Rule* now = nullptr;
         for (const Rule& rule : rules)
@@ -184,9 +212,9 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
         QObject::connect(line, &QLineEdit::textChanged, question, retell);
     QObject::connect(which, &PickList::changed, question, retell);
     if (!entries.empty()) which->choose(entries.front().id);
-    if (const auto now = measureNow(moment)) {
-        which->choose(utf(now->id));
-        when->choose(utf(packs::name(now->when)));
+    if (stepMeasure) {
+        which->choose(utf(stepMeasure->id));
+        when->choose(utf(packs::name(stepMeasure->when)));
     }
     question->onAccept = [=] {
         if (figures.isEmpty())
@@ -198,7 +226,7 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
             .mm = figures.counted().mm,
             .marks = figures.counted().marks});
     };
-    figures.mm->setFocus();
+    figures.first->setFocus();
     return question;
 }
 
@@ -212,10 +240,10 @@ Question* askStepMeasure(const Moment& moment, const packs::Step& step, record::
         isLeft ? Question::tr("%1, as left").arg(label) : Question::tr("%1, as found").arg(label),
         Question::tr("Write it down, go on"), parent);
     question->then = std::move(pass);
-    const Figures figures = addFigures(question);
+    const Rule rule = ruleOf(moment, *measure);
+    const Figures figures = addFigures(question, isReadByMarks(step.measure, {rule}));
     QLineEdit* why = question->addLine(Question::tr("Or: why it could not be measured"),
                                        QStringLiteral("measureWhyNot"));
-    const Rule rule = ruleOf(moment, *measure);
     const auto retell = [=] { figures.retell(&rule); };
     for (QLineEdit* line : {figures.mm, figures.marks})
         QObject::connect(line, &QLineEdit::textChanged, question, retell);
@@ -235,7 +263,7 @@ Question* askStepMeasure(const Moment& moment, const packs::Step& step, record::
                                             .marks = figures.counted().marks,
                                             .step = id});
     };
-    figures.mm->setFocus();
+    figures.first->setFocus();
     return question;
 }
 

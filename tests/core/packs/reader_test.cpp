@@ -48,7 +48,8 @@ TEST(PackReader, ReadsEveryKey) {
     EXPECT_EQ(wash.strain, 1);
     EXPECT_EQ(pack.competencies[0].steps[1].by, packs::By::Either);
     EXPECT_EQ(pack.competencies[0].steps[1].measure,
-              (packs::StepMeasure{.id = "length", .when = packs::Taken::Left}));
+              (packs::StepMeasure{
+                  .id = "length", .when = packs::Taken::Left, .by = packs::ReadBy::Marks}));
     EXPECT_EQ(pack.supplies[0].instead->kind, packs::Instead::Kind::Pack);
     EXPECT_EQ(pack.supplies[1].instead->kind, packs::Instead::Kind::Supply);
     EXPECT_EQ(pack.measures[0].markMm, 10);

@@ -375,6 +375,25 @@ TEST(VisitCards, MarksThatDoNotAgreeWithTheMillimetresAreSaid) {
     EXPECT_FALSE(rule->text().contains(QStringLiteral("marks say"))) << rule->text().toStdString();
 }
 
+// Four marks, 10 mm apart, have 30 mm between the first and the last (reckoned by hand).
+TEST(VisitCards, MarksThatDoNotFitIntoTheMillimetresAreSaidBeforeTheyAreWritten) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    record::AddLine line = visit.ward().desk().view().record->lines.front().said;
+    line.marks.reset();  // so that only the two readings can be held against each other
+    visit.ward().must(record::CorrectLine{line, ""});
+    visit.press(Qt::Key_M);
+    auto* rule = visit.find<QLabel>(QStringLiteral("measureRule"));
+    auto* mm = visit.find<QLineEdit>(QStringLiteral("measureMm"));
+    QTest::keyClicks(visit.find<QLineEdit>(QStringLiteral("measureMarks")), QStringLiteral("4"));
+    QTest::keyClicks(mm, QStringLiteral("20"));
+    EXPECT_TRUE(rule->text().contains(QStringLiteral("4 marks, 10 mm apart")))
+        << rule->text().toStdString();
+    EXPECT_TRUE(rule->text().contains(QStringLiteral("changed by 20 mm"))) << "the rest is said";
+    mm->clear();
+    QTest::keyClicks(mm, QStringLiteral("30"));
+    EXPECT_FALSE(rule->text().contains(QStringLiteral("apart"))) << rule->text().toStdString();
+}
+
 // A line without printed marks is measured in millimetres alone, and girth has no marks at all.
 TEST(VisitCards, MarksAreAskedOnlyOfAMeasureThatHasThem) {
     VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
