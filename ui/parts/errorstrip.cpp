@@ -49,6 +49,7 @@ void ErrorStrip::showWords(const QString& sentence) {
     m_words->setText(sentence);
     setAccessibleName(sentence);
     show();
+    Q_EMIT told(true);
     QAccessibleEvent alert(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
 }
@@ -56,6 +57,7 @@ void ErrorStrip::showWords(const QString& sentence) {
 void ErrorStrip::clear() {
     m_words->clear();
     hide();
+    Q_EMIT told(false);
 }
 
 QString ErrorStrip::words() const { return m_words->text(); }

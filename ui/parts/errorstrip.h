@@ -35,6 +35,9 @@ class ErrorStrip : public QFrame {
     }
     QString words() const;
 
+  Q_SIGNALS:
+    void told(bool isSomething);  ///< there is something to read, or no longer
+
   private:
     void showWords(const QString& sentence);
 

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <map>
 
+#include "parts/field.h"
 #include "parts/parts.h"
 
 namespace ui {
@@ -73,6 +74,11 @@ Page::Page(const QString& objectName, QWidget* parent)
     foot->addLayout(m_buttons);
     outer->addWidget(m_foot);
     m_foot->hide();
+    // A page with nothing to press has a foot only while something was refused.
+    connect(m_errors, &ErrorStrip::told, this, [this](bool isSomething) {
+        const bool hasButtons = !m_foot->findChildren<QPushButton*>().isEmpty();
+        m_foot->setVisible(isSomething || hasButtons);
+    });
 }
 
 void Page::keyPressEvent(QKeyEvent* event) {
@@ -115,7 +121,21 @@ void Page::setMissing(const QStringList& names) {
     m_primary->setAccessibleDescription(names.isEmpty() ? QString() : m_missing->text());
 }
 
-void Page::scrollTo(QWidget* widget) { m_scroll->ensureWidgetVisible(widget, 0, 80); }
+void Page::scrollTo(QWidget* widget) {
+    m_scroll->ensureWidgetVisible(widget, 0, 80);
+    // Again once what was only just said has its place.
+    QMetaObject::invokeMethod(
+        widget, [this, widget] { m_scroll->ensureWidgetVisible(widget, 0, 80); },
+        Qt::QueuedConnection);
+}
+
+void Page::goToWrong() {
+    for (Field* field : findChildren<Field*>()) {
+        if (field->isHidden() || field->problem().isEmpty()) continue;
+        field->input()->setFocus();
+        return scrollTo(field);
+    }
+}
 
 void Page::scrollToTop() { m_scroll->verticalScrollBar()->setValue(0); }
 

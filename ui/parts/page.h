@@ -31,6 +31,8 @@ class Page : public QWidget {
     /// What has to be answered before the one thing can be pressed; it is said beside it.
     void setMissing(const QStringList& names);
     void scrollTo(QWidget* widget);
+    /// Shows the first field that says what is wrong, and gives it the focus.
+    void goToWrong();
     void scrollToTop();
     /// Empties the column and starts again.
     void clear();

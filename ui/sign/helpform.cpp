@@ -79,7 +79,8 @@ void HelpForm::save() {
     bool isRight = m_nextOn->check();
     for (WordsField* field : {m_why, m_decidedBy, m_told, m_nextBy, m_call})
         isRight = field->check() && isRight;
-    if (!isRight || !m_desk.view().learner) return;
+    if (!isRight) return goToWrong();
+    if (!m_desk.view().learner) return;
     if (errors()->took(m_desk.say(record::DecideHelp{.learner = *m_desk.view().learner,
                                                      .why = m_why->words(),
                                                      .decidedBy = m_decidedBy->words(),
@@ -152,7 +153,7 @@ void CorrectionForm::follow() {
 }
 
 void CorrectionForm::save() {
-    if (!m_text->check()) return;
+    if (!m_text->check()) return goToWrong();
     if (m_kind->word() == QLatin1String("late")) {
         if (saveLate()) Q_EMIT saved();
         return;
@@ -161,7 +162,7 @@ void CorrectionForm::save() {
     m_toField->setProblem(entry ? QString()
                                 : tr("No entry is chosen. Nothing was saved. Press the one this "
                                      "belongs to."));
-    if (!entry) return;
+    if (!entry) return goToWrong();
     if (errors()->took(m_desk.say(record::AddAddendum{.to = *entry, .text = m_text->words()})))
         Q_EMIT saved();
 }
@@ -172,7 +173,10 @@ bool CorrectionForm::saveLate() {
     m_time->setProblem(time.isValid() ? QString()
                                       : tr("This is not a time of day. Nothing was saved. Write it "
                                            "as 14:30."));
-    if (!isRight || !time.isValid()) return false;
+    if (!isRight || !time.isValid()) {
+        goToWrong();
+        return false;
+    }
     desk::Command command = m_desk.command(record::AddLateEntry{
         .learner = m_desk.view().learner, .text = m_text->words(), .reason = m_reason->words()});
     const int offset = m_desk.now().offsetMinutes;
