@@ -600,7 +600,31 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>This step is there for its measure, and there is none yet. The step is not passed. Write the figure down, or why it could not be measured.</source>
+        <source>A line that is alike in every respect is in the record and in use. Nothing was saved. If it is the same line, go back; if it is another, say what is different.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is different from what the record says. Nothing was saved. Change what was wrong, or go back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record says that this line was removed. Nothing was changed. Choose a line that is in use.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record does not say that this line was removed. Nothing was changed. Go on as you are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit with this line is open, and it is saved as it stands. The line was not marked as removed. Finish or stop the visit first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the record the line was inserted after that day. Nothing was saved. Correct the day here, or the day of the insertion at the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 marks in view, %2 mm apart, reach over more than %3 mm: one of the two is wrong. Nothing was saved. Measure and count again. If the marks of this line stand closer together, leave them empty: later counts would mislead.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -727,18 +751,6 @@
     </message>
 </context>
 <context>
-    <name>LabelWords</name>
-    <message>
-        <source>%1, born %2, number %3: the patient</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 (%2), for %3, born %4, number %5</source>
-        <comment>who is taught, for whom</comment>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>Lanes</name>
     <message>
         <source>held from %1 to %2</source>
@@ -821,6 +833,79 @@
     <message>
         <source>%1: %2</source>
         <comment>whom to call, with the number: why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LineWords</name>
+    <message>
+        <source>not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inserted on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks in view</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round the arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lumens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What holds the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin antiseptic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing last changed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, inserted %3</source>
+        <comment>kind of line, arm, date</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 mm outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between items</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record says that the patient reacts to this: %1. It is, or may be, in: %2. Read the packaging, follow your unit&apos;s policy, and ask whoever prescribes before it is used again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2521,6 +2606,19 @@ To call: %1</source>
         <source>the team, the same day</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Line, as first written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. Corrected by %2. %3</source>
+        <comment>a line, who and when, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line removed</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -2605,45 +2703,6 @@ To call: %1</source>
     </message>
     <message>
         <source>done, not seen</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>WhyNothing</name>
-    <message>
-        <source>No step is in hand now.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>You have taken over: help is no longer counted.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A step of the way back can&apos;t be left out: take over, or stop.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This step applies always.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>In a return demonstration the learner sees nothing that can be read.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No step is done yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No way back in this pack needs a helper.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>You have taken over: noticing is no longer looked at.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This pack measures nothing.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2763,6 +2822,56 @@ To call: %1</source>
     </message>
     <message>
         <source>%1 can sign in now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::AllergiesField</name>
+    <message>
+        <source>Asked, none known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reacts to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened then: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the patient&apos;s own words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what the patient reacts to, or that none is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either none is known, or tick what it is: not both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::AllergiesForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is answered here counts from now on. What was answered before stays in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The allergies are saved. What was answered before stays in the record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3570,6 +3679,14 @@ To call: %1</source>
         <source>Change overdue: due %1, none written down since</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Left arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right arm</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LearnerForm</name>
@@ -3736,18 +3853,6 @@ To call: %1</source>
         <source>This computer can&apos;t read it aloud. The words stay in view.</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>Back to the visit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Esc, F11</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The keys of the visit rest meanwhile.</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>ui::LearnersPage</name>
@@ -3896,6 +4001,73 @@ To call: %1</source>
     </message>
     <message>
         <source>What nobody told you stays open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the correction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change what was written down wrong. What it said before stays in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For instance: typed wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A line of this kind, in this arm and from this day is in the record already. If it is the same line, go back and correct it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line is corrected. What it said before stays in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line is saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LineRemovedForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save that it was removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line was removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is no longer offered at the start of a visit, and no next change is shown for it. The record keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Removed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For instance: treatment is finished.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is written down that the line was removed. Below it can be taken back.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4281,31 +4453,7 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What happened then</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>In the patient&apos;s own words.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reacts to</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Asked, none known</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Ask before supplies are chosen.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tick what the patient reacts to, or that none is known.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Either none is known, or tick what it is: not both.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4584,12 +4732,110 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, %2, inserted %3</source>
-        <comment>kind of line, arm, date</comment>
+        <source>somebody</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, %2 mm outside</source>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marks in view</source>
+        <translation>
+            <numerusform>%n mark in view</numerusform>
+            <numerusform>%n marks in view</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2, on %3</source>
+        <comment>a measure, what was read, date</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line, removed on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corrected on %1 by %2. Before: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On %1 %2 wrote that it was not removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct this line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was not removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask allergies again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more before these</source>
+        <translation>
+            <numerusform>%n more before these</numerusform>
+            <numerusform>%n more before these</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>. Why: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is saved, beside what was written before.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4884,31 +5130,7 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Found on the patient: it was there before, and is no lapse</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, as left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, as found</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Write it down, go on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Or: why it could not be measured</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Write the figure, or why it could not be measured.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Either the figure, or why there is none: not both.</source>
+        <source>%1 marks, %2 mm apart, reach over more than %3 mm: one of the two is wrong. Measure and count again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5096,6 +5318,10 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Seen going wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Something else…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5174,15 +5400,6 @@ To call: %1</source>
         <source>You did not see it; the visit goes on as if it was done.</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>Seen going wrong, or found</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Found: %1</source>
-        <comment>on the patient, nobody&apos;s lapse</comment>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>ui::SeenLapses</name>
@@ -5196,10 +5413,6 @@ To call: %1</source>
     </message>
     <message>
         <source>Withdraw: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Found: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6060,6 +6273,14 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1 min left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no steps left</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6067,44 +6288,20 @@ To call: %1</source>
         <source>Locked: names and notes are hidden</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>Allergies: not asked</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No allergy known</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Allergies: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>; </source>
-        <translation type="unfinished"></translation>
-    </message>
     <message numerus="yes">
-        <source>steps: at least %n seconds</source>
+        <source>at least %n seconds left</source>
         <translation>
-            <numerusform>steps: at least %n second</numerusform>
-            <numerusform>steps: at least %n seconds</numerusform>
+            <numerusform>at least %n second left</numerusform>
+            <numerusform>at least %n seconds left</numerusform>
         </translation>
     </message>
     <message>
-        <source>steps: at least %1 min</source>
+        <source>at least %1 min left</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>time: %1 min left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>time: %1 min over</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1; %2</source>
-        <comment>the time there is, and what the steps need</comment>
+        <source>, at least %1 needed</source>
+        <comment>minutes</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6358,46 +6555,6 @@ To call: %1</source>
         <source>The computer slept. The last mark is of %1.</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>No lapse has this digit now. %1 shows the lapses with their digits.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This key does nothing in a visit. %1 shows every key.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing else can be said now: take over, or stop the visit.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This is a colleague&apos;s visit: its keys wait until somebody goes on.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The visit was left: first %1 goes on with it, or %2 stops it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A question is open on the right: answer it, or leave it with Esc.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing is read aloud while something is asked here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Press the key, or choose with Tab and Enter. Esc leaves.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From now on no helper is at hand: each way back does without.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From now on a helper is at hand for the way back.</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>ui::WaitStrip</name>
@@ -6472,14 +6629,6 @@ To call: %1</source>
     </message>
     <message>
         <source>The lapse is withdrawn. What was done since has to be made good before the visit goes on.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Found on the patient, no lapse: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Only you see this. Wait whether the learner finds it and says what follows.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -28,7 +28,7 @@ Next nextFor(const desk::Desk& desk) {
     const desk::RecordView& view = desk.view();
     if (!view.record) return Next::Learner;
     if (view.record->openVisit()) return Next::GoOn;
-    if (view.record->lines.empty()) return Next::Line;
+    if (view.record->linesInUse().empty()) return Next::Line;
     const record::Learner* learner = view.learnerInView();
     if (!learner) return Next::Learner;
     if (!learner->said.isPatient && !(learner->consent && learner->consent->said.toTeach))

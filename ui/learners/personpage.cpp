@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "learners/personpage.h"
 
+#include <QAccessible>
 #include <QHBoxLayout>
 #include <QLocale>
 #include <QPushButton>
@@ -56,18 +57,6 @@ NextWords nextWordsFor(Next next) {
     return {};
 }
 
-QLabel* fact(const QString& name, const QString& words) {
-    return text(QStringLiteral("%1: %2").arg(name, words), Size::Body);
-}
-
-QString lineWords(const record::AddLine& line) {
-    const QString words = PersonPage::tr("%1, %2, inserted %3", "kind of line, arm, date")
-                              .arg(labelOf(CodeList::Line, line.kind), render::armWords(line.arm),
-                                   render::dateWords(line.inserted, QLocale()));
-    if (!line.outsideMm) return words;
-    return PersonPage::tr("%1, %2 mm outside").arg(words).arg(*line.outsideMm);
-}
-
 }  // namespace
 
 PersonPage::PersonPage(desk::Desk& desk, QWidget* parent)
@@ -80,10 +69,12 @@ void PersonPage::refresh() {
     const auto& record = m_desk.view().record;
     if (!record) return;
     addHead(*record);
+    addDone();
     if (!readsOnly(m_desk.view())) addNext();
     addLearners(*record);
     if (const record::Learner* learner = m_desk.view().learnerInView()) addFindings(*learner);
     addKnown(*record);
+    addVisits(*record);
     addOthers();
     if (m_offersErasing) addErasing();
 }
@@ -105,6 +96,23 @@ void PersonPage::addHead(const record::Record& record) {
                    1);
     row->addWidget(back, 0, Qt::AlignTop);
     column()->addLayout(row);
+}
+
+void PersonPage::addDone() {
+    if (m_done.isEmpty()) return;
+    QFrame* done = frame("leaf");
+    done->setObjectName(QStringLiteral("person.done"));
+    done->setAccessibleName(m_done);
+    columnIn(done)->addWidget(
+        text(QStringLiteral("✓  ") + m_done, Size::Body, Tone::Leaf, Weight::Strong));
+    column()->addWidget(done);
+    m_done.clear();
+    // Once it is shown: a screen reader asks for it then.
+    const auto tell = [done] {
+        QAccessibleEvent alert(done, QAccessible::Alert);
+        QAccessible::updateAccessibility(&alert);
+    };
+    QMetaObject::invokeMethod(done, tell, Qt::QueuedConnection);
 }
 
 void PersonPage::addNext() {
@@ -213,32 +221,6 @@ void PersonPage::addCompetencies(const packs::Pack& pack, const readiness::Readi
     }
 }
 
-void PersonPage::addKnown(const record::Record& record) {
-    QVBoxLayout* card = cardIn(column(), tr("What is known"));
-    QStringList allergies;
-    if (record.allergies)
-        for (const record::Allergy& one : record.allergies->said.allergies)
-            allergies << labelOf(CodeList::Allergen, one.allergen);
-    card->addWidget(fact(tr("Allergies"), !record.allergies     ? tr("not asked yet")
-                                          : allergies.isEmpty() ? tr("asked, none known")
-                                                                : allergies.join(tr("; "))));
-    for (const record::Line& line : record.lines)
-        card->addWidget(fact(tr("Line"), lineWords(line.said)));
-    const record::Learner* learner = m_desk.view().learnerInView();
-    if (!learner) return;
-    QStringList barriers;
-    if (learner->needs)
-        for (const record::Need& need : learner->needs->said.needs)
-            barriers << labelOf(CodeList::Barrier, need.need);
-    card->addWidget(fact(tr("Needs and barriers"), !learner->needs      ? tr("not asked yet")
-                                                   : barriers.isEmpty() ? tr("asked, none found")
-                                                                        : barriers.join(tr("; "))));
-    if (learner->needs && !learner->needs->said.fears.empty())
-        card->addWidget(fact(tr("Afraid of"), render::plain(learner->needs->said.fears)));
-    if (learner->needs && !learner->needs->said.home.empty())
-        card->addWidget(fact(tr("At home"), render::plain(learner->needs->said.home)));
-}
-
 void PersonPage::addOthers() {
     auto* flow = new FlowLayout(nullptr, 12);
     const auto add = [this, flow](const QString& words, const QString& name, Next next) {
@@ -247,8 +229,10 @@ void PersonPage::addOthers() {
         flow->addWidget(made);
     };
     const bool isWhole = !m_desk.view().record->lines.empty() && m_desk.view().learnerInView();
+    const bool hasLine = !m_desk.view().record->linesInUse().empty();
     const bool writes = !readsOnly(m_desk.view());
-    if (isWhole && writes) add(tr("Start a visit"), QStringLiteral("person.start"), Next::Start);
+    if (isWhole && hasLine && writes)
+        add(tr("Start a visit"), QStringLiteral("person.start"), Next::Start);
     if (isWhole) add(tr("Papers"), QStringLiteral("person.papers"), Next::Papers);
     if (isWhole && writes) {
         const record::Learner& person = *m_desk.view().learnerInView();
@@ -263,6 +247,11 @@ void PersonPage::addOthers() {
     }
     if (writes) {
         add(tr("Add a line"), QStringLiteral("person.line"), Next::Line);
+        QPushButton* allergies = plainButton(
+            m_desk.view().record->allergies ? tr("Ask allergies again") : tr("Ask allergies"),
+            QStringLiteral("person.allergies"));
+        connect(allergies, &QPushButton::clicked, this, &PersonPage::wantsAllergies);
+        flow->addWidget(allergies);
         QPushButton* correct =
             plainButton(tr("Addendum or late entry"), QStringLiteral("person.correct"));
         connect(correct, &QPushButton::clicked, this, &PersonPage::wantsCorrection);

@@ -18,6 +18,9 @@ class PersonPage : public Page {
   public:
     explicit PersonPage(desk::Desk& desk, QWidget* parent = nullptr);
     void refresh();
+    /// Said on top of the page the next time it is shown, and then no more: what came of a button
+    /// that led away from it.
+    void sayDone(const QString& words) { m_done = words; }
     /// Whether destroying the record is offered: to those who may, where people sign in.
     void offerErasing(bool isOffered) { m_offersErasing = isOffered; }
 
@@ -27,11 +30,20 @@ class PersonPage : public Page {
     void wants(ui::Next next);
     void wantsAgain(const base::LearnerId& learner);  ///< consent and needs asked again
     void wantsCorrection();
+    void wantsLineCorrected(const base::LineId& line);
+    void wantsLineRemoved(const base::LineId& line);
+    void wantsAllergies();
 
   private:
     void addHead(const record::Record& record);
+    void addDone();
     void addNext();
     void addKnown(const record::Record& record);
+    void addLine(QVBoxLayout* card, const record::Record& record, const record::Line& line);
+    void addLineInUse(QVBoxLayout* lines, const record::Record& record, const record::Line& line);
+    void addLineButtons(QVBoxLayout* lines, const record::Line& line);
+    void keepLine(const base::LineId& line);
+    void addVisits(const record::Record& record);
     void addLearners(const record::Record& record);
     void addFindings(const record::Learner& learner);
     void addPacks(const record::Learner& learner, const procedure::Taught& inView);
@@ -41,6 +53,7 @@ class PersonPage : public Page {
 
     desk::Desk& m_desk;
     bool m_offersErasing = false;
+    QString m_done;
 };
 
 }  // namespace ui

@@ -13,6 +13,7 @@
 #include "papers/paperspage.h"
 #include "parts/keptfocus.h"
 #include "people/learnerform.h"
+#include "people/lineform.h"
 #include "people/patientform.h"
 #include "people/staffpage.h"
 #include "settings/settingspage.h"
@@ -59,6 +60,18 @@ PersonPage& MainWindow::person() {
         });
         if (m_guarded)
             connect(page, &PersonPage::wantsErasing, m_guarded, &GuardedPages::showErasing);
+        connect(page, &PersonPage::wantsLineCorrected, this, [this](const base::LineId& line) {
+            lineForm().beginCorrection(line);
+            showPage(m_lineForm);
+        });
+        connect(page, &PersonPage::wantsLineRemoved, this, [this](const base::LineId& line) {
+            lineRemoved().begin(line);
+            showPage(m_lineRemoved);
+        });
+        connect(page, &PersonPage::wantsAllergies, this, [this] {
+            allergies().begin();
+            showPage(m_allergies);
+        });
         connect(page, &PersonPage::wantsCorrection, this, [this] {
             correction().begin();
             showPage(m_correction);
@@ -80,6 +93,11 @@ void MainWindow::showPerson() {
     QMetaObject::invokeMethod(m_person, toNext, Qt::QueuedConnection);
 }
 
+void MainWindow::showDone(const QString& done) {
+    person().sayDone(done);
+    showPerson();
+}
+
 PatientForm& MainWindow::patientForm() {
     return madeOnce(m_patientForm, m_stack, [this] {
         auto* form = new PatientForm(m_desk);
@@ -93,10 +111,28 @@ LineForm& MainWindow::lineForm() {
     return madeOnce(m_lineForm, m_stack, [this] {
         auto* form = new LineForm(m_desk);
         connect(form, &LineForm::left, this, &MainWindow::showPerson);
-        connect(form, &LineForm::saved, this, [this] {
+        connect(form, &LineForm::saved, this, [this](const QString& done) {
             if (nextFor(m_desk) == Next::Learner) return goNext(Next::Learner);
-            showPerson();
+            showDone(done);
         });
+        return form;
+    });
+}
+
+LineRemovedForm& MainWindow::lineRemoved() {
+    return madeOnce(m_lineRemoved, m_stack, [this] {
+        auto* form = new LineRemovedForm(m_desk);
+        connect(form, &LineRemovedForm::saved, this, &MainWindow::showDone);
+        connect(form, &LineRemovedForm::left, this, &MainWindow::showPerson);
+        return form;
+    });
+}
+
+AllergiesForm& MainWindow::allergies() {
+    return madeOnce(m_allergies, m_stack, [this] {
+        auto* form = new AllergiesForm(m_desk);
+        connect(form, &AllergiesForm::saved, this, &MainWindow::showDone);
+        connect(form, &AllergiesForm::left, this, &MainWindow::showPerson);
         return form;
     });
 }
@@ -160,8 +196,10 @@ void MainWindow::showHelp() {
 CorrectionForm& MainWindow::correction() {
     return madeOnce(m_correction, m_stack, [this] {
         auto* form = new CorrectionForm(m_desk);
-        for (const auto signal : {&CorrectionForm::saved, &CorrectionForm::left})
-            connect(form, signal, this, &MainWindow::showPerson);
+        connect(form, &CorrectionForm::saved, this, [this] {
+            showDone(PersonPage::tr("It is saved, beside what was written before."));
+        });
+        connect(form, &CorrectionForm::left, this, &MainWindow::showPerson);
         return form;
     });
 }
@@ -241,6 +279,8 @@ void MainWindow::relieve() {
     forgetMade(m_reason);
     forgetMade(m_patientForm);
     forgetMade(m_lineForm);
+    forgetMade(m_lineRemoved);
+    forgetMade(m_allergies);
     forgetMade(m_learnerForm);
     forgetMade(m_staff);
     forgetMade(m_settingsPage);

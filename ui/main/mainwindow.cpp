@@ -18,6 +18,7 @@
 #include "parts/parts.h"
 #include "parts/taborder.h"
 #include "people/learnerform.h"
+#include "people/lineform.h"
 #include "people/patientform.h"
 #include "people/staffpage.h"
 #include "sign/helpform.h"

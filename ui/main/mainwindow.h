@@ -16,6 +16,7 @@ class QStackedWidget;
 
 namespace ui {
 
+class AllergiesForm;
 class AskBackPage;
 class Auditor;
 class CorrectionForm;
@@ -26,6 +27,7 @@ class LearnerForm;
 class LearnersPage;
 class LearnerWindow;
 class LineForm;
+class LineRemovedForm;
 class PapersPage;
 class PatientForm;
 class Question;
@@ -48,7 +50,6 @@ class MainWindow : public QMainWindow {
     /// Hides names and notes and stays at the running visit; `unlock` makes what asks for the
     /// passphrase there. Without one everything is back.
     void setVeiled(std::function<Question*(QWidget*)> unlock);
-
     /// Where people sign in: signatures ask for the passphrase, whoever works here is whoever is
     /// signed in, and the settings offer when it locks. Without it nothing locks, and nothing says
     /// so.
@@ -79,6 +80,8 @@ class MainWindow : public QMainWindow {
     ReasonPage& reason();
     PatientForm& patientForm();
     LineForm& lineForm();
+    LineRemovedForm& lineRemoved();
+    AllergiesForm& allergies();
     LearnerForm& learnerForm();
     StaffPage& staff();
     StartPage& start();
@@ -92,6 +95,7 @@ class MainWindow : public QMainWindow {
     void makeLearnerWindow();
     void followSettings();
     void showPerson();
+    void showDone(const QString& done);
     void showHelp();
     void onKey(const QString& key, QPushButton* button);
     QWidget* makeBar();
@@ -127,6 +131,8 @@ class MainWindow : public QMainWindow {
     ReasonPage* m_reason = nullptr;
     PatientForm* m_patientForm = nullptr;
     LineForm* m_lineForm = nullptr;
+    LineRemovedForm* m_lineRemoved = nullptr;
+    AllergiesForm* m_allergies = nullptr;
     LearnerForm* m_learnerForm = nullptr;
     StaffPage* m_staff = nullptr;
     QWidget* m_beforeStaff = nullptr;

@@ -7,21 +7,10 @@
 
 #include "base/date.h"
 #include "parts/parts.h"
+#include "people/allergiesfield.h"
 #include "text/labels.h"
 
 namespace ui {
-namespace {
-
-const auto noneKnown = QStringLiteral("none-known");
-
-// Asked and none known is an answer too, and never what is left when nobody asked.
-std::vector<Option> answers() {
-    std::vector<Option> options = optionsOf(CodeList::Allergen);
-    options.insert(options.begin(), {noneKnown, PatientForm::tr("Asked, none known")});
-    return options;
-}
-
-}  // namespace
 
 QDate todayOf(const desk::Desk& desk) {
     return QDate::fromString(shown(base::today(desk.now())), Qt::ISODate);
@@ -59,47 +48,16 @@ void PatientForm::build() {
         who->addWidget(field);
     who->addWidget(new Field(tr("Language"), m_language));
     QVBoxLayout* bears = cardIn(column(), tr("Allergies"), tr("Ask before supplies are chosen."));
-    m_allergies = new Choice(QStringLiteral("allergies"), Pick::Any, answers());
-    m_reaction = new WordsField(tr("What happened then"), QStringLiteral("reaction"),
-                                Must::MayStayEmpty, tr("In the patient's own words."));
-    m_reactsTo = new Field(tr("Reacts to"), m_allergies);
-    bears->addWidget(m_reactsTo);
-    bears->addWidget(m_reaction);
-}
-
-record::AskAllergies PatientForm::allergies() const {
-    record::AskAllergies said;
-    for (const QString& allergen : m_allergies->words())
-        if (allergen != noneKnown)
-            said.allergies.push_back({allergen.toStdString(), m_reaction->words()});
-    return said;
-}
-
-bool PatientForm::checkAllergies() {
-    const QStringList said = m_allergies->words();
-    const bool isBoth = said.contains(noneKnown) && said.size() > 1;
-    m_reactsTo->setProblem(said.isEmpty()
-                               ? tr("Tick what the patient reacts to, or that none is known.")
-                           : isBoth ? tr("Either none is known, or tick what it is: not both.")
-                                    : QString());
-    return !said.isEmpty() && !isBoth;
-}
-
-Field* PatientForm::firstWrong() {
-    const bool isNamed = m_name->check(), isBorn = m_born->check(), isNumbered = m_number->check();
-    const bool isAsked = checkAllergies(), isTold = m_reaction->check();
-    if (!isNamed) return m_name;
-    if (!isBorn) return m_born;
-    if (!isNumbered) return m_number;
-    if (!isAsked) return m_reactsTo;
-    return isTold ? nullptr : m_reaction;
+    m_allergies = new AllergiesField;
+    bears->addWidget(m_allergies);
 }
 
 void PatientForm::save() {
-    if (Field* wrong = firstWrong()) {
-        wrong->input()->setFocus();
-        return scrollTo(wrong);
-    }
+    bool isRight = m_name->check();
+    isRight = m_born->check() && isRight;
+    isRight = m_number->check() && isRight;
+    isRight = m_allergies->check() && isRight;
+    if (!isRight) return goToWrong();
     m_desk.closeRecord();
     desk::Command command =
         m_desk.command(record::AddPatient{.name = m_name->words(),
@@ -109,7 +67,34 @@ void PatientForm::save() {
     command.patient = base::PatientId::random();
     if (!errors()->took(m_desk.handle(command))) return;
     if (!errors()->took(m_desk.openRecord(*command.patient, std::nullopt))) return;
-    if (errors()->took(m_desk.say(allergies()))) Q_EMIT saved();
+    if (errors()->took(m_desk.say(m_allergies->said()))) Q_EMIT saved();
+}
+
+AllergiesForm::AllergiesForm(desk::Desk& desk, QWidget* parent)
+    : Page(QStringLiteral("allergiesForm"), parent), m_desk(desk) {
+    QPushButton* back = addSecondary(tr("Back"), QStringLiteral("allergiesForm.back"));
+    setPrimary(tr("Save the allergies"));
+    connect(back, &QPushButton::clicked, this, &AllergiesForm::left);
+    connect(this, &Page::pressed, this, &AllergiesForm::save);
+}
+
+void AllergiesForm::begin() {
+    clear();
+    errors()->clear();
+    column()->addWidget(pageHeader(
+        tr("Allergies"), tr("What is answered here counts from now on. What was answered before "
+                            "stays in the record.")));
+    m_allergies = new AllergiesField;
+    if (const auto& known = m_desk.view().record->allergies) m_allergies->fill(known->said);
+    cardIn(column(), {})->addWidget(m_allergies);
+    scrollToTop();
+    m_allergies->choice()->setFocus();
+}
+
+void AllergiesForm::save() {
+    if (!m_allergies->check()) return goToWrong();
+    if (errors()->took(m_desk.say(m_allergies->said())))
+        Q_EMIT saved(tr("The allergies are saved. What was answered before stays in the record."));
 }
 
 }  // namespace ui

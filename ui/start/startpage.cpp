@@ -37,7 +37,7 @@ void StartPage::begin() {
     clear();
     errors()->clear();
     const record::Learner* learner = m_desk.view().learnerInView();
-    if (!learner || m_desk.view().record->lines.empty()) return;
+    if (!learner || m_desk.view().record->linesInUse().empty()) return;
     column()->addWidget(pageHeader(tr("Start of a visit"),
                                    tr("Teaching %1").arg(render::plain(learner->said.name))));
     addPatient(cardIn(column(), tr("The right patient, the right line")));
@@ -62,12 +62,12 @@ void StartPage::addPatient(QVBoxLayout* card) {
          {QStringLiteral("born"), tr("born %1").arg(bornWords(record.patient.born))},
          {QStringLiteral("number"), tr("number %1").arg(render::plain(record.patient.number))}});
     std::vector<Option> lines;
-    for (const record::Line& line : record.lines)
+    for (const record::Line* line : record.linesInUse())
         lines.push_back(
-            {shown(line.said.line.text()),
+            {shown(line->said.line.text()),
              tr("%1, %2, inserted %3", "arm, kind of line, date")
-                 .arg(render::armWords(line.said.arm), labelOf(CodeList::Line, line.said.kind),
-                      render::dateWords(line.said.inserted, QLocale()))});
+                 .arg(render::armWords(line->said.arm), labelOf(CodeList::Line, line->said.kind),
+                      render::dateWords(line->said.inserted, QLocale()))});
     m_line = new Choice(QStringLiteral("line"), Pick::One, lines);
     m_checked = tick(QStringLiteral("checked"), tr("Arm, line and kit agree"));
     card->addWidget(
@@ -175,7 +175,8 @@ void StartPage::addAround(QVBoxLayout* card) {
 void StartPage::chooseKnown() {
     const record::Record& record = *m_desk.view().record;
     connect(m_line, &Choice::changed, this, &StartPage::followLine);
-    if (record.lines.size() == 1) m_line->choose(shown(record.lines.front().said.line.text()));
+    if (const auto lines = record.linesInUse(); lines.size() == 1)
+        m_line->choose(shown(lines.front()->said.line.text()));
     const auto visits = record.visitsOf(*m_desk.view().learner);
     // Show first, then guided, then from memory: one step on from the last way.
     QString way = QStringLiteral("show");

@@ -381,7 +381,9 @@ TEST(VisitKeys, AMeasureIsTheOneThatTheStepAsksFor) {
         for (const bool isAfter : {false, true}) {
             if (isAfter) visit.seeStep();
             visit.press(Qt::Key_M);
-            if (!isAfter) EXPECT_EQ(visit.page().focusWidget()->objectName(), row.opensIn);
+            if (!isAfter) {
+                EXPECT_EQ(visit.page().focusWidget()->objectName(), QLatin1String(row.opensIn));
+            }
             for (const char* name : {row.measure, row.when})
                 EXPECT_TRUE(visit.find<QAbstractButton>(QLatin1String(name))->isChecked())
                     << row.step << (isAfter ? ", just seen: " : ": ") << name;

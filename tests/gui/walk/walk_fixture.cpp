@@ -52,6 +52,9 @@ const std::vector<Walk::Place>& Walk::places() {
         {"patient form", &Walk::patientForm},
         {"patient form, refused", &Walk::patientFormRefused},
         {"line form", &Walk::lineForm},
+        {"line form, correction", &Walk::lineCorrection},
+        {"line removed", &Walk::lineRemoved},
+        {"allergies form", &Walk::allergiesForm},
         {"learner form", &Walk::learnerForm},
         {"learner form, again", &Walk::learnerFormAgain},
         {"correction form", &Walk::correctionForm},
@@ -192,6 +195,18 @@ void Walk::patientFormRefused() {
 void Walk::lineForm() {
     showPerson();
     press("person.line");
+}
+void Walk::lineCorrection() {
+    showPerson();
+    press(("line.correct." + m_desk->view().record->lines.front().said.line.text()).c_str());
+}
+void Walk::lineRemoved() {
+    showPerson();
+    press(("line.removed." + m_desk->view().record->lines.front().said.line.text()).c_str());
+}
+void Walk::allergiesForm() {
+    showPerson();
+    press("person.allergies");
 }
 void Walk::learnerForm() {
     showPerson();

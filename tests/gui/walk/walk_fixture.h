@@ -43,6 +43,9 @@ class Walk : public Shell {
     void person();
     void patientForm();
     void lineForm();
+    void lineCorrection();
+    void lineRemoved();
+    void allergiesForm();
     void learnerForm();
     void learnerFormAgain();
     void correctionForm();
