@@ -89,7 +89,6 @@ struct StepMeasure {
     std::string id;
     Taken when = Taken::Found;
     ReadBy by = ReadBy::Unit;
-
     bool operator==(const StepMeasure&) const = default;
 };
 
