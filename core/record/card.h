@@ -78,8 +78,9 @@ std::optional<std::string> dueOf(const Record& record, const Line& line, const p
 /// The rows derived from one record: a card for each learner, and whether a visit is open.
 ledger::Derived derive(const Record& record);
 /// Words of a name or number as they are searched for: accents, case and punctuation folded, by
-/// ICU "Any-Latin; Latin-ASCII; Lower"; also the form with ue for ü and its like. What is invisible
-/// (control and direction characters, joiners) is left out.
+/// ICU "Any-Latin; Latin-ASCII; Lower"; also the form with ue for ü and its like, and for what was
+/// written with ue the one without. What is invisible (control and direction characters, joiners)
+/// is left out.
 std::vector<std::string> searchKeys(const std::string& text);
 /// What a person typed, as words to look for.
 std::vector<std::string> searchWords(const std::string& typed);

@@ -72,10 +72,38 @@ icu::UnicodeString spelledOut(const icu::UnicodeString& text) {
     return out;
 }
 
-void addWords(std::vector<std::string>& keys, const icu::UnicodeString& text) {
-    for (std::string& word : wordsOf(text))
-        if (std::find(keys.begin(), keys.end(), word) == keys.end())
-            keys.push_back(std::move(word));
+/// Whether two letters may stand for one that was missing: ue for ü, aa for å.
+bool standsForOne(char first, char second) {
+    return (second == 'e' && (first == 'u' || first == 'o' || first == 'a')) ||
+           (first == 'a' && second == 'a');
+}
+
+/// A word and what it may have been meant as where letters were missing: mueller is müller, which
+/// is typed as muller. Nobody knows of which pairs that is so ("baeuerle" is Bäuerle), so there is
+/// one for every choice; where there are more than three pairs, one for all of them together.
+/// Samuel is then found by "samul" and Aaron by "aron" too: that is accepted.
+std::vector<std::string> meantWords(const std::string& word) {
+    constexpr std::size_t mostWays = 8;
+    std::vector<std::string> ways{{}};
+    std::string shortest;
+    for (std::size_t at = 0; at < word.size(); ++at) {
+        const bool isPair = at + 1 < word.size() && standsForOne(word[at], word[at + 1]);
+        shortest += word[at];
+        for (std::string& way : ways) way += word[at];
+        if (!isPair) continue;
+        ++at;
+        if (ways.size() > mostWays) continue;
+        const std::size_t before = ways.size();
+        for (std::size_t one = 0; one < before; ++one) {
+            ways.push_back(ways[one]);
+            ways[one] += word[at];
+        }
+    }
+    return ways.size() > mostWays ? std::vector{word, shortest} : ways;
+}
+
+void addWord(std::vector<std::string>& keys, std::string word) {
+    if (std::find(keys.begin(), keys.end(), word) == keys.end()) keys.push_back(std::move(word));
 }
 
 }  // namespace
@@ -83,8 +111,9 @@ void addWords(std::vector<std::string>& keys, const icu::UnicodeString& text) {
 std::vector<std::string> searchKeys(const std::string& text) {
     const icu::UnicodeString read = icu::UnicodeString::fromUTF8(text);
     std::vector<std::string> keys;
-    addWords(keys, folded(read));
-    addWords(keys, folded(spelledOut(read)));
+    for (const std::string& word : wordsOf(folded(read)))
+        for (std::string& way : meantWords(word)) addWord(keys, std::move(way));
+    for (std::string& word : wordsOf(folded(spelledOut(read)))) addWord(keys, std::move(word));
     return keys;
 }
 
