@@ -3343,6 +3343,14 @@ To call: %1</source>
         <source>Nobody gave a reason</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>%1, after %n wrong passphrases</source>
+        <comment>signed in, after so many</comment>
+        <translation>
+            <numerusform>%1, after %n wrong passphrase</numerusform>
+            <numerusform>%1, after %n wrong passphrases</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ui::Band</name>

@@ -45,7 +45,9 @@ void Gate::sealWith(const std::shared_ptr<Keyring>& ring) {
 void Gate::isHere() {
     if (!m_terms.notesUse) return;
     m_notes.begin(*m_person, record::roleOf(m_person, m_house));
-    static_cast<void>(m_notes.note({record::Use::SignedIn}).ok());
+    const record::NoteUse said{.what = record::Use::SignedIn,
+                               .wrongBefore = std::exchange(m_untold, 0)};
+    static_cast<void>(m_notes.note(said).ok());
 }
 
 Outcome Gate::note(const record::NoteUse& said) {
@@ -92,7 +94,7 @@ Outcome Gate::counted(const Outcome& outcome) {
     if (outcome.ok()) {
         m_wrong = 0;
     } else if (outcome.error().code == Code::SealWrongPassphrase) {
-        ++m_wrong;
+        ++m_wrong, ++m_untold;
         m_lastWrong = m_clock.now();
     }
     return outcome;

@@ -141,6 +141,7 @@ class Gate {
     record::House m_house;
     bool m_isConfirmed = false;
     int m_wrong = 0;
+    int m_untold = 0;  ///< wrong passphrases that no line of the log tells of yet
     base::Instant m_lastWrong;
 };
 

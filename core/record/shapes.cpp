@@ -56,6 +56,12 @@ base::Result<nlohmann::json> withoutFound(nlohmann::json data) {
     return data;
 }
 
+/// Before version 2 nobody counted.
+base::Result<nlohmann::json> withoutWrong(nlohmann::json data) {
+    data["wrong_before"] = 0;
+    return data;
+}
+
 /// A later version only says more.
 base::Result<nlohmann::json> unchanged(nlohmann::json data) { return data; }
 
@@ -72,6 +78,7 @@ ledger::Shapes makeShapes() {
     made.add(IssuePaper::type, 3, unchanged);
     made.add(SignOff::type, 1, withoutGround);
     made.add(AddLine::type, 1, unchanged);
+    made.add(NoteUse::type, 1, withoutWrong);
     return made;
 }
 

@@ -36,14 +36,18 @@ enum class Reason {
 /// It is in the log of the ledger, never in a patient's record; see record/uselog.h.
 struct NoteUse {
     static constexpr const char* type = "use-noted";
+    static constexpr int version = 2;  ///< 1 did not count wrong passphrases
     Use what = Use::SignedIn;
     std::optional<base::PatientId> patient = {};  ///< whose record; none: nobody's
     std::string object;  ///< what was printed, saved or exported, by its kind; "" for all else
     std::string reason;  ///< of BreakGlass: the name of a Reason, or as it was typed; "" for others
+    /// Of SignedIn: the passphrases that were wrong since the line before, whoever typed them.
+    std::int64_t wrongBefore = 0;
     bool operator==(const NoteUse&) const = default;
     template <class V>
     void fields(V& v) {
         v("what", what), v("patient", patient), v("object", object), v("reason", reason);
+        v("wrong_before", wrongBefore);
     }
 };
 

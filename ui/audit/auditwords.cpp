@@ -156,6 +156,10 @@ QStringList auditLines(const proof::Report& result) {
 }
 
 QString useWords(const record::NoteUse& said) {
+    if (said.wrongBefore > 0)
+        return AuditPage::tr("%1, after %n wrong passphrases", "signed in, after so many",
+                             int(said.wrongBefore))
+            .arg(actWords(said.what));
     const auto paper = base::valueOf<record::PaperKind>(said.object);
     if (!paper) return actWords(said.what);
     return AuditPage::tr("%1: %2", "printed a paper: its kind")

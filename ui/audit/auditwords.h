@@ -15,7 +15,7 @@ QString auditSentence(const proof::Finding& finding);
 QString auditVerdict(const proof::Report& result);
 /// What was looked at, one thing a line.
 QStringList auditLines(const proof::Report& result);
-/// What somebody did, with the kind of paper where it was one.
+/// What somebody did, with the kind of paper where it was one, and what was tried before.
 QString useWords(const record::NoteUse& said);
 
 }  // namespace ui

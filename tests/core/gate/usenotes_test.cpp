@@ -60,6 +60,25 @@ TEST_F(UseLogged, WhoComesByTheSheetIsInItToo) {
     EXPECT_EQ(uses(), std::vector<Use>{Use::SignedIn});
 }
 
+// 45 CFR 164.312(b) and the events of DICOM PS3.15 A.5 ask for attempts that failed, too; that they
+// are told with the next sign-in is our own: before it nothing can be sealed.
+TEST_F(UseLogged, WrongPassphrasesAreToldWithTheNextSignIn) {
+    const auto newest = [this] { return record::readUseLog(m_ledger)->front().said; };
+    ASSERT_TRUE(asIris().ok());
+    EXPECT_EQ(newest().wrongBefore, 0);
+    m_gate->signOut();
+    EXPECT_FALSE(m_gate->signIn("Iris Mora", phrase("wrong")).now().ok());
+    EXPECT_FALSE(m_gate->signIn("Nobody Here", phrase(m_tams)).now().ok());
+    ASSERT_TRUE(asTam().ok());
+    EXPECT_EQ(newest(), (record::NoteUse{.what = Use::SignedIn, .wrongBefore = 2}));
+    EXPECT_FALSE(m_gate->confirm(phrase("wrong")).now().ok()) << "at the lock";
+    EXPECT_EQ(uses().size(), 1U + 2U) << "no line of its own";
+    ASSERT_TRUE(asTam().ok());
+    EXPECT_EQ(newest().wrongBefore, 1);
+    ASSERT_TRUE(asIris().ok());
+    EXPECT_EQ(newest().wrongBefore, 0) << "told once";
+}
+
 TEST_F(UseLogged, ReadingDoesNotFloodIt) {
     ASSERT_TRUE(asIris().ok());
     const auto other = base::PatientId::random();

@@ -184,6 +184,14 @@ TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
     EXPECT_EQ(table->item(0, 3)->text(), QLatin1String("Rashid Lindqvist"));
     EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("printed a paper"));
     EXPECT_TRUE(table->item(2, 2)->text().startsWith(QLatin1String("saved a paper: ")));
+    m_page.showLooked({line(1'772'445'600'000, {.what = record::Use::SignedIn}, "Ilse Marchetti"),
+                       line(1'772'445'600'000, {.what = record::Use::SignedIn, .wrongBefore = 1},
+                            "Ilse Marchetti"),
+                       line(1'772'445'600'000, {.what = record::Use::SignedIn, .wrongBefore = 3},
+                            "Ilse Marchetti")});
+    EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("signed in"));
+    EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("signed in, after 1 wrong passphrase"));
+    EXPECT_EQ(table->item(2, 2)->text(), QLatin1String("signed in, after 3 wrong passphrases"));
     EXPECT_EQ(table->editTriggers(), QAbstractItemView::NoEditTriggers);
 }
 
