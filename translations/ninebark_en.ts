@@ -600,31 +600,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A line that is alike in every respect is in the record and in use. Nothing was saved. If it is the same line, go back; if it is another, say what is different.</source>
+        <source>This is no visit, signature or late entry of this chart. Nothing was marked. Choose one from the list.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing is different from what the record says. Nothing was saved. Change what was wrong, or go back.</source>
+        <source>This visit is still open. Nothing was marked. Stop the visit first, then mark it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The record says that this line was removed. Nothing was changed. Choose a line that is in use.</source>
+        <source>This is marked already. Nothing was written. Where the mark is a mistake, write an addendum to it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The record does not say that this line was removed. Nothing was changed. Go on as you are.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A visit with this line is open, and it is saved as it stands. The line was not marked as removed. Finish or stop the visit first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>By the record the line was inserted after that day. Nothing was saved. Correct the day here, or the day of the insertion at the line.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 marks in view, %2 mm apart, reach over more than %3 mm: one of the two is wrong. Nothing was saved. Measure and count again. If the marks of this line stand closer together, leave them empty: later counts would mislead.</source>
+        <source>Somebody else wrote this. Nothing was marked. Ask them, or an educator, to mark it.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -833,79 +821,6 @@
     <message>
         <source>%1: %2</source>
         <comment>whom to call, with the number: why</comment>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>LineWords</name>
-    <message>
-        <source>not written down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Kind of line</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Arm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Inserted on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Length outside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Marks in view</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Round the arm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lumens</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Dressing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What holds the line</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Skin antiseptic</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Dressing last changed on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2, inserted %3</source>
-        <comment>kind of line, arm, date</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2 mm outside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>; </source>
-        <comment>between items</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The record says that the patient reacts to this: %1. It is, or may be, in: %2. Read the packaging, follow your unit&apos;s policy, and ask whoever prescribes before it is used again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2607,16 +2522,75 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Line, as first written</source>
+        <source>%1: %2</source>
+        <comment>step numbers, and what was recorded of them</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1. Corrected by %2. %3</source>
-        <comment>a line, who and when, why</comment>
+        <source>No step was recorded.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Line removed</source>
+        <source>Steps %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a timed phase, as measured</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Times: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <comment>letter, what was seen, who caught it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapses: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a measure</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing changed: %1; site: %2; how it was borne: %3; next due %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit of %1, taught by %2: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note by %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed off: %1. Signed by %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason for being late: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written in the wrong chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written in the wrong chart by mistake, marked by %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is struck out was not about these people. It counts for nothing in this record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2822,56 +2796,6 @@ To call: %1</source>
     </message>
     <message>
         <source>%1 can sign in now.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ui::AllergiesField</name>
-    <message>
-        <source>Asked, none known</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reacts to</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What happened then: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>In the patient&apos;s own words.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tick what the patient reacts to, or that none is known.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Either none is known, or tick what it is: not both.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ui::AllergiesForm</name>
-    <message>
-        <source>Back</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save the allergies</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Allergies</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What is answered here counts from now on. What was answered before stays in the record.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The allergies are saved. What was answered before stays in the record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3687,14 +3611,6 @@ To call: %1</source>
         <source>Change overdue: due %1, none written down since</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>Left arm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Right arm</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>ui::LearnerForm</name>
@@ -4009,73 +3925,6 @@ To call: %1</source>
     </message>
     <message>
         <source>What nobody told you stays open.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save the correction</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Correct the line</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Change what was written down wrong. What it said before stays in the record.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Why it is corrected</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>For instance: typed wrong.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A line of this kind, in this arm and from this day is in the record already. If it is the same line, go back and correct it there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The line is corrected. What it said before stays in the record.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The line is saved.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ui::LineRemovedForm</name>
-    <message>
-        <source>Back</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save that it was removed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The line was removed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It is no longer offered at the start of a visit, and no next change is shown for it. The record keeps it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Removed on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>For instance: treatment is finished.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It is written down that the line was removed. Below it can be taken back.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4461,7 +4310,31 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What happened then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the patient&apos;s own words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reacts to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked, none known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ask before supplies are chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what the patient reacts to, or that none is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either none is known, or tick what it is: not both.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4740,110 +4613,12 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>somebody</source>
+        <source>%1, %2, inserted %3</source>
+        <comment>kind of line, arm, date</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n marks in view</source>
-        <translation>
-            <numerusform>%n mark in view</numerusform>
-            <numerusform>%n marks in view</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1: %2, on %3</source>
-        <comment>a measure, what was read, date</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Line, removed on %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Corrected on %1 by %2. Before: %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>On %1 %2 wrote that it was not removed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>open</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>finished</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>stopped</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>On it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Last changed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Correct this line</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It was removed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It was not removed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Visits so far</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>When</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>How</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Taught</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>End</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ask allergies again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ask allergies</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n more before these</source>
-        <translation>
-            <numerusform>%n more before these</numerusform>
-            <numerusform>%n more before these</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>. Why: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It is saved, beside what was written before.</source>
+        <source>%1, %2 mm outside</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5135,10 +4910,6 @@ To call: %1</source>
     </message>
     <message>
         <source>What you don&apos;t answer here is recorded as not said, never as no. A second press takes an answer back.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 marks, %2 mm apart, reach over more than %3 mm: one of the two is wrong. Measure and count again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -236,6 +236,7 @@ Json recordJson(const record::Record& record) {
     for (const record::Visit& visit : record.visits) shown["visits"].push_back(visitJson(visit));
     shown["addenda"] = allJson(record.addenda);
     shown["late_entries"] = allJson(record.lateEntries);
+    shown["wrong_charts"] = allJson(record.wrongCharts);
     shown["unknown"] = Json::array();
     for (const record::Unknown& one : record.unknown) shown["unknown"].push_back(unknownJson(one));
     return shown;

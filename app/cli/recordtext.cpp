@@ -15,6 +15,11 @@ std::string dayOf(const record::Origin& origin) {
     return base::dateAt(origin.atMs, origin.offsetMinutes);
 }
 
+/// Behind what was written in the wrong chart by mistake.
+const char* markOf(const record::Record& record, const record::Origin& origin) {
+    return record.wrongChart(origin.entry) ? ", written in the wrong chart" : "";
+}
+
 void writeLearner(const record::Record& record, const record::Learner& learner, std::ostream& out) {
     const bool isPatient = learner.said.isPatient;
     out << "learner   " << learner.said.learner.text() << "  "
@@ -24,7 +29,7 @@ void writeLearner(const record::Record& record, const record::Learner& learner, 
         out << "  signed off on " << dayOf(one.origin) << ':';
         for (const std::string& competency : one.said.competencies)
             out << ' ' << printable(competency);
-        out << '\n';
+        out << markOf(record, one.origin) << '\n';
     }
     if (learner.help) out << "  goes home with help: " << printable(learner.help->said.why) << '\n';
     for (const record::Unknown* one : record.blocking(learner.said.learner))
@@ -32,7 +37,7 @@ void writeLearner(const record::Record& record, const record::Learner& learner, 
             << '\n';
 }
 
-void writeVisit(const record::Visit& visit, std::ostream& out) {
+void writeVisit(const record::Record& record, const record::Visit& visit, std::ostream& out) {
     const practice::Tally tally = practice::tallyOf(visit.state);
     out << "visit     " << visit.id.text() << "  " << dayOf(visit.origin) << ", "
         << base::nameOf(visit.opened.way) << " on " << base::nameOf(visit.opened.on) << ", learner "
@@ -44,7 +49,10 @@ void writeVisit(const record::Visit& visit, std::ostream& out) {
         out << "its teaching pack is not at hand";
     if (tally.found > 0) out << ", " << tally.found << " found on the patient";
     if (tally.absences > 0) out << ", left " << tally.absences << " times";
-    out << (visit.isOpen() ? ", open" : visit.stopped ? ", stopped" : ", closed") << '\n';
+    out << (visit.isOpen()  ? ", open"
+            : visit.stopped ? ", stopped"
+                            : ", closed")
+        << markOf(record, visit.origin) << '\n';
     if (visit.change && visit.change->said.due)
         out << "  dressing changed, next due " << *visit.change->said.due << '\n';
 }
@@ -81,11 +89,15 @@ void writeRecord(const record::Record& record, std::ostream& out) {
                 << base::nameOf(one.before.arm) << " arm, inserted " << one.before.inserted << '\n';
     }
     for (const record::Learner& one : record.learners) writeLearner(record, one, out);
-    for (const record::Visit& visit : record.visits) writeVisit(visit, out);
+    for (const record::Visit& visit : record.visits) writeVisit(record, visit, out);
     for (const auto& one : record.addenda)
         out << "addendum  " << dayOf(one.origin) << "  " << printable(one.said.text) << '\n';
     for (const auto& one : record.lateEntries)
-        out << "late      " << dayOf(one.origin) << "  " << printable(one.said.text) << '\n';
+        out << "late      " << dayOf(one.origin) << "  " << printable(one.said.text)
+            << markOf(record, one.origin) << '\n';
+    for (const auto& one : record.wrongCharts)
+        out << "mark      " << dayOf(one.origin) << "  written in the wrong chart: entry "
+            << one.said.to.text() << ", " << printable(one.said.why) << '\n';
     for (const record::Unknown& one : record.unknown)
         out << "unknown   entry " << one.origin.seq << " of type " << printable(one.type)
             << ", version " << one.version << (one.must ? ", must be known to sign\n" : "\n");

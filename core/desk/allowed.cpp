@@ -9,6 +9,7 @@
 #include "base/text.h"
 #include "desk/fit.h"
 #include "desk/linerules.h"
+#include "desk/marking.h"
 #include "desk/packinview.h"
 #include "ledger/merkle.h"
 #include "readiness/signing.h"
@@ -113,6 +114,11 @@ class Guard {
         if (base::isBlank(said.text) || base::isBlank(said.reason)) return Error{Code::TextMissing};
         if (!m_command.atMs || *m_command.atMs >= m_now.wallMs) return Error{Code::NotLate};
         return recordOpen();
+    }
+    Outcome may(const record::MarkWrongChart& said) const {
+        if (base::isBlank(said.why)) return Error{Code::TextMissing};
+        if (auto bad = recordOpen(); !bad) return bad;
+        return mayMark(*m_view.record, *m_view.house.person(*m_command.by), said.to);
     }
 
     Outcome may(const practice::OpenVisit& said) const {

@@ -7,6 +7,7 @@
 
 #include "base/date.h"
 #include "readiness/demonstrations.h"
+#include "readiness/sincesigning.h"
 
 namespace readiness {
 namespace {
@@ -58,13 +59,6 @@ Finding criticalShown(const Case& c) {
     const std::vector<int> steps = criticalSteps(c.taught.pack);
     const auto missing = c.shown.empty() ? steps : notUnprompted(*c.shown.back(), steps);
     return {Rule::CriticalSteps, missing.empty(), idsOf(c.taught.pack, missing), groundOf(c)};
-}
-
-/// Whether it is a question of the pack, and of this competency where one is named.
-bool isAbout(const Case& c, const record::AskBack& asked, const std::string& competency) {
-    if (asked.pack != c.taught.digest) return false;
-    const packs::Prompt* prompt = packs::find(c.taught.pack.prompts, asked.prompt);
-    return prompt && (competency.empty() || prompt->competency == competency);
 }
 
 /// Of all questions, or of those of one competency.
@@ -162,48 +156,15 @@ std::vector<Finding> missingFor(const Case& c, const packs::Competency& competen
     return missing;
 }
 
-/// Whether something was recorded for a step of the competency in that visit.
-bool concerns(const Case& c, const record::Visit& visit, const packs::Competency& competency) {
-    if (visit.opened.pack.digest != c.taught.digest) return false;
-    return std::any_of(
-        competency.steps.begin(), competency.steps.end(), [&](const packs::Step& step) {
-            const auto number =
-                static_cast<std::size_t>(packs::findStep(c.taught.pack, step.id).number);
-            const practice::StepRecord& seen = visit.state.steps.at(number - 1);
-            return !seen.lapses.empty() ||
-                   practice::helpOf(seen, visit.state) != practice::Help::NothingRecorded;
-        });
-}
-
-std::uint64_t newestConcern(const Case& c, const packs::Competency& competency) {
-    std::uint64_t newest = 0;
-    for (const record::Visit* visit : c.record.visitsOf(c.learner.said.learner))
-        if (concerns(c, *visit, competency)) newest = std::max(newest, visit->lastSeq);
-    for (const auto& asked : c.learner.asked) {
-        if (isAbout(c, asked.said, competency.id)) newest = std::max(newest, asked.origin.seq);
-    }
-    return newest;
-}
-
-/// The first entry that was not there when it was signed: its place alone could be another one.
-std::uint64_t firstAfter(const record::Origin& signOff) {
-    if (signOff.basis.empty()) return signOff.seq;
-    return std::min(signOff.seq, signOff.basis.begin()->second);
-}
-
 CompetencyState competencyState(const Case& c, const packs::Competency& competency) {
     CompetencyState state{.competency = competency.id};
     state.missing = missingFor(c, competency);
     state.met = state.missing.empty() ? Met::Yes : Met::NotYet;
-    for (const auto& signOff : c.learner.signOffs) {
-        const auto& signedOnes = signOff.said.competencies;
-        if (signOff.said.pack.digest != c.taught.digest ||
-            !std::count(signedOnes.begin(), signedOnes.end(), competency.id))
-            continue;
-        state.isSigned = true;
-        state.signedAtMs = signOff.origin.atMs;
-        state.newSinceSigning = newestConcern(c, competency) >= firstAfter(signOff.origin);
-    }
+    const auto* signature = signatureFor(c.record, c.learner, c.taught, competency);
+    if (!signature) return state;
+    state.isSigned = true;
+    state.signature = signature->origin;
+    state.newSinceSigning = isNewSince(*signature, c.record, c.learner, c.taught, competency);
     return state;
 }
 

@@ -55,9 +55,9 @@ struct CompetencyState {
     std::string competency;
     Met met = Met::NotYet;
     bool isSigned = false;
-    std::int64_t signedAtMs = 0;
-    bool newSinceSigning = false;  ///< it was shown or asked again after the signature
-    std::vector<Finding> missing;  ///< why not yet: UnpromptedRow, TeachBack …
+    record::Origin signature = {};  ///< of the sign-off that holds, where it is signed
+    bool newSinceSigning = false;   ///< something that concerns it was written after the signature
+    std::vector<Finding> missing;   ///< why not yet: UnpromptedRow, TeachBack …
 };
 
 struct Readiness {

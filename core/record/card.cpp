@@ -23,7 +23,7 @@ std::optional<int> daysBy(const packs::Pack& pack, const Changed& changed) {
 /// The same by the packs of the visits, the last that knows it.
 std::optional<int> daysTaught(const Record& record, const Changed& changed) {
     for (auto visit = record.visits.rbegin(); visit != record.visits.rend(); ++visit)
-        if (visit->taught)
+        if (visit->taught && !record.wrongChart(visit->origin.entry))
             if (const auto days = daysBy(visit->taught->pack, changed)) return days;
     return std::nullopt;
 }
@@ -34,6 +34,7 @@ LineDue dueOn(const Record& record, const base::LineId& id) {
     std::string newest;
     for (const Visit& visit : record.visits) {
         if (visit.opened.line != id || !visit.change || !visit.change->said.due) continue;
+        if (record.wrongChart(visit.origin.entry)) continue;
         const Origin& origin = visit.change->origin;
         found.due = visit.change->said.due;
         newest = base::dateAt(origin.atMs, origin.offsetMinutes);
@@ -84,10 +85,11 @@ std::vector<LineDue> duesBy(std::vector<LineDue> lines, const procedure::Shelf& 
     return inOrder(std::move(lines));
 }
 
-void tellProgress(Card& card, const Learner& learner, const procedure::Taught& taught) {
+void tellProgress(Card& card, const Record& record, const Learner& learner,
+                  const procedure::Taught& taught) {
     std::set<std::string> done;
     for (const auto& signOff : learner.signOffs)
-        if (signOff.said.pack.digest == taught.digest)
+        if (signOff.said.pack.digest == taught.digest && !record.wrongChart(signOff.origin.entry))
             done.insert(signOff.said.competencies.begin(), signOff.said.competencies.end());
     card.signedCompetencies = static_cast<int>(done.size());
     card.competencies = static_cast<int>(taught.pack.competencies.size());
@@ -109,7 +111,7 @@ Card cardOf(const Record& record, const Learner& learner) {
         ++card.visits;
         card.lastVisit = base::dateAt(visit->origin.atMs, visit->origin.offsetMinutes);
         card.visitOpen = card.visitOpen || visit->isOpen();
-        if (visit->taught) tellProgress(card, learner, *visit->taught);
+        if (visit->taught) tellProgress(card, record, learner, *visit->taught);
     }
     return card;
 }

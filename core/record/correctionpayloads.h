@@ -36,4 +36,18 @@ struct AddLateEntry {
     }
 };
 
+/// An earlier visit, sign-off or late entry that was written in the wrong chart by mistake. It
+/// stays readable, and counts for nothing from then on. This itself is not taken back: a mistake in
+/// marking gets an addendum.
+struct MarkWrongChart {
+    static constexpr const char* type = "wrong-chart-marked";
+    base::CommandId to;  ///< of a visit: the entry that opened it
+    std::string why;
+    bool operator==(const MarkWrongChart&) const = default;
+    template <class V>
+    void fields(V& v) {
+        v("to", to), v("why", why);
+    }
+};
+
 }  // namespace record

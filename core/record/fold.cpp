@@ -102,6 +102,10 @@ class Placer {
         m_record.lateEntries.push_back({said, m_origin});
         return true;
     }
+    bool on(const MarkWrongChart& said) {
+        m_record.wrongCharts.push_back({said, m_origin});
+        return true;
+    }
     bool on(const AddStaff&) { return false; }
     bool on(const ChangeAccess&) { return false; }
     bool on(const NoteUse&) { return false; }

@@ -29,8 +29,8 @@ using Payload = std::variant<
     practice::ShowWayBack, practice::WithdrawLapse, practice::TakeBack, practice::TakeOver,
     practice::HandOver, practice::WriteNote, practice::TakeMeasure, practice::MissMeasure,
     practice::RecordChange, practice::StopVisit, practice::CloseVisit, practice::ComeBack, AskBack,
-    MakePlan, DoDrill, SignOff, DecideHelp, IssuePaper, AddAddendum, AddLateEntry, NoteUse,
-    ContinueLedger>;
+    MakePlan, DoDrill, SignOff, DecideHelp, IssuePaper, AddAddendum, AddLateEntry, MarkWrongChart,
+    NoteUse, ContinueLedger>;
 
 /// "step-seen" and its like.
 std::string typeOf(const Payload& payload);

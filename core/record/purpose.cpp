@@ -14,6 +14,8 @@ std::optional<seal::Purpose> purposeOf(const Payload& payload) {
                                           AddLateEntry, IssuePaper>;
             if constexpr (std::is_same_v<T, SignOff>) return seal::Purpose::EventWitness;
             if constexpr (std::is_same_v<T, AddAddendum>) return seal::Purpose::Addendum;
+            if constexpr (std::is_same_v<T, MarkWrongChart>)
+                return seal::Purpose::AdministrativeError;
             if constexpr (base::isOneOf<T, ByAuthor>) return seal::Purpose::Author;
             return std::nullopt;
         },

@@ -39,10 +39,16 @@ const Visit* Record::visit(const base::VisitId& visitId) const {
     return nullptr;
 }
 
+const Stated<MarkWrongChart>* Record::wrongChart(const base::CommandId& entry) const {
+    for (const auto& mark : wrongCharts)
+        if (mark.said.to == entry) return &mark;
+    return nullptr;
+}
+
 std::vector<const Visit*> Record::visitsOf(const base::LearnerId& learnerId) const {
     std::vector<const Visit*> found;
     for (const Visit& one : visits)
-        if (one.opened.learner == learnerId) found.push_back(&one);
+        if (one.opened.learner == learnerId && !wrongChart(one.origin.entry)) found.push_back(&one);
     return found;
 }
 

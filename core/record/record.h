@@ -99,6 +99,7 @@ struct Record {
     std::vector<Visit> visits;  ///< in the order they were opened
     std::vector<Stated<AddAddendum>> addenda;
     std::vector<Stated<AddLateEntry>> lateEntries;
+    std::vector<Stated<MarkWrongChart>> wrongCharts;
     std::vector<Unknown> unknown;
     std::uint64_t entries = 0;
 
@@ -109,7 +110,10 @@ struct Record {
     /// lines were all removed the newest of them. Null: it has none.
     const Line* lineFor(const base::LearnerId& learnerId) const;
     const Visit* visit(const base::VisitId& visitId) const;
-    /// The visits in which this learner was the doer or (way Show) was shown, in order.
+    /// The mark that this entry was written in the wrong chart, the first one; null: it counts.
+    const Stated<MarkWrongChart>* wrongChart(const base::CommandId& entry) const;
+    /// The visits in which this learner was the doer or (way Show) was shown, in order; without
+    /// those that were written in the wrong chart.
     std::vector<const Visit*> visitsOf(const base::LearnerId& learnerId) const;
     /// Who interpreted in her visits of this pack, each once.
     std::vector<practice::Interpreter> interpretersOf(const base::LearnerId& learnerId,

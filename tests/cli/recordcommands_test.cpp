@@ -10,6 +10,7 @@
 #include "cli/commandline.h"
 #include "cli/demofolder.h"
 #include "cli/recordarguments.h"
+#include "cli/recordjson.h"
 #include "seal/papercode.h"
 
 namespace app {
@@ -88,6 +89,27 @@ TEST(RecordShow, ShowsTheFoldedRecordOfAPatient) {
     const Said missing = recordSays({"show", "--data", folder.path(), "--patient", nobody});
     EXPECT_EQ(missing.code, ExitCode::Wrong);
     EXPECT_NE(missing.err.find("there is no such patient"), std::string::npos);
+}
+
+TEST(RecordShow, SaysWhatWasWrittenInTheWrongChart) {
+    record::Record shown;
+    shown.patient.name = "Teodor Okonjo";
+    const auto late = [&shown](const std::string& text) {
+        shown.lateEntries.push_back({{.text = text}, {.entry = base::CommandId::random()}});
+        return shown.lateEntries.back().origin.entry;
+    };
+    late("telephoned");
+    const auto wrong = late("came back");
+    shown.wrongCharts.push_back({{.to = wrong, .why = "of the next bed"}, {}});
+    std::ostringstream out;
+    app::writeRecord(shown, out);
+    const auto has = [&](const std::string& words) {
+        return out.str().find(words) != std::string::npos;
+    };
+    EXPECT_TRUE(has("  telephoned\n")) << out.str();
+    EXPECT_TRUE(has("  came back, written in the wrong chart\n")) << out.str();
+    EXPECT_TRUE(has("entry " + wrong.text() + ", of the next bed\n")) << out.str();
+    EXPECT_EQ(recordJson(shown)["wrong_charts"][0]["said"]["to"], wrong.text());
 }
 
 TEST(RecordVerify, SaysIntactWithTheHead) {

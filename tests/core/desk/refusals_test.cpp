@@ -269,6 +269,56 @@ TEST_F(Refusals, TextsThatAreNeeded) {
     expectFor(Code::TextMissing, late);
 }
 
+TEST_F(Refusals, MarksOfTheWrongChart) {
+    const auto say = [](const base::CommandId& to, const char* why = "of the next bed") {
+        return record::MarkWrongChart{.to = to, .why = why};
+    };
+    const auto colleague = base::StaffId::random(), educator = base::StaffId::random();
+    ward.must(record::AddStaff{
+        .staff = colleague, .name = "Tam", .initials = "T", .role = record::Role::Teacher});
+    ward.must(record::AddStaff{
+        .staff = educator, .name = "Iris", .initials = "I", .role = record::Role::Educator});
+    expect(Code::MarkNothing, say(base::CommandId::random()));
+    expect(Code::MarkNothing, say(ward.desk().view().record->origin.entry));
+    ward.desk().workAs(colleague);
+    ward.must(opening());
+    const auto opened = ward.visit().origin.entry;
+    expect(Code::MarkOpen, say(opened));
+    ward.must(practice::StopVisit{});
+    expect(Code::TextMissing, say(opened, " "));
+    Command late = ward.desk().command(
+        record::AddLateEntry{.learner = {}, .text = "wept", .reason = "power cut"});
+    late.atMs = 1;
+    ASSERT_TRUE(ward.desk().handle(late).ok());
+    const auto third = base::StaffId::random();
+    ward.must(record::AddStaff{
+        .staff = third, .name = "Uma", .initials = "U", .role = record::Role::Teacher});
+    ward.desk().workAs(third);
+    expect(Code::MarkOfAnother, say(opened));
+    expect(Code::MarkOfAnother, say(late.id));
+    ward.desk().workAs(educator);
+    ward.must(say(late.id));
+    ward.desk().workAs(colleague);
+    ward.must(say(opened));
+    expect(Code::MarkTwice, say(opened));
+    const auto mark = ward.desk().view().record->wrongChart(opened)->origin.entry;
+    expect(Code::MarkNothing, say(mark));  // a mistake in marking gets an addendum
+    ward.must(record::AddAddendum{.to = mark, .text = "it was the right one"});
+}
+
+TEST_F(Refusals, WhoTaughtOnMarksAVisitToo) {
+    ward.must(opening());
+    const auto opened = ward.visit().origin.entry;
+    const auto next = base::StaffId::random();
+    ward.must(record::AddStaff{
+        .staff = next, .name = "Tam", .initials = "T", .role = record::Role::Teacher});
+    ward.must(practice::HandOver{.to = next});
+    ward.desk().workAs(next);
+    ward.must(practice::StopVisit{});
+    ward.must(record::MarkWrongChart{.to = opened, .why = "of the next bed"});
+    EXPECT_TRUE(ward.desk().view().record->wrongChart(opened));
+}
+
 TEST_F(Refusals, SigningAndCertificates) {
     record::SignOff signOff{.learner = ward.learner(), .pack = ward.packRef()};
     expect(Code::NothingToSign, signOff);

@@ -68,6 +68,18 @@ TEST_F(SignedInDesk, AnAddendumIsSignedAsOneAndAStepIsNot) {
     EXPECT_EQ(seal::readSignature(last().body.sigs.at(0))->purpose, seal::Purpose::Addendum);
 }
 
+// ASTM E1762, 1.2.840.10065.1.12.1.17: administrative error, "for instance the wrong chart".
+TEST_F(SignedInDesk, AMarkOfTheWrongChartIsSignedAsAnAdministrativeError) {
+    m_ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    const auto opened = m_ward.visit().origin.entry;
+    m_ward.must(practice::StopVisit{});
+    m_ward.must(record::MarkWrongChart{.to = opened, .why = "of the next bed"});
+    EXPECT_EQ(last().body.type, "wrong-chart-marked");
+    EXPECT_EQ(last().body.sigs.at(0)["purpose"], "1.2.840.10065.1.12.1.17");
+    EXPECT_EQ(seal::readSignature(last().body.sigs.at(0))->purpose,
+              seal::Purpose::AdministrativeError);
+}
+
 TEST_F(SignedInDesk, NobodySpeaksForAnotherOrWhileSignedOut) {
     Command note = m_ward.desk().command(record::AskAllergies{});
     note.by = base::StaffId::random();

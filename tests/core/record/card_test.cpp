@@ -118,6 +118,41 @@ TEST_F(Cards, TheNextChangeIsDueByTheNewestThatSaysSo) {
     EXPECT_EQ(dueOf(book.fold(), book.shelf), "2026-11-28");
 }
 
+TEST_F(Cards, WhatWasWrittenInTheWrongChartCountsForNothing) {
+    const auto right = book.openVisit(learner);
+    change(right, "2026-12-01");
+    book.say(practice::CloseVisit{}, right);
+    const auto wrong = book.openVisit(learner);
+    const auto opened = book.entries.back().body.id;
+    change(wrong, "2027-01-01");
+    book.say(practice::CloseVisit{}, wrong);
+    sign({"wash-hands"}, book.taught->digest);
+    const auto signedOff = book.entries.back().body.id;
+    EXPECT_EQ(card().due, "2027-01-01");
+    EXPECT_EQ(card().visits, 2);
+    EXPECT_EQ(card().signedCompetencies, 1);
+    book.say(MarkWrongChart{.to = opened, .why = "of the next bed"});
+    EXPECT_EQ(card().due, "2026-12-01");
+    EXPECT_EQ(card().visits, 1);
+    EXPECT_EQ(card().signedCompetencies, 1) << "it was not marked";
+    book.say(MarkWrongChart{.to = signedOff, .why = "of the next bed"});
+    EXPECT_EQ(card().signedCompetencies, 0);
+}
+
+TEST_F(Cards, ThePackOfAVisitInTheWrongChartSaysNoDueDate) {
+    const auto weekly = support::readPack("weekly-dressing-upper-arm");
+    book.shelf.put(weekly);
+    AddLine line{.line = base::LineId::random(), .kind = "picc", .dressing = "transparent"};
+    line.lastChange = "2026-11-24";
+    book.say(line);
+    auto opening = book.opening(learner);
+    opening.pack = {weekly->pack.id, weekly->pack.version, weekly->digest};
+    const auto opened = book.say(opening, base::VisitId::random()).body.id;
+    EXPECT_EQ(card().due, "2026-12-01");
+    book.say(MarkWrongChart{.to = opened, .why = "of the next bed"});
+    EXPECT_EQ(card().due, std::nullopt);
+}
+
 // The weekly pack: a transparent dressing every 7 days, gauze every 2 (its own source says why).
 TEST_F(Cards, TheNextChangeIsDueByTheDayALineWasLastChanged) {
     AddLine line{.line = book.line, .kind = "picc", .dressing = "transparent"};

@@ -43,6 +43,7 @@ TEST_F(Fold, EachPayloadOfAPersonHasOnePlace) {
         {IssuePaper{.learner = learner}, [&](const Record& r) { return one(r).papers.size(); }},
         {AddAddendum{}, [](const Record& r) { return r.addenda.size(); }},
         {AddLateEntry{}, [](const Record& r) { return r.lateEntries.size(); }},
+        {MarkWrongChart{}, [](const Record& r) { return r.wrongCharts.size(); }},
     };
     book.say(AddLine{.line = base::LineId::random(), .kind = "picc"}).body.data["line"] = 7;
     for (const PlaceRow& row : rows) {
@@ -50,6 +51,8 @@ TEST_F(Fold, EachPayloadOfAPersonHasOnePlace) {
         if (auto* line = std::get_if<AddLine>(&payload)) line->line = base::LineId::random();
         if (auto* addendum = std::get_if<AddAddendum>(&payload))
             addendum->to = book.entries.front().body.id;
+        if (auto* mark = std::get_if<MarkWrongChart>(&payload))
+            mark->to = book.entries.front().body.id;
         const std::size_t before = row.count(book.fold());
         book.say(payload);
         const Record after = book.fold();
@@ -57,6 +60,24 @@ TEST_F(Fold, EachPayloadOfAPersonHasOnePlace) {
         EXPECT_EQ(after.unknown.size(), 1U) << typeOf(payload) << ": only the line number 7";
         EXPECT_EQ(after.entries, book.entries.size());
     }
+}
+
+TEST_F(Fold, AMarkLeavesWhatItMarksAndTakesItFromWhatCounts) {
+    const auto visit = book.openVisit(learner);
+    const auto opened = book.entries.back().body.id;
+    book.say(practice::StopVisit{}, visit);
+    const auto before = book.fold();
+    EXPECT_EQ(before.wrongChart(opened), nullptr);
+    EXPECT_EQ(before.visitsOf(learner).size(), 1U);
+    const auto first = book.say(MarkWrongChart{.to = opened, .why = "of the next bed"}).body.id;
+    book.say(MarkWrongChart{.to = opened, .why = "told by another record"});
+    const auto after = book.fold();
+    ASSERT_NE(after.wrongChart(opened), nullptr);
+    EXPECT_EQ(after.wrongChart(opened)->origin.entry, first) << "the first mark says why";
+    EXPECT_EQ(after.wrongChart(first), nullptr);
+    EXPECT_TRUE(after.visitsOf(learner).empty());
+    ASSERT_NE(after.visit(visit), nullptr) << "it stays";
+    EXPECT_EQ(after.visit(visit)->events.size(), before.visit(visit)->events.size());
 }
 
 TEST_F(Fold, TheNewestAnswerCountsWhereThereIsOnlyOne) {

@@ -126,14 +126,6 @@ QString judgedWords(const QString& help, bool byJudgement) {
     return Papers::tr("%1; marked by the teacher's judgement, the plan did not cover it").arg(help);
 }
 
-QString seenWords(const PaperStep& step) {
-    const QString words = judgedWords(helpWords(step.help, step.cues), step.byJudgement);
-    if (step.lapses.empty()) return words;
-    QStringList letters;
-    for (const std::string& letter : step.lapses) letters += QString::fromStdString(letter);
-    return Papers::tr("%1, lapse %2").arg(words, letters.join(QStringLiteral(", ")));
-}
-
 // One row for each thing that was recorded of this step, with the visits it was recorded in.
 void addStepRow(Table& table, const PaperData& data, const Visits& visits, const PaperStep& step) {
     std::vector<std::pair<Text, QStringList>> states;
@@ -192,6 +184,14 @@ void addPartRows(Table& table, const PaperData& data, const Visits& visits, cons
 }  // namespace
 
 bool applies(const PaperStep& step) { return step.help != Help::DoesNotApply; }
+
+QString seenWords(const PaperStep& step) {
+    const QString words = judgedWords(helpWords(step.help, step.cues), step.byJudgement);
+    if (step.lapses.empty()) return words;
+    QStringList letters;
+    for (const std::string& letter : step.lapses) letters += QString::fromStdString(letter);
+    return Papers::tr("%1, lapse %2").arg(words, letters.join(QStringLiteral(", ")));
+}
 
 QString rangesOf(const std::vector<int>& numbers) {
     QStringList ranges;

@@ -116,8 +116,9 @@ Document chartRecord(const PaperData& data, const QLocale& locale) {
     title.rows.push_back({{{Papers::tr("Teach-back record"), TextStyle::Title},
                            {plain(data.pack.title), TextStyle::Lead}}});
     blocks.push_back(title);
-    for (const auto add : {addReadiness, addPeople, addVisits, addSteps, addLanes, addTimes,
-                           addLapses, addTeachBack, addChange, addSignatures, addRemarks})
+    for (const auto add :
+         {addReadiness, addPeople, addVisits, addSteps, addLanes, addTimes, addLapses, addTeachBack,
+          addChange, addSignatures, addRemarks, addMarked})
         add(blocks, data, locale);
     blocks.push_back(Heading{Papers::tr("Cautions")});
     addCautions(blocks, data, 2, CautionLook::RunIn);

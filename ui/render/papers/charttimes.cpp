@@ -45,13 +45,6 @@ QString brokenOffWords(const PaperPhase& run, bool isAgain, const QLocale& local
     return isAgain ? Papers::tr("broken off; begun again:") : Papers::tr("broken off");
 }
 
-QString measuredWords(const PaperStep& step, const PaperPhase& run, const QLocale& locale) {
-    if (run.end == practice::PhaseEnd::Voided)
-        return brokenOffWords(run, isBegunAgain(step, run), locale);
-    const QString words = secondsWords(run.measuredMs, locale);
-    return isEnough(run) ? words : Papers::tr("%1, short").arg(words);
-}
-
 Text timeCell(const PaperVisit& visit, const PhaseRow& row, const QLocale& locale) {
     QStringList lines;
     bool isCalm = true;
@@ -76,6 +69,13 @@ QString askedWords(const PaperPhase& phase, const QLocale& locale) {
 }
 
 }  // namespace
+
+QString measuredWords(const PaperStep& step, const PaperPhase& run, const QLocale& locale) {
+    if (run.end == practice::PhaseEnd::Voided)
+        return brokenOffWords(run, isBegunAgain(step, run), locale);
+    const QString words = secondsWords(run.measuredMs, locale);
+    return isEnough(run) ? words : Papers::tr("%1, short").arg(words);
+}
 
 bool isEnough(const PaperPhase& run) {
     const bool isFaulty =

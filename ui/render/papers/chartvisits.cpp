@@ -32,19 +32,6 @@ QString stoppedWords(const PaperVisit& visit) {
                                        : Papers::tr("%1. %2", "why, and a note").arg(words, note);
 }
 
-QString whenWords(const PaperVisit& visit, int paperOffset, const QLocale& locale) {
-    const int offset = visit.opened.offsetMinutes;
-    const QString day = dateWords(visit.opened.atMs, offset, locale);
-    const QString from = clockWords(visit.opened.atMs, offset);
-    QString when = visit.endedMs > 0 ? Papers::tr("%1, %2\u2013%3", "day, begin, end")
-                                           .arg(day, from, clockWords(visit.endedMs, offset))
-                                     : Papers::tr("%1, from %2", "day, begin").arg(day, from);
-    // The footer says the paper's own offset; another one is said here.
-    if (offset != paperOffset) when += QStringLiteral(" (%1)").arg(offsetWords(offset));
-    return when;
-}
-
-// What is not the same in every visit.
 // Both numbers of "46 of 48" leave these out.
 QString notApplyingWords(const PaperVisit& visit) {
     std::vector<int> numbers;
@@ -53,20 +40,6 @@ QString notApplyingWords(const PaperVisit& visit) {
     if (numbers.empty()) return {};
     return Papers::tr("%n steps did not apply: %1", nullptr, int(numbers.size()))
         .arg(rangesOf(numbers));
-}
-
-QStringList ownWords(const PaperVisit& visit) {
-    QStringList parts;
-    if (visit.ending == practice::Ending::Open) parts += Papers::tr("still open");
-    if (visit.ending == practice::Ending::Stopped) parts += stoppedWords(visit);
-    if (visit.said.way == practice::Way::ReturnDemonstration && visit.said.clockForLearner)
-        parts += Papers::tr("a clock in view, as at home");
-    parts += courseWords(visit);
-    if (const QString words = notApplyingWords(visit); !words.isEmpty()) parts += words;
-    if (!visit.packAtHand) parts += Papers::tr("the pack is not at hand: no steps shown");
-    if (!visit.watchers.empty())
-        parts += Papers::tr("watching: %1").arg(isolated(joinedWords(visit.watchers)));
-    return parts;
 }
 
 QString checkedWords(const PaperVisit& visit) {
@@ -177,6 +150,32 @@ QString undrawnWords(const PaperData& data, const Visits& drawn) {
 }
 
 }  // namespace
+
+QString whenWords(const PaperVisit& visit, int paperOffset, const QLocale& locale) {
+    const int offset = visit.opened.offsetMinutes;
+    const QString day = dateWords(visit.opened.atMs, offset, locale);
+    const QString from = clockWords(visit.opened.atMs, offset);
+    QString when = visit.endedMs > 0 ? Papers::tr("%1, %2\u2013%3", "day, begin, end")
+                                           .arg(day, from, clockWords(visit.endedMs, offset))
+                                     : Papers::tr("%1, from %2", "day, begin").arg(day, from);
+    // The footer says the paper's own offset; another one is said here.
+    if (offset != paperOffset) when += QStringLiteral(" (%1)").arg(offsetWords(offset));
+    return when;
+}
+
+QStringList ownWords(const PaperVisit& visit) {
+    QStringList parts;
+    if (visit.ending == practice::Ending::Open) parts += Papers::tr("still open");
+    if (visit.ending == practice::Ending::Stopped) parts += stoppedWords(visit);
+    if (visit.said.way == practice::Way::ReturnDemonstration && visit.said.clockForLearner)
+        parts += Papers::tr("a clock in view, as at home");
+    parts += courseWords(visit);
+    if (const QString words = notApplyingWords(visit); !words.isEmpty()) parts += words;
+    if (!visit.packAtHand) parts += Papers::tr("the pack is not at hand: no steps shown");
+    if (!visit.watchers.empty())
+        parts += Papers::tr("watching: %1").arg(isolated(joinedWords(visit.watchers)));
+    return parts;
+}
 
 Visits visitsWithSteps(const PaperData& data) {
     Visits visits;

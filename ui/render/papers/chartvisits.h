@@ -21,10 +21,18 @@ Table tableBeside(const PaperData& data, const Visits& visits, const QString& fi
 QString taughtByWords(const PaperVisit& visit);
 /// What came between the steps: taken over, paused, left.
 QStringList courseWords(const PaperVisit& visit);
+/// Day, begin and end; with its offset where that of the paper is another.
+QString whenWords(const PaperVisit& visit, int paperOffset, const QLocale& locale);
+/// What is not the same in every visit.
+QStringList ownWords(const PaperVisit& visit);
 /// Not marked "does not apply".
 bool applies(const PaperStep& step);
 /// "3, 7–9".
 QString rangesOf(const std::vector<int>& numbers);
+/// What was recorded of a step: help, and the letters of its lapses.
+QString seenWords(const PaperStep& step);
+/// "11.9 s, short": as it was measured, and why it does not count.
+QString measuredWords(const PaperStep& step, const PaperPhase& run, const QLocale& locale);
 bool isEnough(const PaperPhase& run);
 /// Broken off, and run again later in the same step: the later run is the one that counts.
 bool isBegunAgain(const PaperStep& step, const PaperPhase& run);

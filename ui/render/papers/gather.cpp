@@ -6,6 +6,7 @@
 
 #include "base/date.h"
 #include "readiness/demonstrations.h"
+#include "readiness/sincesigning.h"
 #include "record/card.h"
 
 namespace render {
@@ -30,7 +31,7 @@ PaperPack gatherPack(const Gathering& from, const readiness::Readiness& readines
             part.isMet = state.met == readiness::Met::Yes;
             part.isSigned = state.isSigned;
             part.isNewSinceSigning = state.newSinceSigning;
-            part.signedMs = state.signedAtMs;
+            part.signedMs = state.signature.atMs;
         }
         shown.parts.push_back(part);
     }
@@ -124,20 +125,9 @@ PaperReadiness gatherReadiness(const Gathering& from, const readiness::Readiness
 std::vector<PaperSignature> gatherSignatures(const Gathering& from,
                                              const record::Learner& learner) {
     std::vector<PaperSignature> signatures;
-    for (const auto& act : learner.signOffs) {
-        PaperSignature shown{.signedBy = from.stamp(act.origin),
-                             .statement = act.said.statement,
-                             .learner = act.said.acknowledgement,
-                             .isOfPack = act.said.pack.digest == from.taught.digest};
-        if (act.said.acknowledgement.drawing && from.context.drawing)
-            shown.drawing = from.context.drawing(*act.said.acknowledgement.drawing);
-        for (const auto& [ledger, size] : act.origin.basis) shown.basisSize += size;
-        for (const std::string& id : act.said.competencies) {
-            const packs::Competency* part = packs::findCompetency(from.taught.pack, id);
-            shown.parts.push_back(part ? from.words(part->title) : id);
-        }
-        signatures.push_back(shown);
-    }
+    for (const auto& act : learner.signOffs)
+        if (!from.record.wrongChart(act.origin.entry))
+            signatures.push_back(gatherSignature(from, act));
     return signatures;
 }
 
@@ -148,8 +138,10 @@ class Counted {
     Counted(const Gathering& from, const record::Learner& learner)
         : m_all(readiness::demonstrations(from.record, learner.said.learner, from.taught)) {
         std::vector<std::uint64_t> last;
-        for (const packs::Competency& one : from.taught.pack.competencies)
-            last.push_back(lastSignature(learner, from.taught.digest, one.id));
+        for (const packs::Competency& one : from.taught.pack.competencies) {
+            const auto* act = readiness::signatureFor(from.record, learner, from.taught, one);
+            last.push_back(act ? act->origin.seq : 0);
+        }
         if (!last.empty()) m_signedBefore = *std::ranges::min_element(last);
     }
     bool has(const record::Visit& visit) const {
@@ -157,17 +149,6 @@ class Counted {
     }
 
   private:
-    /// Its place in the ledger; 0 where there is none.
-    static std::uint64_t lastSignature(const record::Learner& learner, const std::string& pack,
-                                       const std::string& competency) {
-        std::uint64_t seq = 0;
-        for (const auto& act : learner.signOffs)
-            if (act.said.pack.digest == pack &&
-                std::ranges::find(act.said.competencies, competency) != act.said.competencies.end())
-                seq = std::max(seq, act.origin.seq);
-        return seq;
-    }
-
     std::vector<const record::Visit*> m_all;
     std::uint64_t m_signedBefore = 0;
 };
@@ -204,7 +185,8 @@ std::optional<PaperChanged> lastChangedOf(const Gathering& from, const record::L
                                           const std::vector<const record::Visit*>& own) {
     std::optional<PaperChanged> last;
     for (const record::Visit& visit : from.record.visits) {
-        if (visit.opened.line != line.said.line || !visit.change || !visit.change->said.due)
+        if (visit.opened.line != line.said.line || !visit.change || !visit.change->said.due ||
+            from.record.wrongChart(visit.origin.entry))
             continue;
         const record::Origin& origin = visit.change->origin;
         last = {base::dateAt(origin.atMs, origin.offsetMinutes), whoChanged(from, visit),
@@ -255,10 +237,7 @@ std::optional<PaperData> gather(record::PaperKind kind, const record::Record& re
     const Counted counted(from, *learner);
     std::vector<const record::Visit*> own;
     for (const record::Visit& visit : record.visits) {
-        const auto& watchers = visit.opened.watchers;
-        const bool isShown = visit.opened.way == practice::Way::Show &&
-                             std::ranges::find(watchers, learnerId) != watchers.end();
-        if (visit.opened.learner != learnerId && !isShown) continue;
+        if (!wasAt(visit, learnerId) || record.wrongChart(visit.origin.entry)) continue;
         own.push_back(&visit);
         data.visits.push_back(gatherVisit(from, visit));
         data.visits.back().isSigned = counted.has(visit);
@@ -266,6 +245,7 @@ std::optional<PaperData> gather(record::PaperKind kind, const record::Record& re
     if (const record::Line* line = record.lineFor(learnerId))
         data.lastChanged = lastChangedOf(from, *line, own);
     gatherRemarks(from, learnerId, data);
+    data.wrongChart = gatherMarked(from, *learner);
     if (kind == record::PaperKind::Steps) data.steps = gatherSteps(from, data.learner.language);
     return data;
 }

@@ -24,6 +24,12 @@ struct Gathering {
 std::string stepWords(const packs::Pack& pack, const std::string& id, const std::string& language);
 /// `learnersLanguage` is a BCP 47 tag.
 PaperSteps gatherSteps(const Gathering& from, const std::string& learnersLanguage);
+/// Whether it was taught to this learner, or shown while they watched.
+bool wasAt(const record::Visit& visit, const base::LearnerId& learner);
+PaperSignature gatherSignature(const Gathering& from, const record::Stated<record::SignOff>& act);
+PaperRemark gatherLate(const Gathering& from, const record::Stated<record::AddLateEntry>& late);
+/// In the order in which it was marked.
+std::vector<PaperMarked> gatherMarked(const Gathering& from, const record::Learner& learner);
 void gatherRemarks(const Gathering& from, const base::LearnerId& learner, PaperData& data);
 /// Hand-overs, pauses, absences, and where the teacher took the steps over, in their order.
 std::vector<PaperTurn> turnsOf(const Gathering& from, const record::Visit& visit);

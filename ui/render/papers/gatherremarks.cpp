@@ -23,6 +23,7 @@ class EntrySearch {
         for (const record::Learner& learner : record.learners) lookAt(learner);
         for (const record::Visit& visit : record.visits) lookAt(visit);
         lookAtAll(record.addenda), lookAtAll(record.lateEntries);
+        lookAtAll(record.wrongCharts);
         return m_found;
     }
 
@@ -69,7 +70,8 @@ void gatherRemarks(const Gathering& from, const base::LearnerId& learner, PaperD
     }
     for (const auto& late : from.record.lateEntries) {
         if (late.said.learner && *late.said.learner != learner) continue;
-        data.lateEntries.push_back({from.stamp(late.origin), {}, late.said.text, late.said.reason});
+        if (from.record.wrongChart(late.origin.entry)) continue;
+        data.lateEntries.push_back(gatherLate(from, late));
     }
     for (const record::Unknown& entry : from.record.unknown) data.unknown.push_back(entry.type);
 }

@@ -9,6 +9,7 @@
 #include "readiness/readiness.h"
 #include "record/record.h"
 #include "render/lanes.h"
+#include "render/papers/papermarked.h"
 #include "render/papers/paperparts.h"
 #include "render/papers/papersigned.h"
 #include "render/papers/papersteps.h"
@@ -53,6 +54,7 @@ struct PaperData {
     std::optional<std::string> dressingDue;  ///< YYYY-MM-DD, whoever changed it last
     std::optional<PaperChanged> lastChanged;
     std::vector<PaperRemark> addenda, lateEntries;
+    std::vector<PaperMarked> wrongChart;
     std::vector<std::string> unknown;
     std::optional<PaperSteps> steps;  ///< only of the paper that shows them
 
@@ -71,6 +73,7 @@ struct PaperData {
         v("help_decided", helpDecided), v("dressing_due", dressingDue);
         v("last_changed", lastChanged);
         v("addenda", addenda), v("late", lateEntries);
+        v("wrong_chart", wrongChart);
         v("unknown", unknown), v("steps", steps);
     }
 };

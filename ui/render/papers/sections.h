@@ -56,6 +56,8 @@ void addTeachBack(Blocks& blocks, const PaperData& data, const QLocale& locale);
 void addChange(Blocks& blocks, const PaperData& data, const QLocale& locale);
 void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale);
 void addRemarks(Blocks& blocks, const PaperData& data, const QLocale& locale);
+/// What was written in the wrong chart by mistake: struck through, and named.
+void addMarked(Blocks& blocks, const PaperData& data, const QLocale& locale);
 void addGrounds(Blocks& blocks, const PaperData& data, const QLocale& locale);
 
 }  // namespace render

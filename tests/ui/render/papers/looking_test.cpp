@@ -41,6 +41,12 @@ TEST(Papers, AreWrittenForLookingAt) {
     PaperData one = notYet;
     one.visits.erase(one.visits.begin(), one.visits.end() - 1);
     write("paper_one_chart.pdf", chartRecord(one, english()));
+    Sample marked(Stage::Signed);
+    const record::Record& record = *marked.ward().desk().view().record;
+    for (const auto& entry :
+         {record.visits.back().origin.entry, record.learners.front().signOffs.back().origin.entry})
+        marked.ward().must(record::MarkWrongChart{.to = entry, .why = "Meant for the next bed."});
+    write("paper_marked_chart.pdf", chartRecord(marked.data(), english()));
     const Sample hands(Stage::NotYet, "clean-hands");
     write("paper_weekly_steps.pdf", *stepsPaper(Sample(Stage::Signed).steps("en"), english()));
     write("paper_es_steps.pdf", *stepsPaper(hands.steps("es"), english()));
