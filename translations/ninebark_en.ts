@@ -2681,6 +2681,51 @@ To call: %1</source>
     </message>
 </context>
 <context>
+    <name>WrongCharts</name>
+    <message>
+        <source>%1: %2, %3, taught: %4</source>
+        <comment>a visit, its way, on whom, who was taught</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>an entry, and what it says</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>struck out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Late entry about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written in the wrong chart by mistake, marked by %1 on %2 (%3): %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written in the wrong chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is struck out stays readable and counts for nothing here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::AccountPage</name>
     <message>
         <source>Passphrase until now</source>
@@ -3336,19 +3381,7 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Visit of %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Signature of %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The patient&apos;s own data</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Addendum or late entry</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3397,6 +3430,42 @@ To call: %1</source>
     </message>
     <message>
         <source>This is not a time of day. Nothing was saved. Write it as 14:30.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wrong-chart mark of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum, late entry, wrong chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written in the wrong chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was written here by mistake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it does not belong here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stays readable, struck out, and counts for nothing here. This can&apos;t be taken back; a mistake in marking gets an addendum. Write it in the right chart as a late entry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing here can be marked by you. Whoever wrote it, or an educator, marks it, once the visit is over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No entry is chosen. Nothing was marked. Press the one that was written here by mistake.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4582,10 +4651,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Addendum or late entry</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Destroy this record</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4619,6 +4684,10 @@ To call: %1</source>
     </message>
     <message>
         <source>%1, %2 mm outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum, late entry, wrong chart</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -17,6 +17,7 @@
 #include "parts/keptfocus.h"
 #include "parts/parts.h"
 #include "pieces/visitwords.h"
+#include "pieces/wrongcharts.h"
 #include "render/words.h"
 #include "text/findings.h"
 #include "text/labels.h"
@@ -75,6 +76,7 @@ void PersonPage::refresh() {
     if (const record::Learner* learner = m_desk.view().learnerInView()) addFindings(*learner);
     addKnown(*record);
     addVisits(*record);
+    addWrongCharts(column(), m_desk.view());
     addOthers();
     if (m_offersErasing) addErasing();
 }
@@ -253,7 +255,7 @@ void PersonPage::addOthers() {
         connect(allergies, &QPushButton::clicked, this, &PersonPage::wantsAllergies);
         flow->addWidget(allergies);
         QPushButton* correct =
-            plainButton(tr("Addendum or late entry"), QStringLiteral("person.correct"));
+            plainButton(tr("Addendum, late entry, wrong chart"), QStringLiteral("person.correct"));
         connect(correct, &QPushButton::clicked, this, &PersonPage::wantsCorrection);
         flow->addWidget(correct);
     }

@@ -17,6 +17,7 @@
 #include "people/patientform.h"
 #include "people/staffpage.h"
 #include "settings/settingspage.h"
+#include "sign/correctionform.h"
 #include "sign/helpform.h"
 #include "sign/signpage.h"
 #include "start/startpage.h"

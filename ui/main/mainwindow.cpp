@@ -21,6 +21,7 @@
 #include "people/lineform.h"
 #include "people/patientform.h"
 #include "people/staffpage.h"
+#include "sign/correctionform.h"
 #include "sign/helpform.h"
 #include "sign/signpage.h"
 #include "start/startpage.h"

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "desk/desk.h"
-#include "parts/choice.h"
 #include "parts/field.h"
 #include "parts/page.h"
 
@@ -32,30 +31,6 @@ class HelpForm : public Page {
     WordsField *m_why = nullptr, *m_decidedBy = nullptr, *m_told = nullptr, *m_nextBy = nullptr,
                *m_call = nullptr;
     DateField* m_nextOn = nullptr;
-};
-
-/// Something to add to the record: to an entry that is there, or what was not written in time.
-class CorrectionForm : public Page {
-    Q_OBJECT
-  public:
-    explicit CorrectionForm(desk::Desk& desk, QWidget* parent = nullptr);
-    void begin();
-
-  Q_SIGNALS:
-    void saved();
-    void left();
-
-  private:
-    void follow();
-    void save();
-    bool saveLate();
-    std::vector<Option> entries() const;
-
-    desk::Desk& m_desk;
-    Choice *m_kind = nullptr, *m_to = nullptr;
-    Field* m_toField = nullptr;
-    WordsField *m_text = nullptr, *m_reason = nullptr, *m_time = nullptr;
-    DateField* m_day = nullptr;
 };
 
 }  // namespace ui

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "parts/parts.h"
+#include "pieces/wrongcharts.h"
 #include "render/words.h"
 #include "sign/signaturepad.h"
 #include "sign/stepstrip.h"
@@ -54,6 +55,7 @@ void SignPage::refresh() {
                                            learner->said.learner, *m_taught, *m_found);
     addFindings();
     addSeen(*learner);
+    addWrongCharts(column(), m_desk.view());
     addToSign();
     addOthers();
     addShared();
@@ -63,16 +65,19 @@ void SignPage::refresh() {
 
 void SignPage::addSeen(const record::Learner& learner) {
     std::vector<const record::Visit*> seen;
-    for (const record::Visit* visit : m_desk.view().record->visitsOf(learner.said.learner))
-        if (visit->opened.way == practice::Way::ReturnDemonstration && visit->taught) {
-            if (visit->taught->digest == m_taught->digest) seen.push_back(visit);
-        }
+    const record::Record& record = *m_desk.view().record;
+    for (const record::Visit& visit : record.visits) {
+        const bool isHers = visit.opened.learner == learner.said.learner &&
+                            visit.opened.way == practice::Way::ReturnDemonstration;
+        if (isHers && visit.taught && visit.taught->digest == m_taught->digest)
+            seen.push_back(&visit);
+    }
     QVBoxLayout* card = cardIn(column(), tr("Every step, every return demonstration"),
                                tr("◆ decides readiness. ▲ something was seen going wrong."));
     if (seen.empty())
         card->addWidget(text(tr("No return demonstration yet."), Size::Body, Tone::Quiet));
     else
-        card->addWidget(new StepStrip(*m_taught, seen));
+        card->addWidget(new StepStrip(*m_taught, record, seen));
 }
 
 void SignPage::addFindings() {

@@ -50,12 +50,14 @@ render::Role groundOf(practice::Help help) {
 
 }  // namespace
 
-StepStrip::StepStrip(const procedure::Taught& taught,
+StepStrip::StepStrip(const procedure::Taught& taught, const record::Record& record,
                      const std::vector<const record::Visit*>& visits, QWidget* parent)
     : QWidget(parent) {
     setObjectName(QStringLiteral("stepStrip"));
     setFocusPolicy(Qt::NoFocus);
     const std::size_t first = visits.size() > mostColumns ? visits.size() - mostColumns : 0;
+    for (std::size_t i = first; i < visits.size(); ++i)
+        m_struck.push_back(record.wrongChart(visits[i]->origin.entry) != nullptr);
     for (std::size_t i = first; i < visits.size(); ++i)
         m_heads << QLocale().toString(
             QDate::fromString(QString::fromStdString(base::dateAt(visits[i]->origin.atMs,
@@ -71,10 +73,10 @@ StepStrip::StepStrip(const procedure::Taught& taught,
                 const practice::State& state = visits[i]->state;
                 Cell cell;
                 if (index < state.steps.size()) {
-                    const practice::StepRecord& record = state.steps[index];
-                    cell.help = practice::helpOf(record, state);
-                    cell.words = render::helpWords(cell.help, record.cues);
-                    cell.isLapsed = practice::hasLapse(record, state);
+                    const practice::StepRecord& seen = state.steps[index];
+                    cell.help = practice::helpOf(seen, state);
+                    cell.words = render::helpWords(cell.help, seen.cues);
+                    cell.isLapsed = practice::hasLapse(seen, state);
                 }
                 row.cells.push_back(cell);
             }
@@ -92,6 +94,12 @@ int StepStrip::cellWidth() const {
     return QFontMetrics(theme().font(render::TextSize::Note)).horizontalAdvance(u'n') * 15 + 16;
 }
 
+QFont StepStrip::fontOf(std::size_t column, QFont::Weight weight) const {
+    QFont font = theme().font(render::TextSize::Note, weight);
+    font.setStrikeOut(m_struck.at(column));
+    return font;
+}
+
 QSize StepStrip::sizeHint() const {
     return {500 + int(m_heads.size()) * cellWidth(), rowHeight() * (int(m_rows.size()) + 1) + 4};
 }
@@ -100,13 +108,14 @@ void StepStrip::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const int height = rowHeight();
-    painter.setFont(theme().font(render::TextSize::Note, QFont::DemiBold));
     painter.setPen(theme().color(render::Role::QuietInk));
     const int left = width() - int(m_heads.size()) * cellWidth();
-    for (int i = 0; i < m_heads.size(); ++i)
+    for (int i = 0; i < m_heads.size(); ++i) {
+        painter.setFont(fontOf(std::size_t(i), QFont::DemiBold));
         painter.drawText(QStyle::visualRect(layoutDirection(), rect(),
                                             QRect(left + i * cellWidth(), 0, cellWidth(), height)),
                          Qt::AlignCenter, m_heads[i]);
+    }
     for (int i = 0; i < int(m_rows.size()); ++i)
         drawRow(painter, m_rows[size_t(i)], QRect(0, (i + 1) * height, width(), height));
 }
@@ -123,11 +132,13 @@ void StepStrip::drawRow(QPainter& painter, const Row& row, const QRect& place) c
     painter.drawText(
         words, Qt::AlignVCenter | Qt::AlignLeading,
         painter.fontMetrics().elidedText(mark + row.step, Qt::ElideRight, words.width()));
-    for (std::size_t i = 0; i < row.cells.size(); ++i)
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        painter.setFont(fontOf(i, QFont::Normal));
         drawCell(painter, row.cells[i],
                  QStyle::visualRect(layoutDirection(), rect(),
                                     QRect(place.width() - cells + int(i) * cellWidth(), place.top(),
                                           cellWidth(), place.height())));
+    }
 }
 
 void StepStrip::drawCell(QPainter& painter, const Cell& cell, const QRect& place) const {
@@ -135,7 +146,6 @@ void StepStrip::drawCell(QPainter& painter, const Cell& cell, const QRect& place
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme().color(groundOf(cell.help)));
     painter.drawRoundedRect(box, 3, 3);
-    painter.setFont(theme().font(render::TextSize::Note));
     painter.setPen(theme().color(inkOf(cell.help)));
     const QString lapse = cell.isLapsed ? QStringLiteral(" ▲") : QString();
     const QString words = helpGlyph(cell.help) + u' ' + cell.words + lapse;

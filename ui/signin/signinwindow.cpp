@@ -6,6 +6,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "parts/parts.h"
 #include "parts/taborder.h"
 #include "signin/newcomerpage.h"
 #include "signin/recoverysheetpage.h"

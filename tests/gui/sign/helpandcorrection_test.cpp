@@ -5,7 +5,9 @@
 #include <QLineEdit>
 
 #include "gui/main/shell_fixture.h"
+#include "look.h"
 #include "parts/field.h"
+#include "parts/page.h"
 #include "record/card.h"
 
 class HelpAndCorrection : public Shell {
@@ -30,6 +32,18 @@ class HelpAndCorrection : public Shell {
         return QDate::fromString(QString::fromStdString(due.value_or("")), Qt::ISODate);
     }
     QString page() const { return m_window->page()->objectName(); }
+    /// What is pictured stands in view, as it is and in twice the size.
+    void pictures(const std::string& name, QWidget* inView) {
+        auto* page = qobject_cast<ui::Page*>(m_window->page());
+        for (const double factor : {1.0, 2.0}) {
+            ui::Look::instance().apply(ui::SchemeChoice::Light, factor);
+            QCoreApplication::processEvents();
+            page->scrollTo(inView);
+            picture((name + (factor > 1 ? "-twice" : "")).c_str());
+        }
+        ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+        QCoreApplication::processEvents();
+    }
 };
 
 TEST_F(HelpAndCorrection, WhoHelpsUntilThenIsDecidedInWords) {
@@ -127,4 +141,73 @@ TEST_F(HelpAndCorrection, ALateEntrySaysWhenItHappenedAndWhyItIsLate) {
     EXPECT_EQ(body.data["reason"], "no computer at hand");
     // 1 March 2026, 14:30 UTC, as `date -u -d '2026-03-01 14:30' +%s` has it.
     EXPECT_EQ(body.atMs, 1'772'375'400'000);
+}
+
+TEST_F(HelpAndCorrection, AMarkOfTheWrongChartIsOfWhatWasChosenAndSaysWhy) {
+    openRecordOf("okonjo");
+    const record::Record& record = *m_desk->view().record;
+    ASSERT_GE(record.visits.size(), 2U);
+    const auto visit = record.visits.back().origin.entry.text();
+    EXPECT_EQ(
+        m_window->findChild<QLabel*>(QStringLiteral("struck.") + QString::fromStdString(visit)),
+        nullptr);
+    press("person.correct");
+    press("correctionKind.wrong");
+    EXPECT_EQ(find("correctionText"), nullptr);
+    const auto before = entries().size();
+    press("correction.primary");
+    type("wrongWhy", QStringLiteral("meant for the next bed"));
+    press("correction.primary");
+    EXPECT_EQ(entries().size(), before) << "nothing is chosen";
+    press(("correctionWrong." + visit).c_str());
+    pictures("34-wrong-chart-form", find("wrongSays"));
+    press("correction.primary");
+    ASSERT_EQ(types().last(), QStringLiteral("wrong-chart-marked"));
+    EXPECT_EQ(entries().back().body.data["to"], visit);
+    EXPECT_EQ(entries().back().body.data["why"], "meant for the next bed");
+    EXPECT_EQ(page(), QStringLiteral("person"));
+    const auto* struck =
+        m_window->findChild<QLabel*>(QStringLiteral("struck.") + QString::fromStdString(visit));
+    ASSERT_NE(struck, nullptr);
+    EXPECT_TRUE(struck->font().strikeOut());
+    EXPECT_TRUE(struck->text().contains(QStringLiteral("Visit of")));
+    auto* mark =
+        m_window->findChild<QLabel*>(QStringLiteral("mark.") + QString::fromStdString(visit));
+    ASSERT_NE(mark, nullptr);
+    for (const char* words : {"wrong chart by mistake, marked by ", "2 March 2026, 10:00",
+                              "UTC+00:00", "meant for the next bed"})
+        EXPECT_TRUE(mark->text().contains(QLatin1String(words))) << mark->text().toStdString();
+    pictures("35-wrong-chart-marked", mark);
+}
+
+TEST_F(HelpAndCorrection, WhatIsMarkedIsOfferedNoMoreButItsMarkGetsAnAddendum) {
+    openRecordOf("okonjo");
+    const auto entry = m_desk->view().record->visits.back().origin.entry;
+    ASSERT_TRUE(m_desk->say(record::MarkWrongChart{.to = entry, .why = "next bed"}).ok());
+    const auto mark = m_desk->view().record->wrongChart(entry)->origin.entry.text();
+    press("person.correct");
+    press("correctionKind.wrong");
+    EXPECT_EQ(find(("correctionWrong." + entry.text()).c_str()), nullptr);
+    press("correctionKind.addendum");
+    press(("correctionTo." + mark).c_str());
+    type("correctionText", QStringLiteral("It was the right chart."));
+    press("correction.primary");
+    ASSERT_EQ(types().last(), QStringLiteral("addendum-added"));
+    EXPECT_EQ(entries().back().body.data["to"], mark);
+}
+
+TEST_F(HelpAndCorrection, WhoMayMarkNothingIsTold) {
+    openRecordOf("okonjo");
+    const auto other = base::StaffId::random();
+    ASSERT_TRUE(m_desk->say(record::AddStaff{.staff = other, .name = "Uma", .initials = "U"}).ok());
+    m_desk->workAs(other);
+    press("person.correct");
+    press("correctionKind.wrong");
+    EXPECT_FALSE(find("correction.primary")->isEnabled());
+    const auto* says = m_window->findChild<QLabel*>(QStringLiteral("wrongSays"));
+    ASSERT_NE(says, nullptr);
+    EXPECT_TRUE(says->isVisible());
+    EXPECT_TRUE(says->text().contains(QStringLiteral("can be marked by you")));
+    press("correctionKind.addendum");
+    EXPECT_TRUE(find("correction.primary")->isEnabled());
 }
