@@ -5549,10 +5549,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>signed; seen again since</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>signed</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5670,6 +5666,19 @@ To call: %1</source>
     <message>
         <source>%1: %2</source>
         <comment>a competency, and who can sign it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed; more was recorded since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, signed as what was seen. %3 (%4)</source>
+        <comment>name, role, local time, offset</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>role not known</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -100,7 +100,7 @@ void SignPage::addToSign() {
         const bool isMet = one.met == readiness::Met::Yes;
         QString words = isMet ? tr("met, not signed") : tr("not yet");
         if (one.isSigned)
-            words = one.newSinceSigning ? tr("signed; seen again since") : tr("signed");
+            words = one.newSinceSigning ? tr("signed; more was recorded since") : tr("signed");
         QString line = (one.isSigned ? QStringLiteral("✓  ")
                         : isMet      ? QStringLiteral("◐  ")
                                      : QStringLiteral("○  ")) +
@@ -109,7 +109,21 @@ void SignPage::addToSign() {
         if (!isMet && !one.missing.empty())
             line += QStringLiteral(". ") + findingSentence(one.missing.front(), m_taught->pack);
         lines->addWidget(text(line, Size::Body, one.isSigned ? Tone::Leaf : Tone::Ink));
+        if (!one.isSigned) continue;
+        QLabel* by = text(signatureWords(one.signature), Size::Note, Tone::Quiet);
+        by->setObjectName(QStringLiteral("signedBy.") + shown(one.competency));
+        lines->addWidget(by);
     }
+}
+
+/// As on paper: name, role, meaning, local time and its offset.
+QString SignPage::signatureWords(const record::Origin& signature) const {
+    const record::Staff* who = signature.by ? m_desk.view().house.person(*signature.by) : nullptr;
+    return tr("%1, %2, signed as what was seen. %3 (%4)", "name, role, local time, offset")
+        .arg(who ? nameOf(*signature.by) : tr("unknown"),
+             who ? render::roleWords(who->said.role) : tr("role not known"),
+             render::momentWords(signature.atMs, signature.offsetMinutes, QLocale()),
+             render::offsetWords(signature.offsetMinutes));
 }
 
 QString SignPage::nameOf(const base::StaffId& id) const {

@@ -38,6 +38,7 @@ class SignPage : public Page {
     void addOthers();
     void addShared();
     QString nameOf(const base::StaffId& id) const;
+    QString signatureWords(const record::Origin& signature) const;
     void addAct(const record::Learner& learner);
     void followHow();
     QString statement(const record::Learner& learner) const;

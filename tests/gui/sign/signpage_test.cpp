@@ -12,7 +12,10 @@
 
 #include "gui/main/settled.h"
 #include "look.h"
+#include "render/words.h"
 #include "sign/signaturepad.h"
+#include "sign/stepstrip.h"
+#include "support/paths.h"
 #include "support/ward.h"
 
 /// The page over a learner who has shown all and answered all.
@@ -45,6 +48,18 @@ class SignPageTest : public testing::Test {
         button->setFocus();
         QTest::keyClick(button, Qt::Key_Space);
         settle();
+    }
+    /// As it is and in twice the size, for looking at.
+    void pictures(const std::string& name, const char* inView) {
+        for (const double factor : {1.0, 2.0}) {
+            ui::Look::instance().apply(ui::SchemeChoice::Light, factor);
+            settle();
+            m_page->scrollTo(shown<QWidget>(inView));
+            settle();
+            const std::string file = name + (factor > 1 ? "-twice.png" : ".png");
+            m_page->grab().toImage().save(QString::fromStdString(support::forLooking(file)));
+        }
+        ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
     }
     void type(const char* name, const char* words) {
         auto* edit = shown<QLineEdit>(name);
@@ -154,4 +169,41 @@ TEST_F(SignPageTest, KeysThatTurnPagesDoSoFromTheButton) {
     EXPECT_GT(bar->value(), 0);
     QTest::keyClick(button, Qt::Key_End);
     EXPECT_EQ(bar->value(), bar->maximum());
+}
+
+// 21 CFR 11.50: printed name, date and time, and the meaning, in every form that people read; the
+// offset beside the local time is the design's.
+TEST_F(SignPageTest, EachSignedCompetencySaysWhoInWhichRoleWhatForAndWhen) {
+    const std::string id = m_ward.taught().pack.competencies.front().id;
+    const std::string name = "signedBy." + id;
+    EXPECT_EQ(shown<QLabel>(name.c_str()), nullptr);
+    press("how.voice");
+    press("sign.primary");
+    m_page->refresh();
+    settle();
+    const auto* by = shown<QLabel>(name.c_str());
+    ASSERT_NE(by, nullptr);
+    const record::Origin& origin = signOffs()[0].origin;
+    const QString words = by->text();
+    for (const QString& part :
+         {QStringLiteral("Solveig Aranda"), QStringLiteral("signed as what was seen"),
+          render::roleWords(record::Role::Teacher),
+          render::momentWords(origin.atMs, origin.offsetMinutes, QLocale()),
+          QStringLiteral("UTC+00:00")})
+        EXPECT_TRUE(words.contains(part)) << words.toStdString();
+    pictures("sign-signed", name.c_str());
+}
+
+TEST_F(SignPageTest, ADemonstrationInTheWrongChartStaysAndIsStruckOut) {
+    const auto entry = m_ward.desk().view().record->visits.back().origin.entry;
+    m_ward.must(record::MarkWrongChart{.to = entry, .why = "of the next bed"});
+    m_page->refresh();
+    settle();
+    const auto* strip = m_page->findChild<ui::StepStrip*>();
+    ASSERT_NE(strip, nullptr);
+    const int last = int(m_ward.desk().view().record->visits.size()) - 1;
+    EXPECT_TRUE(strip->isStruck(last));
+    EXPECT_FALSE(strip->isStruck(last - 1));
+    EXPECT_NE(shown<QLabel>(("mark." + entry.text()).c_str()), nullptr);
+    pictures("sign-marked", "stepStrip");
 }
