@@ -16,6 +16,13 @@ QString addendumWords(const PaperRemark& one, const QLocale& locale) {
              isolated(plain(one.concerned->by)), written);
 }
 
+SignatureLine interpreterLine(const practice::Interpreter& who) {
+    return {who.who.empty() ? Papers::tr("No name written down") : isolated(plain(who.who)),
+            Papers::tr("Interpreter (%1, %2) in what this rests on", "how, and whether qualified")
+                .arg(interpreterWords(who.mode),
+                     who.qualified ? Papers::tr("qualified") : Papers::tr("not qualified"))};
+}
+
 }  // namespace
 
 QString roleOf(const Stamp& stamp) {
@@ -53,6 +60,8 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
                  .arg(momentWords(one.signedBy.atMs, one.signedBy.offsetMinutes, locale),
                       offsetWords(one.signedBy.offsetMinutes)),
              QByteArray::fromStdString(one.drawing)});
+        for (const practice::Interpreter& who : one.interpreters)
+            lines.lines.push_back(interpreterLine(who));
         blocks.push_back(lines);
     }
 }

@@ -20,6 +20,8 @@ PaperSignature gatherSignature(const Gathering& from, const record::Stated<recor
                          .isOfPack = act.said.pack.digest == from.taught.digest};
     if (act.said.acknowledgement.drawing && from.context.drawing)
         shown.drawing = from.context.drawing(*act.said.acknowledgement.drawing);
+    for (const record::InterpretedBy& one : act.said.interpreters)
+        shown.interpreters.push_back(one.who);
     for (const auto& [ledger, size] : act.origin.basis) shown.basisSize += size;
     for (const std::string& id : act.said.competencies) {
         const packs::Competency* part = packs::findCompetency(from.taught.pack, id);

@@ -13,13 +13,15 @@ struct PaperSignature {
     std::string statement;
     std::vector<std::string> parts;
     record::Acknowledgement learner;
+    std::vector<practice::Interpreter> interpreters;
     std::uint64_t basisSize = 0;
     bool isOfPack = true;  ///< of the pack this paper is about
     std::string drawing;   ///< SVG; its digest stands in `learner`, so it is not said in fields()
     template <class V>
     void fields(V& v) {
         v("signed_by", signedBy), v("statement", statement), v("parts", parts);
-        v("learner", learner), v("basis", basisSize), v("of_pack", isOfPack);
+        v("learner", learner), v("interpreters", interpreters);
+        v("basis", basisSize), v("of_pack", isOfPack);
     }
 };
 
