@@ -130,9 +130,8 @@ struct Lapse {
     std::string id;
     Text label;
     std::vector<std::string> breaks, sets;
-    /// Steps at which it is what the patient came with, before the learner did anything: it is
-    /// found there, and no lapse of the learner.
-    std::vector<std::string> foundAt;  ///< "found_at"
+    /// "found_at": steps at which it is what the patient came with, and nobody's lapse.
+    std::vector<std::string> foundAt;
     Severity severity = Severity::Critical;
     Action action = Action::Recover;
     Text say;

@@ -66,25 +66,21 @@ void VisitPage::keyPressEvent(QKeyEvent* event) {
         return;  // taken: no window around it gets it
     }
     if (event->key() == Qt::Key_Escape) return setFocus();
-    keyToOne(*event);
-}
-
-void VisitPage::keyToOne(QKeyEvent& event) {
-    const bool isDigit = event.key() >= Qt::Key_0 && event.key() <= Qt::Key_9;
-    if (isDigit && m_question == nullptr && m_seen->pressLapse(event.key() - Qt::Key_0)) return;
-    const auto what = m_keys.actFor(event);
+    const bool isDigit = event->key() >= Qt::Key_0 && event->key() <= Qt::Key_9;
+    if (isDigit && m_question == nullptr && m_seen->pressLapse(event->key() - Qt::Key_0)) return;
+    const auto what = m_keys.actFor(*event);
     if (what) {
-        m_onePress.pressed(event.key(), m_desk.now().bootMs);
+        m_onePress.pressed(event->key(), m_desk.now().bootMs);
         return act(*what);
     }
-    const bool isTyped = !event.text().isEmpty() && event.text().front().isPrint();
+    const bool isTyped = !event->text().isEmpty() && event->text().front().isPrint();
     if (isTyped && m_whole->currentIndex() == 0 && m_question == nullptr)
         m_error->tell(isDigit ? tr("No lapse has this digit now. %1 shows the lapses with their "
                                    "digits.")
                                     .arg(m_keys.words(Act::Lapse))
                               : tr("This key does nothing in a visit. %1 shows every key.")
                                     .arg(m_keys.words(Act::More)));
-    QWidget::keyPressEvent(&event);
+    QWidget::keyPressEvent(event);
 }
 
 /// While a line has the focus letters are letters, and the strip says so.

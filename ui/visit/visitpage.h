@@ -45,8 +45,7 @@ class VisitPage : public QWidget {
     void act(Act what);
     bool isLocked() const { return m_isLocked; }
     Question* question() const { return m_question; }
-    /// Hides names and notes, while keys and clocks stay live; `unlock` makes what is asked to have
-    /// them back. Without one they are shown.
+    /// Hides names and notes; `unlock` makes what is asked to have them back. Null: shows them.
     void setVeiled(MakeQuestion unlock);
     /// Asks, in a veiled visit, to have names and notes back.
     void askToUnlock();
@@ -107,7 +106,6 @@ class VisitPage : public QWidget {
     void doNext(const Moment& moment);
     void passStep(const Moment& moment, const std::string& step, record::Payload pass);
     void readAloud(const Moment* moment);
-    void keyToOne(QKeyEvent& event);
     bool openedByKey(const QKeyEvent& event);
     void askMore(const Moment& moment);
     void doPause(const Moment& moment);
@@ -132,9 +130,7 @@ class VisitPage : public QWidget {
     MakeQuestion m_colleague;
     std::int64_t m_sleptMs = 0;  ///< so long the machine has slept since it was started
     bool m_hasSlept = false;     ///< that is why the visit has to be gone on with
-    bool m_isLocked = false;
-    bool m_isWriting = false;
-    bool m_hasTone = true;
+    bool m_isLocked = false, m_isWriting = false, m_hasTone = true;
 
     VisitHeader* m_header = nullptr;
     ErrorStrip* m_error = nullptr;

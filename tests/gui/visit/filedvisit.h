@@ -49,6 +49,14 @@ class FiledVisit : public Shell {
         QWidget* target = page().focusWidget() != nullptr ? page().focusWidget() : &page();
         QTest::keyClick(target, key);
     }
+    /// The next thing seen; a step that asks for its measure is told that there is none.
+    void seeNext() {
+        key(Qt::Key_Space);
+        QWidget* line = find("measureWhyNot");
+        if (line == nullptr) return;
+        type("measureWhyNot", QStringLiteral("no tape"));
+        QTest::keyClick(line, Qt::Key_Return);
+    }
     QString said() const {
         for (const auto* strip : page().findChildren<ui::ErrorStrip*>())
             if (strip->isVisible()) return strip->words();

@@ -9,7 +9,7 @@ class ClockSetBack : public FiledVisit {};
 
 TEST_F(ClockSetBack, BetweenTwoStartsTheVisitGoesOnInItsOrder) {
     beginVisit();
-    for (int i = 0; i < 20 && practice::runningPhase(state()) == nullptr; ++i) key(Qt::Key_Space);
+    for (int i = 0; i < 20 && practice::runningPhase(state()) == nullptr; ++i) seeNext();
     ASSERT_NE(practice::runningPhase(state()), nullptr) << "no clock runs when it is stopped";
     const auto kept = entries();
     stopProgram();
