@@ -37,6 +37,7 @@ TEST(Measures, OnThePatientNoneOfTheirStepsPassesWithoutTheFigure) {
         EXPECT_EQ(visit.say(OverlookStep{{.step = step}}), Code::MeasureMissing) << step;
         visit.doStep();
         EXPECT_EQ(visit.help(step), Help::Unprompted) << step;
+        ASSERT_FALSE(visit.state.readings.empty()) << step;
         EXPECT_EQ(visit.state.readings.back().step, step);
     }
 }
