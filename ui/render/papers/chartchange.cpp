@@ -53,6 +53,13 @@ struct Measured {
     QStringList lines;
 };
 
+QString whyNot(const PaperMissing& one) {
+    if (one.why.empty()) return Papers::tr("not recorded");
+    QString why = plain(one.why);
+    if (why.endsWith(QLatin1Char('.'))) why.chop(1);
+    return Papers::tr("could not be measured (%1)", "why").arg(isolated(why));
+}
+
 /// Each measure once, with all that was read of it and what was to be read and was not.
 std::vector<Measured> measuredIn(const PaperVisit& visit, const QLocale& locale) {
     std::vector<Measured> all;
@@ -77,7 +84,7 @@ std::vector<Measured> measuredIn(const PaperVisit& visit, const QLocale& locale)
     }
     for (const PaperMissing& one : visit.missing)
         add(one.label,
-            Papers::tr("%1: not recorded.", "as found or as left").arg(momentOf(one.moment)));
+            Papers::tr("%1: %2.", "as found or as left").arg(momentOf(one.moment), whyNot(one)));
     return all;
 }
 
@@ -132,7 +139,7 @@ QString readWords(const PaperVisit& visit, const QString& label, const QLocale& 
     for (const PaperMissing& one : visit.missing)
         if (plain(one.label) == label)
             moments +=
-                Papers::tr("%1 not recorded", "as found or as left").arg(momentOf(one.moment));
+                Papers::tr("%1 %2", "as found or as left").arg(momentOf(one.moment), whyNot(one));
     return Papers::tr("%1: %2", "a measure, and what was read")
         .arg(label, moments.join(Papers::tr("; ", "between items")));
 }

@@ -5,6 +5,18 @@
 
 namespace render {
 
+namespace {
+
+/// Who caught it, or why it is nobody's lapse.
+QString whoseWords(const PaperLapse& lapse) {
+    if (lapse.withdrawn) return Papers::tr("withdrawn");
+    if (lapse.found) return Papers::tr("found on the patient: no lapse");
+    if (lapse.byAbsence) return Papers::tr("nobody\u2019s lapse");
+    return caughtWords(lapse.caught);
+}
+
+}  // namespace
+
 void addLapses(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     blocks.push_back(Heading{Papers::tr("Lapses and the way back")});
     Table table{{{Papers::tr("Visit"), 0, 44},
@@ -32,8 +44,7 @@ void addLapses(Blocks& blocks, const PaperData& data, const QLocale& locale) {
                                : joinedWords(lapse.wayBack, QStringLiteral(" \u2192 "));
             if (!lapse.solved) back += Papers::tr(" (not done to its end)");
             if (lapse.call) back += Papers::tr("\nTo call: %1").arg(callWords(*lapse.call));
-            const QString caught =
-                lapse.withdrawn ? Papers::tr("withdrawn") : caughtWords(lapse.caught);
+            const QString caught = whoseWords(lapse);
             table.rows.push_back(
                 {{{QStringLiteral("%1 %2").arg(QString::number(numberOf(data, &visit)),
                                                QString::fromStdString(lapse.letter)),

@@ -36,14 +36,17 @@ QString lastVisitLine(const PaperData& data, const QLocale& locale) {
 }
 
 QString lapseLine(const PaperData& data) {
-    int seen = 0, alone = 0;
+    int seen = 0, alone = 0, found = 0;
     for (const PaperVisit& visit : data.visits)
         for (const PaperLapse& lapse : visit.lapses) {
-            if (lapse.withdrawn) continue;
-            ++seen;
-            alone += lapse.caught == practice::Caught::Alone;
+            seen += lapse.isLearners();
+            alone += lapse.isLearners() && lapse.caught == practice::Caught::Alone;
+            found += lapse.found && !lapse.withdrawn;
         }
-    return Papers::tr("Lapses seen: %1, caught and put right alone: %2.").arg(seen).arg(alone);
+    const QString words =
+        Papers::tr("Lapses seen: %1, caught and put right alone: %2.").arg(seen).arg(alone);
+    if (found == 0) return words;
+    return Papers::tr("%1 Found on the patient, no lapses: %2.").arg(words).arg(found);
 }
 
 /// The calls that the pack asks for after what was seen on the patient, in one line. Whether they

@@ -62,7 +62,7 @@ Text unpromptedCell(const PaperVisit& visit) {
     if (!visit.packAtHand || visit.steps.empty())
         return {QStringLiteral("\u2013"), TextStyle::Fine};
     const auto count = std::ranges::count_if(visit.steps, [](const PaperStep& step) {
-        return step.help == practice::Help::Unprompted && step.lapses.empty() && !step.byJudgement;
+        return step.help == practice::Help::Unprompted && !step.isLapsed && !step.byJudgement;
     });
     const auto all = std::ranges::count_if(visit.steps, applies);
     return {Papers::tr("%1 of %2").arg(count).arg(all), TextStyle::Small};
@@ -81,9 +81,10 @@ Text phasesCell(const PaperVisit& visit) {
 }
 
 Text lapsesCell(const PaperVisit& visit) {
-    if (visit.lapses.empty()) return {Papers::tr("none"), TextStyle::Small};
     QStringList letters;
-    for (const PaperLapse& lapse : visit.lapses) letters += QString::fromStdString(lapse.letter);
+    for (const PaperLapse& lapse : visit.lapses)
+        if (lapse.isLearners()) letters += QString::fromStdString(lapse.letter);
+    if (letters.isEmpty()) return {Papers::tr("none"), TextStyle::Small};
     return {letters.join(QStringLiteral(", ")), TextStyle::SmallStrong};
 }
 

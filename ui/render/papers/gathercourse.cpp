@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "practice/measures.h"
 #include "render/papers/gather.h"
 
 namespace render {
@@ -100,23 +101,19 @@ std::vector<PaperTurn> turnsOf(const Gathering& from, const record::Visit& visit
 
 std::vector<PaperMissing> missingIn(const Gathering& from, const record::Visit& visit) {
     std::vector<PaperMissing> missing;
-    if (!visit.taught || visit.opened.on != practice::On::Patient) return missing;
+    if (!visit.taught) return missing;
     const packs::Pack& pack = visit.taught->pack;
-    for (const practice::StepRecord& record : visit.state.steps) {
-        const packs::Step* step = packs::findStep(pack, record.step).step;
-        if (!step || !step->measure || !isReached(record, visit)) continue;
-        const auto moment = step->measure->when == packs::Taken::Found ? practice::Moment::Found
-                                                                       : practice::Moment::Left;
-        const bool isRead = std::ranges::any_of(visit.state.readings, [&](const auto& reading) {
-            return reading.measure == step->measure->id && reading.moment == moment;
-        });
-        const packs::Measure* measure = packs::find(pack.measures, step->measure->id);
-        if (isRead || !measure) continue;
+    for (const practice::MeasureOfStep& one : practice::measuresOf(pack, visit.state)) {
+        const auto step =
+            std::ranges::find(visit.state.steps, one.step, &practice::StepRecord::step);
+        const packs::Measure* measure = packs::find(pack.measures, one.measure);
+        const bool isMissing = one.measured != practice::Measured::Taken && isReached(*step, visit);
+        if (!isMissing || !measure) continue;
         const std::string label = packs::text(pack, measure->label, from.context.language);
-        const bool isSaid = std::ranges::any_of(missing, [&](const PaperMissing& one) {
-            return one.label == label && one.moment == moment;
+        const bool isSaid = std::ranges::any_of(missing, [&](const PaperMissing& other) {
+            return other.label == label && other.moment == one.moment && other.why == one.why;
         });
-        if (!isSaid) missing.push_back({label, moment});
+        if (!isSaid) missing.push_back({label, one.moment, one.why});
     }
     return missing;
 }

@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "practice/lapses.h"
+#include "practice/tally.h"
 #include "record/insertion.h"
 #include "render/papers/gather.h"
 #include "render/visitlanes.h"
@@ -47,6 +48,7 @@ PaperStep stepOf(const Gathering& from, const packs::Pack& pack, const State& st
     if (record.seenBy) shown.seenBy = from.nameOf(*record.seenBy);
     for (const std::size_t lapse : record.lapses)
         shown.lapses.push_back(lapseLetter(lapse).toStdString());
+    shown.isLapsed = practice::hasLapse(record, state);
     const std::string fallback = pack.languages.empty() ? "" : pack.languages.front();
     shown.phases = phasesOf(place.step, record, language, fallback);
     return shown;
@@ -61,6 +63,7 @@ PaperLapse lapseOf(const Gathering& from, const packs::Pack& pack,
                      .withdrawn = record.withdrawn,
                      .solved = record.solved,
                      .byAbsence = record.byAbsence,
+                     .found = record.found,
                      .seenBy = from.nameOf(record.seenBy),
                      .atMs = record.atMs};
     for (const std::string& id : record.lapses) {

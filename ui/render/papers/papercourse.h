@@ -38,9 +38,10 @@ struct PaperTurn {
 struct PaperMissing {
     std::string label;
     practice::Moment moment = practice::Moment::Found;
+    std::string why;  ///< it could not be measured; "": nobody said why
     template <class V>
     void fields(V& v) {
-        v("label", label), v("moment", moment);
+        v("label", label), v("moment", moment), v("why", why);
     }
 };
 

@@ -36,13 +36,13 @@ struct PaperStep {
     bool byJudgement = false;  ///< by the teacher's judgement: the plan did not cover it
     std::string seenBy;
     std::vector<std::string> lapses;  ///< letters
+    bool isLapsed = false;            ///< one of them is the learner's
     std::vector<PaperPhase> phases;
     template <class V>
     void fields(V& v) {
         v("number", number), v("id", id), v("text", text), v("help", help), v("cues", cues);
         v("by_teacher", byTeacher), v("by_judgement", byJudgement), v("seen_by", seenBy);
-        v("lapses", lapses);
-        v("phases", phases);
+        v("lapses", lapses), v("lapsed", isLapsed), v("phases", phases);
     }
 };
 
@@ -56,17 +56,20 @@ struct PaperLapse {
     packs::Action action = packs::Action::Recover;
     practice::Caught caught = practice::Caught::No;
     bool withdrawn = false, solved = false, byAbsence = false;
+    bool found = false;  ///< on the patient, before the learner did anything
     std::vector<std::string> wayBack;
     /// Due by the pack after what was seen on the patient; whether it was made, nobody recorded.
     std::optional<packs::Call> call;
     std::string seenBy;
     std::int64_t atMs = 0;
+    bool isLearners() const { return !withdrawn && !byAbsence && !found; }
     template <class V>
     void fields(V& v) {
         v("letter", letter), v("what", what), v("left_out", isLeftOut);
         v("critical", isCritical), v("touched", touched), v("step", step);
         v("happened_after", happenedAfter), v("action", action), v("caught", caught);
         v("withdrawn", withdrawn), v("solved", solved), v("by_absence", byAbsence);
+        v("found", found);
         v("way_back", wayBack), v("call", call);
         v("seen_by", seenBy), v("at_ms", atMs);
     }
