@@ -436,18 +436,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The code has %1 letters, and %2 are needed. Nothing was changed. Compare it with the sheet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Line %1 of the code holds a sign that no code has. Nothing was changed. Compare this line with the sheet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Line %1 of the code is not as it was printed. Nothing was changed. Compare this line with the sheet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This signature can&apos;t be kept: it is too large, or it was not drawn here. Nothing was signed. Clear it and draw it again, or type the name.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -615,6 +603,50 @@
         <source>Somebody else wrote this. Nothing was marked. Ask them, or an educator, to mark it.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>This step is there for its measure, and there is none yet. The step is not passed. Write the figure down, or why it could not be measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 letters and figures were typed, and %2 are printed. Nothing was changed. Compare them with the paper, line by line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the line numbered %1 stands a sign that is never printed there. Nothing was changed. Compare that line with the paper, letter by letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line numbered %1 was not typed as it is printed. Nothing was changed. Compare that line with the paper, letter by letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A line that is alike in every respect is in the record and in use. Nothing was saved. If it is the same line, go back; if it is another, say what is different.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is different from what the record says. Nothing was saved. Change what was wrong, or go back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record says that this line was removed. Nothing was changed. Choose a line that is in use.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record does not say that this line was removed. Nothing was changed. Go on as you are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit with this line is open, and it is saved as it stands. The line was not marked as removed. Finish or stop the visit first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the record the line was inserted after that day. Nothing was saved. Correct the day here, or the day of the insertion at the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 marks in view, %2 mm apart, reach over more than %3 mm: one of the two is wrong. Nothing was saved. Measure and count again. If the marks of this line stand closer together, leave them empty: later counts would mislead.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -739,6 +771,18 @@
     </message>
 </context>
 <context>
+    <name>LabelWords</name>
+    <message>
+        <source>%1, born %2, number %3: the patient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), for %3, born %4, number %5</source>
+        <comment>who is taught, for whom</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Lanes</name>
     <message>
         <source>held from %1 to %2</source>
@@ -821,6 +865,79 @@
     <message>
         <source>%1: %2</source>
         <comment>whom to call, with the number: why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LineWords</name>
+    <message>
+        <source>not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inserted on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks in view</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round the arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lumens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What holds the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skin antiseptic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing last changed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, inserted %3</source>
+        <comment>kind of line, arm, date</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 mm outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between items</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record says that the patient reacts to this: %1. It is, or may be, in: %2. Read the packaging, follow your unit&apos;s policy, and ask whoever prescribes before it is used again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1057,14 +1174,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>as at insertion (%1)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 %2 than at insertion (%3)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>more</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1073,19 +1182,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>. At the limit of %1: do not use the line until told; call today</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>as found</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>as left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2; %3. Read by %4.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1143,10 +1244,6 @@ Said differently before: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No change on the patient is recorded.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1156,10 +1253,6 @@ Said differently before: %1</source>
     </message>
     <message>
         <source>Dressing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Kit</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1184,10 +1277,6 @@ Said differently before: %1</source>
     </message>
     <message>
         <source>Nothing has been signed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Signed off: %1. Signed on the ground of %2 entries.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1299,10 +1388,6 @@ Reason for being late: %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the teacher took over</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the pack is not at hand: no steps shown</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1338,10 +1423,6 @@ Reason for being late: %2</source>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, void</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1987,10 +2068,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Counted: steps done unprompted and without a lapse; every other step is named. A dash means that nothing was recorded; it never means well done.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, %2 (%3)</source>
         <comment>who, day, offset</comment>
         <translation type="unfinished"></translation>
@@ -2055,11 +2132,6 @@ Noticed late, happened after: %1</source>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1
-Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2159,10 +2231,6 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Start the program, choose “Open with the recovery sheet”, and type the four lines. Capital and small letters are the same, dashes may be left out. A slip is named by its line.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>How it is kept</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2172,10 +2240,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Never beside the computer, never photographed, never in an e-mail.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>When the envelope was opened, have a new sheet made.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2230,14 +2294,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Watch a return demonstration.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>. At the limit of %1: call today</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the visit was left for a while, or the machine slept</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2393,15 +2449,7 @@ Taught by %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Not signed off yet: until it is, a trained person does the change.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Simulated clock.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is no letter O, I, L or U in them: what is round is a zero, what is upright a one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2423,14 +2471,6 @@ Taught by %2</source>
     </message>
     <message>
         <source>Last in a row with every critical step unprompted: %1; no number is asked for.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: a lapse cut it. Hatched: it was won back. Brackets: timed phases as measured; a filled triangle marks one that was stopped short. Letters: lapses, below.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It was signed off, but not everything that is asked for holds now: until it does, a trained person does the change.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2465,10 +2505,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, before the next change that is planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Dressing due</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2480,18 +2516,8 @@ To call: %1</source>
         </translation>
     </message>
     <message>
-        <source>%1, at least %2</source>
-        <comment>how long, and the least</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>at least %1</source>
         <comment>so many seconds</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, at most %2</source>
-        <comment>how long, and the most</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2502,11 +2528,6 @@ To call: %1</source>
     <message>
         <source>then %1</source>
         <comment>a time</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, until: %2</source>
-        <comment>how long, and what is to be seen</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2593,6 +2614,336 @@ To call: %1</source>
         <source>What is struck out was not about these people. It counts for nothing in this record.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>%n marks</source>
+        <translation>
+            <numerusform>%n mark</numerusform>
+            <numerusform>%n marks</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>. At the limit of %1: do not use the line until told; call the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. At the limit of %1: call the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as at insertion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 than at insertion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a comparison, and with what</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>could not be measured (%1)</source>
+        <comment>why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2; %3.</source>
+        <comment>as found or as left, the figures, the change</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Read by %2.</source>
+        <comment>what was read, and by whom</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>as found or as left</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <comment>between teachers</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>when it is due, and from what it is reckoned</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned from the change of %1, told with the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned from the change of %1 by %2, in none of these visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, in visit %2</source>
+        <comment>by whom, and in which visit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <comment>as found or as left, the figures, the change</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>as found or as left</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a measure, and what was read</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, changed by %2</source>
+        <comment>a dressing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site: %1</source>
+        <comment>what it looked like</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it was borne: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. </source>
+        <comment>between sentences</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found and done in other visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No change on the patient is recorded with this learner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, from step %2 on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <comment>minutes, short</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 s</source>
+        <comment>minutes, and seconds besides</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 went on with it at %2, by their own word</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed over at %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused %1 (%2 in all)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the program was not running %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the program had ended; on again at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the visit was left, or the machine slept, %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the visit was left, or the machine slept, until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taught by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 took the steps over at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what happened, and why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted: steps done unprompted and without a lapse; every other step is named. What did not apply is left out. A dash: nothing was recorded, which never means well done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found on the patient: no lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody’s lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Found on the patient, no lapses: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing changed %1, told with the line; next due %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dressing changed %1 by %2, not in a visit of this learner; next due %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line, as first written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. Corrected by %2. %3</source>
+        <comment>a line, who and when, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it went, by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>what, at what time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No name written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Interpreter (%1, %2) in what this rests on</source>
+        <comment>how, and whether qualified</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed off: %1. The ledger had %2 entries then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, did not count; begun again:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, did not count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off after %1; begun again:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off after %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off; begun again:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n steps did not apply: %1</source>
+        <translation>
+            <numerusform>%n step did not apply: %1</numerusform>
+            <numerusform>%n steps did not apply: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Visits not drawn, since no lapse cut them and no time was short: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid: something protected, named where there is room. Outline: it stood open. Broken outline: taken to hold, nobody saw the step. Cross and broken line: cut by a lapse. Hatched: won back. Brackets: timed phases; a filled triangle marks one that was stopped short or broken off. Letters: lapses, below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. The next change is planned for later: ask the care team</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>when, offset</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opens the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start the program, choose “Open with the recovery sheet”, and compare the name of the record there with the one above. Then type the four lines. Capital and small letters are the same, dashes may be left out. Where a line is mistyped, the program says which.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no letter O, I, L or U in the four lines: what is round is a zero, what is upright a one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the envelope was opened, have a new sheet made, and destroy this one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, never less than %2</source>
+        <comment>how long, and the least</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, never more than %2</source>
+        <comment>how long, and the most</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. Keep on until: %2</source>
+        <comment>how long, and what is to be seen</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You are not signed off yet. Until you are, a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You were signed off, but not everything that is asked for holds now. Until it does, a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -2677,6 +3028,45 @@ To call: %1</source>
     </message>
     <message>
         <source>done, not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WhyNothing</name>
+    <message>
+        <source>No step is in hand now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You have taken over: help is no longer counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A step of the way back can&apos;t be left out: take over, or stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This step applies always.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a return demonstration the learner sees nothing that can be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step is done yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way back in this pack needs a helper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You have taken over: noticing is no longer looked at.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pack measures nothing.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2841,6 +3231,56 @@ To call: %1</source>
     </message>
     <message>
         <source>%1 can sign in now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::AllergiesField</name>
+    <message>
+        <source>Asked, none known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reacts to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened then: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the patient&apos;s own words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what the patient reacts to, or that none is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either none is known, or tick what it is: not both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::AllergiesForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is answered here counts from now on. What was answered before stays in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The allergies are saved. What was answered before stays in the record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3183,10 +3623,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>rests on entries that came after it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>not found where it is looked for.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3200,10 +3636,6 @@ To call: %1</source>
     </message>
     <message>
         <source>changed since it was sealed, or its key was.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>signed by a key that its author did not have then.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3319,6 +3751,18 @@ To call: %1</source>
             <numerusform>%1, after %n wrong passphrase</numerusform>
             <numerusform>%1, after %n wrong passphrases</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>is signed on the ground of entries that are not those before it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed by a key its author did not have, or for another purpose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>said by nobody who could sign in then.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3680,6 +4124,14 @@ To call: %1</source>
         <source>Change overdue: due %1, none written down since</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Left arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right arm</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LearnerForm</name>
@@ -3846,6 +4298,18 @@ To call: %1</source>
         <source>This computer can&apos;t read it aloud. The words stay in view.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Back to the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc, F11</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The keys of the visit rest meanwhile.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LearnersPage</name>
@@ -3994,6 +4458,73 @@ To call: %1</source>
     </message>
     <message>
         <source>What nobody told you stays open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the correction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change what was written down wrong. What it said before stays in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For instance: typed wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A line of this kind, in this arm and from this day is in the record already. If it is the same line, go back and correct it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line is corrected. What it said before stays in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line is saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::LineRemovedForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save that it was removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line was removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is no longer offered at the start of a visit, and no next change is shown for it. The record keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Removed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For instance: treatment is finished.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is written down that the line was removed. Below it can be taken back.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4177,6 +4708,11 @@ To call: %1</source>
     </message>
     <message>
         <source>It is kept nowhere. Whoever forgets theirs is let in again by an educator; where there is no other, by the recovery sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the record %1.</source>
+        <comment>its name</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4379,31 +4915,7 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What happened then</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>In the patient&apos;s own words.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reacts to</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Asked, none known</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Ask before supplies are chosen.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tick what the patient reacts to, or that none is known.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Either none is known, or tick what it is: not both.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4678,16 +5190,114 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, %2, inserted %3</source>
-        <comment>kind of line, arm, date</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2 mm outside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Addendum, late entry, wrong chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. Why: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marks in view</source>
+        <translation>
+            <numerusform>%n mark in view</numerusform>
+            <numerusform>%n marks in view</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2, on %3</source>
+        <comment>a measure, what was read, date</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line, removed on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corrected on %1 by %2. Before: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On %1 %2 wrote that it was not removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct this line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was not removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more before these</source>
+        <translation>
+            <numerusform>%n more before these</numerusform>
+            <numerusform>%n more before these</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Ask allergies again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask allergies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is saved, beside what was written before.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4981,6 +5591,38 @@ To call: %1</source>
         <source>What you don&apos;t answer here is recorded as not said, never as no. A second press takes an answer back.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Found on the patient: it was there before, and is no lapse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 marks, %2 mm apart, reach over more than %3 mm: one of the two is wrong. Measure and count again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it down, go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or: why it could not be measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the figure, or why it could not be measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either the figure, or why there is none: not both.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::ReasonPage</name>
@@ -5053,6 +5695,10 @@ To call: %1</source>
     </message>
     <message>
         <source>This is not the third line. Compare it with the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opens the record %1. Made %2.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5166,10 +5812,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Seen going wrong</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Something else…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5248,6 +5890,15 @@ To call: %1</source>
         <source>You did not see it; the visit goes on as if it was done.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Seen going wrong, or found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <comment>on the patient, nobody&apos;s lapse</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::SeenLapses</name>
@@ -5261,6 +5912,10 @@ To call: %1</source>
     </message>
     <message>
         <source>Withdraw: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5679,6 +6334,14 @@ To call: %1</source>
     </message>
     <message>
         <source>role not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The interpreter: %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no name written down</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6130,14 +6793,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 min left</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 min over</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no steps left</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6145,20 +6800,44 @@ To call: %1</source>
         <source>Locked: names and notes are hidden</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>at least %n seconds left</source>
-        <translation>
-            <numerusform>at least %n second left</numerusform>
-            <numerusform>at least %n seconds left</numerusform>
-        </translation>
-    </message>
     <message>
-        <source>at least %1 min left</source>
+        <source>Allergies: not asked</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>, at least %1 needed</source>
-        <comment>minutes</comment>
+        <source>No allergy known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allergies: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>steps: at least %n seconds</source>
+        <translation>
+            <numerusform>steps: at least %n second</numerusform>
+            <numerusform>steps: at least %n seconds</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>steps: at least %1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time: %1 min left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time: %1 min over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>the time there is, and what the steps need</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6412,6 +7091,46 @@ To call: %1</source>
         <source>The computer slept. The last mark is of %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>No lapse has this digit now. %1 shows the lapses with their digits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This key does nothing in a visit. %1 shows every key.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing else can be said now: take over, or stop the visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a colleague&apos;s visit: its keys wait until somebody goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visit was left: first %1 goes on with it, or %2 stops it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question is open on the right: answer it, or leave it with Esc.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is read aloud while something is asked here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press the key, or choose with Tab and Enter. Esc leaves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From now on no helper is at hand: each way back does without.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From now on a helper is at hand for the way back.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::WaitStrip</name>
@@ -6486,6 +7205,14 @@ To call: %1</source>
     </message>
     <message>
         <source>The lapse is withdrawn. What was done since has to be made good before the visit goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found on the patient, no lapse: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only you see this. Wait whether the learner finds it and says what follows.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
