@@ -1166,10 +1166,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 marks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no baseline to compare with</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2570,15 +2566,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Lapses: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>a measure</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Measured: %1.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2819,10 +2806,6 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Line, as first written</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1. Corrected by %2. %3</source>
         <comment>a line, who and when, why</comment>
         <translation type="unfinished"></translation>
@@ -2838,15 +2821,6 @@ To call: %1</source>
     <message>
         <source>%1 (%2)</source>
         <comment>what, at what time</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No name written down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Interpreter (%1, %2) in what this rests on</source>
-        <comment>how, and whether qualified</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2942,6 +2916,36 @@ To call: %1</source>
     </message>
     <message>
         <source>You were signed off, but not everything that is asked for holds now. Until it does, a trained person does the change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2, no lapse</source>
+        <comment>what was seen, and its letter below</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found on the patient: no lapse; had to be shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was seen: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>a measure, as found or as left, figures</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line, as written before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Interpreter: %1, %2, %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no name written down</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3067,6 +3071,10 @@ To call: %1</source>
     </message>
     <message>
         <source>This pack measures nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A step of the way back always applies.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3258,6 +3266,10 @@ To call: %1</source>
     </message>
     <message>
         <source>Either none is known, or tick what it is: not both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Also known: %1. It stays, unless none is known is ticked.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3744,25 +3756,25 @@ To call: %1</source>
         <source>Nobody gave a reason</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>%1, after %n wrong passphrases</source>
-        <comment>signed in, after so many</comment>
-        <translation>
-            <numerusform>%1, after %n wrong passphrase</numerusform>
-            <numerusform>%1, after %n wrong passphrases</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>is signed on the ground of entries that are not those before it.</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>signed by a key its author did not have, or for another purpose.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>said by nobody who could sign in then.</source>
+        <source>its signature names other entries as its ground than those before it.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its author could not sign in then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; before that %n wrong passphrases were typed, nobody knows by whom</source>
+        <comment>signed in, and how many</comment>
+        <translation>
+            <numerusform>%1; before that %n wrong passphrase was typed, nobody knows by whom</numerusform>
+            <numerusform>%1; before that %n wrong passphrases were typed, nobody knows by whom</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5300,6 +5312,10 @@ To call: %1</source>
         <source>It is saved, beside what was written before.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>written in the wrong chart</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::Question</name>
@@ -6298,13 +6314,6 @@ To call: %1</source>
         <source>The learner: %1</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>It rests on the %n entries of the record up to now.</source>
-        <translation>
-            <numerusform>It rests on the one entry of the record up to now.</numerusform>
-            <numerusform>It rests on the %n entries of the record up to now.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Handed over in the middle</source>
         <translation type="unfinished"></translation>
@@ -6343,6 +6352,13 @@ To call: %1</source>
     <message>
         <source>no name written down</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>The ledger has %n entries up to now. It rests on all of them.</source>
+        <translation>
+            <numerusform>The ledger has %n entry up to now. It rests on it.</numerusform>
+            <numerusform>The ledger has %n entries up to now. It rests on all of them.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

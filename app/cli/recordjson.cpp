@@ -102,6 +102,15 @@ Json allJson(const std::vector<record::Stated<T>>& all) {
     return list;
 }
 
+/// Of what may be marked as written in the wrong chart.
+template <class T>
+Json allJson(const record::Record& record, const std::vector<record::Stated<T>>& all) {
+    Json list = allJson(all);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        list[i]["wrong_chart"] = record.wrongChart(all[i].origin.entry) != nullptr;
+    return list;
+}
+
 Json lineJson(const record::Line& line) {
     Json shown = saidJson(line.said, line.origin);
     shown["in_use"] = line.isInUse;
@@ -122,7 +131,7 @@ Json learnerJson(const record::Record& record, const record::Learner& learner) {
     shown["asked"] = allJson(learner.asked);
     shown["plans"] = allJson(learner.plans);
     shown["drills"] = allJson(learner.drills);
-    shown["sign_offs"] = allJson(learner.signOffs);
+    shown["sign_offs"] = allJson(record, learner.signOffs);
     shown["help"] = statedJson(learner.help);
     shown["papers"] = allJson(learner.papers);
     Json blocking = Json::array();
@@ -233,9 +242,12 @@ Json recordJson(const record::Record& record) {
     for (const record::Learner& one : record.learners)
         shown["learners"].push_back(learnerJson(record, one));
     shown["visits"] = Json::array();
-    for (const record::Visit& visit : record.visits) shown["visits"].push_back(visitJson(visit));
+    for (const record::Visit& visit : record.visits) {
+        shown["visits"].push_back(visitJson(visit));
+        shown["visits"].back()["wrong_chart"] = record.wrongChart(visit.origin.entry) != nullptr;
+    }
     shown["addenda"] = allJson(record.addenda);
-    shown["late_entries"] = allJson(record.lateEntries);
+    shown["late_entries"] = allJson(record, record.lateEntries);
     shown["wrong_charts"] = allJson(record.wrongCharts);
     shown["unknown"] = Json::array();
     for (const record::Unknown& one : record.unknown) shown["unknown"].push_back(unknownJson(one));

@@ -35,7 +35,7 @@ const char* sentenceFor(proof::Kind kind) {
         case Kind::UnknownKey:
             return "signed by a key that its author did not have then, or for another purpose";
         case Kind::NoSpeaker:
-            return "said by nobody who could sign in then";
+            return "its author could not sign in then";
         case Kind::KeysChanged:
             return "changes who can open the record, by nobody who may";
         case Kind::KeyGone:
@@ -43,7 +43,7 @@ const char* sentenceFor(proof::Kind kind) {
         case Kind::NotErased:
             return "erased by two people, and its key is there again";
         case Kind::Basis:
-            return "is signed on the ground of entries that are not those before it";
+            return "its signature names other entries as its ground than those before it";
         case Kind::Index:
             return "not found by its id or its patient; record rebuild mends this";
         case Kind::RightEdge:

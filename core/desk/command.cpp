@@ -35,6 +35,24 @@ nlohmann::json toJson(const Command& command) {
     return json;
 }
 
+namespace {
+
+/// What the desk says itself, and what a caller may leave out.
+nlohmann::json withWhatIsFilledIn(const std::string& type, nlohmann::json data) {
+    if (!data.is_object()) return data;
+    if (type == record::SignOff::type) {
+        data.emplace("learner_purpose", "");
+        data.emplace("interpreters", nlohmann::json::array());
+        data.emplace("root", "");
+    }
+    const auto other = data.find("other");
+    if (type == practice::SeeLapse::type && other != data.end() && other->is_object())
+        other->emplace("found", false);
+    return data;
+}
+
+}  // namespace
+
 base::Result<Command> readCommand(const nlohmann::json& json) {
     if (!json.is_object()) return base::Error{base::Code::BadField, {"/", "should be an object"}};
     nlohmann::json rest = json;
@@ -42,7 +60,7 @@ base::Result<Command> readCommand(const nlohmann::json& json) {
     rest.erase("data");
     auto envelope = base::fromJson<Envelope>(rest);
     if (!envelope) return envelope.error();
-    auto payload = record::readPayload(envelope->what, data);
+    auto payload = record::readPayload(envelope->what, withWhatIsFilledIn(envelope->what, data));
     if (!payload) return payload.error();
     Command command{.id = envelope->id,
                     .by = envelope->by,

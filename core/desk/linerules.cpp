@@ -86,6 +86,22 @@ Outcome mayBeSaid(const record::CorrectLine& said, const LineGround& ground) {
     return line->isInUse ? isNew(said.now, ground.record) : Outcome(Done{});
 }
 
+namespace {
+
+/// The last day on which the record tells of it: put in, changed, or in a visit on the patient.
+std::string lastSeenOn(const record::Record& record, const record::Line& line) {
+    std::string last = std::max(line.said.inserted, line.said.lastChange.value_or(""));
+    for (const record::Visit& visit : record.visits) {
+        const bool isOnIt =
+            visit.opened.line == line.said.line && visit.opened.on == practice::On::Patient;
+        if (!isOnIt || record.wrongChart(visit.origin.entry)) continue;
+        last = std::max(last, base::dateAt(visit.origin.atMs, visit.origin.offsetMinutes));
+    }
+    return last;
+}
+
+}  // namespace
+
 Outcome mayBeSaid(const record::RemoveLine& said, const LineGround& ground) {
     const record::Line* line = ground.record.line(said.line);
     if (!line) return Error{Code::LineUnknown};
@@ -93,7 +109,7 @@ Outcome mayBeSaid(const record::RemoveLine& said, const LineGround& ground) {
     const record::Visit* open = ground.record.openVisit();
     if (open && open->opened.line == said.line) return Error{Code::LineInVisit};
     if (auto bad = pastDate(said.on, ground.now); !bad) return bad;
-    if (said.on < line->said.inserted) return Error{Code::RemovedTooEarly};
+    if (said.on < lastSeenOn(ground.record, *line)) return Error{Code::RemovedTooEarly};
     return Done{};
 }
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "packs/stepmeasure.h"
 #include "packs/text.h"
 
 namespace packs {
@@ -79,17 +80,6 @@ struct Use {
     int count = 1;  ///< "n", opened new each time the step is done
 
     bool operator==(const Use&) const = default;
-};
-
-/// The measure that is written down at a step: as it was found, or as it is left.
-enum class Taken { Found, Left };
-/// What is read first: the unit of the measure, or marks where the line has been counted by them.
-enum class ReadBy { Unit, Marks };
-struct StepMeasure {
-    std::string id;
-    Taken when = Taken::Found;
-    ReadBy by = ReadBy::Unit;
-    bool operator==(const StepMeasure&) const = default;
 };
 
 /// A step of a competency, or a recovery: an operator that is used only to get back from a lapse.

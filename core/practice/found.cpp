@@ -21,12 +21,22 @@ std::string placeOf(const procedure::Taught& taught, const State& state, const s
     return lists(packs::findStep(taught.pack, done).step, lapse) ? done : now;
 }
 
+/// On the way back from a lapse of the learner: it may be what that lapse did.
+bool isAfterLapse(const State& state) {
+    const StepRecord* hand = recordInHand(state);
+    return hand && hand->afterLapse &&
+           std::ranges::any_of(state.lapses, [](const LapseRecord& lapse) {
+               return !lapse.solved && lapse.isLearners();
+           });
+}
+
 }  // namespace
 
 bool wasFound(const procedure::Taught& taught, const State& state, const std::string& lapse,
               const std::string* happened) {
     const packs::Lapse* known = packs::findLapse(taught.pack, lapse);
     if (!known || known->foundAt.empty()) return false;
+    if (!happened && isAfterLapse(state)) return false;
     const std::string at = happened ? *happened : placeOf(taught, state, lapse);
     return std::ranges::count(known->foundAt, at) > 0;
 }

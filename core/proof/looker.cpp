@@ -77,8 +77,10 @@ void Looker::read(Seen& seen) const {
     if (payload) {
         seen.blobs = blobsIn(*payload);
         if (mustBeSigned(body, *payload)) seen.purpose = record::purposeOf(*payload);
-        if (const auto* signedOff = std::get_if<record::SignOff>(&*payload))
+        if (const auto* signedOff = std::get_if<record::SignOff>(&*payload)) {
             seen.root = signedOff->root;
+            seen.mustNameRoot = body.tv >= record::SignOff::firstWithRoot;
+        }
         if (m_keys && !isAboutKeys(*payload)) lookSignatures(seen);
         if (isForLater(*payload)) {
             seen.payload = std::move(*payload);

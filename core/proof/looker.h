@@ -42,6 +42,7 @@ struct Seen {
     std::vector<SeenSignature> signatures = {};
     /// The root over all entries before it, as who signed it off names it; "": it names none.
     std::string root = {};
+    bool mustNameRoot = false;  ///< it is of a version that always names one
     /// What it says, when later entries depend on it.
     std::optional<record::Payload> payload = {};
 };

@@ -135,7 +135,13 @@ void Verifier::takeBasis(const Seen& seen) {
     const auto basis = entry.body.basis.find(entry.ledger);
     const bool isSaid = basis != entry.body.basis.end();
     if (isSaid && basis->second > m_seq) return findAt(Kind::Basis);
-    if (seen.root.empty()) return;
+    const bool isSignOff = entry.body.type == record::SignOff::type;
+    if (seen.root.empty()) {
+        // Nor can somebody say it as if it had come from an older program.
+        if (seen.mustNameRoot || (isSignOff && m_areRootsNamed)) findAt(Kind::Basis);
+        return;
+    }
+    m_areRootsNamed = true;
     if (!isSaid || basis->second != m_seq || seen.root != m_before) findAt(Kind::Basis);
 }
 

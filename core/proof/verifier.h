@@ -79,7 +79,7 @@ class Verifier {
     std::uint64_t m_seq = 0, m_next = 0;
     bool m_isSealed = false;  ///< some entry was
     std::string m_before;     ///< the root before the entry of now, where that entry names one
-    bool m_arePapersSigned = false;  ///< from some entry on
+    bool m_arePapersSigned = false, m_areRootsNamed = false;  ///< from some entry on
     std::unordered_set<std::string> m_ids;
     std::map<std::string, std::uint64_t> m_blobs;
     /// Entries of patients whose key was destroyed.

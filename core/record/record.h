@@ -12,29 +12,10 @@
 #include "procedure/shelf.h"
 #include "record/payload.h"
 #include "record/shapes.h"
+#include "record/stated.h"
 
 /// A patient's record: the fold of the entries about one person, made when it is opened.
 namespace record {
-
-/// Who said it, and when.
-struct Origin {
-    base::CommandId entry;
-    std::optional<base::StaffId> by;
-    std::int64_t atMs = 0;    ///< when it happened
-    std::int64_t wallMs = 0;  ///< when it was written
-    int offsetMinutes = 0;    ///< local time minus UTC
-    std::uint64_t seq = 0;
-    ledger::Basis basis;
-    bool operator==(const Origin&) const = default;
-};
-
-/// Something said, with who and when.
-template <class T>
-struct Stated {
-    T said;
-    Origin origin;
-    bool operator==(const Stated&) const = default;
-};
 
 /// How a line read until it was corrected.
 struct Corrected {

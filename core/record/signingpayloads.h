@@ -43,6 +43,7 @@ struct InterpretedBy {
 struct SignOff {
     static constexpr const char* type = "signed-off";
     static constexpr int version = 2;  ///< 1 had the first five alone
+    static constexpr int firstWithRoot = 2;
     base::LearnerId learner;
     practice::PackRef pack;
     std::vector<std::string> competencies;

@@ -85,8 +85,10 @@ class SealedHistoryIn : public SealedPeople {
         auto draft = record::draftOf(payload, m_gate->person()->said.staff,
                                      base::nameOf(person.role), m_clock.now());
         draft.subject = std::move(subject);
-        if (std::holds_alternative<record::SignOff>(payload))
+        if (const auto* signedOff = std::get_if<record::SignOff>(&payload)) {
             draft.body.basis[m_ledger.id()] = m_ledger.head().size;
+            if (signedOff->root.empty()) draft.body.tv = 1;  // as an earlier program wrote it
+        }
         if (const auto purpose = record::purposeOf(payload)) {
             EXPECT_TRUE(seal::addSignature(draft.body, *m_gate->identity(),
                                            {m_ledger.id(), draft.subject}, *purpose)

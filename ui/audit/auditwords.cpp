@@ -37,7 +37,7 @@ QString auditKindWords(proof::Kind kind) {
             return AuditPage::tr("erased by two people, and its key is there again.");
         case proof::Kind::Basis:
             return AuditPage::tr(
-                "is signed on the ground of entries that are not those before it.");
+                "its signature names other entries as its ground than those before it.");
         case proof::Kind::Index:
             return AuditPage::tr("not found where it is looked for.");
         case proof::Kind::RightEdge:
@@ -54,7 +54,7 @@ QString auditKindWords(proof::Kind kind) {
             return AuditPage::tr(
                 "signed by a key its author did not have, or for another purpose.");
         case proof::Kind::NoSpeaker:
-            return AuditPage::tr("said by nobody who could sign in then.");
+            return AuditPage::tr("its author could not sign in then.");
         case proof::Kind::Derived:
             return AuditPage::tr("what is shown was not made from it.");
         case proof::Kind::Blob:
@@ -157,8 +157,9 @@ QStringList auditLines(const proof::Report& result) {
 
 QString useWords(const record::NoteUse& said) {
     if (said.wrongBefore > 0)
-        return AuditPage::tr("%1, after %n wrong passphrases", "signed in, after so many",
-                             int(said.wrongBefore))
+        return AuditPage::tr(
+                   "%1; before that %n wrong passphrases were typed, nobody knows by whom",
+                   "signed in, and how many", int(said.wrongBefore))
             .arg(actWords(said.what));
     const auto paper = base::valueOf<record::PaperKind>(said.object);
     if (!paper) return actWords(said.what);

@@ -60,21 +60,26 @@ QString knownAllergies(const record::Record& record) {
 /// What lies on the line by what was written down last: of the line, or of a change in a visit.
 struct OnIt {
     QString kit, changedOn;
+    record::AddLine line;  ///< the line with what lies on it now
 };
 
 OnIt onIt(const record::Record& record, const record::Line& line) {
     const record::AddLine& said = line.said;
     std::string on = said.lastChange.value_or(std::string());
-    OnIt found{kitWords(said.dressing, said.securement, said.antiseptic), {}};
+    OnIt found{{}, {}, said};
     for (const record::Visit& visit : record.visits) {
-        if (visit.opened.line != said.line || !visit.change) continue;
+        if (visit.opened.line != said.line || !visit.change ||
+            record.wrongChart(visit.origin.entry))
+            continue;
         const auto& origin = visit.change->origin;
         const std::string day = base::dateAt(origin.atMs, origin.offsetMinutes);
         if (day < on) continue;
         on = day;
-        found.kit = kitWords(visit.change->said.dressing, visit.opened.kit.securement,
-                             visit.opened.kit.antiseptic);
+        found.line.dressing = visit.change->said.dressing;
+        found.line.securement = visit.opened.kit.securement;
+        found.line.antiseptic = visit.opened.kit.antiseptic;
     }
+    found.kit = kitWords(found.line.dressing, found.line.securement, found.line.antiseptic);
     if (!on.empty()) found.changedOn = render::dateWords(on, QLocale());
     return found;
 }
@@ -97,7 +102,9 @@ QStringList lastReadings(const record::Record& record, const record::Line& line)
     QStringList words;
     std::vector<std::string> told;
     for (auto visit = record.visits.rbegin(); visit != record.visits.rend(); ++visit) {
-        if (visit->opened.line != line.said.line) continue;
+        const bool isOfIt =
+            visit->opened.line == line.said.line && visit->opened.on == practice::On::Patient;
+        if (!isOfIt || record.wrongChart(visit->origin.entry)) continue;
         const auto& readings = visit->state.readings;
         for (auto one = readings.rbegin(); one != readings.rend(); ++one) {
             if (std::ranges::find(told, one->measure) != told.end()) continue;
@@ -193,7 +200,7 @@ void PersonPage::addLineInUse(QVBoxLayout* lines, const record::Record& record,
     }
     const QStringList readings = lastReadings(record, line);
     for (const QString& one : readings) lines->addWidget(text(one, Size::Body));
-    const QStringList warnings = allergyWarnings(record, line.said);
+    const QStringList warnings = allergyWarnings(record, now.line);
     for (const QString& one : warnings)
         lines->addWidget(text(QStringLiteral("▲ ") + one, Size::Body, Tone::Amber, Weight::Strong));
 }
@@ -254,7 +261,9 @@ void PersonPage::addVisits(const record::Record& record) {
         add({dayWords(visit.origin),
              QStringLiteral("%1, %2").arg(render::wayWords(visit.opened.way),
                                           render::onWords(visit.opened.on)),
-             learner ? render::plain(learner->said.name) : QString(), endWords(visit)},
+             learner ? render::plain(learner->said.name) : QString(),
+             record.wrongChart(visit.origin.entry) ? tr("written in the wrong chart")
+                                                   : endWords(visit)},
             Tone::Ink);
     }
     card->addLayout(table);

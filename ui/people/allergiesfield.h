@@ -8,6 +8,8 @@
 #include "parts/field.h"
 #include "record/patientpayloads.h"
 
+class QLabel;
+
 namespace ui {
 
 /// What the patient reacts to, and what happened then, of each on its own. None known is an answer
@@ -28,6 +30,8 @@ class AllergiesField : public QWidget {
     Choice* m_choice;
     Field* m_field;
     std::map<QString, WordsField*> m_reactions;  ///< by allergen
+    std::vector<record::Allergy> m_others;       ///< known, and in no list of this program
+    QLabel* m_also;
 };
 
 }  // namespace ui

@@ -258,7 +258,7 @@ ToSign SignPage::toSign() const {
                               .arg(render::interpreterWords(one.mode),
                                    one.who.empty() ? tr("no name written down")
                                                    : render::isolated(render::plain(one.who)));
-    made.lines << tr("It rests on the %n entries of the record up to now.", nullptr,
+    made.lines << tr("The ledger has %n entries up to now. It rests on all of them.", nullptr,
                      int(m_desk.view().head.size));
     made.meaning = m_statement;
     made.when = m_desk.now();

@@ -29,7 +29,10 @@ struct Rule {
 };
 
 Rule ruleOf(const Moment& moment, const packs::Measure& measure) {
-    const record::Line* line = moment.record().line(moment.opened().line);
+    // On a practice arm there is nothing of the patient's to hold it against.
+    const record::Line* line = moment.opened().on == practice::On::Patient
+                                   ? moment.record().line(moment.opened().line)
+                                   : nullptr;
     return {measure, line == nullptr ? packs::Counted{} : record::atInsertion(line->said, measure),
             whomToCall(moment, packs::Call::TeamToday)};
 }

@@ -29,8 +29,8 @@ QString asLeftOut(const Moment& moment) {
 QString asNotApplying(const Moment& moment) {
     const packs::Step* step = moment.inHand();
     if (step == nullptr) return withoutStep(moment);
-    return step->skip && !moment.hasWayBack() ? QString()
-                                              : WhyNothing::tr("This step applies always.");
+    if (moment.hasWayBack()) return WhyNothing::tr("A step of the way back always applies.");
+    return step->skip ? QString() : WhyNothing::tr("This step applies always.");
 }
 
 QString asRead(const Moment& moment) {

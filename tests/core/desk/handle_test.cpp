@@ -254,6 +254,24 @@ TEST(Handle, TheDeskReckonsWhenTheNextChangeIsDue) {
     EXPECT_EQ(ward.desk().view().cards.front().due, "2026-11-26");
 }
 
+TEST(CommandJson, WhatTheDeskSaysItselfMayBeLeftOut) {
+    const auto without = [](record::Payload payload, const std::vector<std::string>& keys,
+                            const std::string& inside) {
+        nlohmann::json json = toJson(Command{.id = base::CommandId::random(),
+                                             .by = base::StaffId::random(),
+                                             .payload = std::move(payload)});
+        nlohmann::json& from = inside.empty() ? json["data"] : json["data"][inside];
+        for (const std::string& key : keys) EXPECT_EQ(from.erase(key), 1U) << key;
+        return readCommand(json);
+    };
+    EXPECT_TRUE(without(record::SignOff{.learner = base::LearnerId::random()},
+                        {"learner_purpose", "root"}, {})
+                    .ok());
+    EXPECT_TRUE(without(practice::SeeLapse{.other = practice::OtherLapse{.what = "a wet dressing"}},
+                        {"found"}, "other")
+                    .ok());
+}
+
 TEST(CommandJson, ComesBackAsItWentAndRefusesTheRest) {
     support::Ward ward("clean-hands");
     Command command = ward.desk().command(practice::GiveCue{{.step = "bare-arms"}});

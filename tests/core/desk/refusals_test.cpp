@@ -171,15 +171,18 @@ TEST_F(Refusals, OfRemovingALine) {
     expect(Code::NoDate, record::RemoveLine{known, "", ""});
     expect(Code::DateInFuture, record::RemoveLine{known, "2026-11-25", ""});
     expect(Code::RemovedTooEarly, record::RemoveLine{known, "2026-11-09", ""});
-    ward.openVisit(practice::Way::Guided, practice::On::Patient);
-    expect(Code::LineInVisit, record::RemoveLine{known, "2026-11-20", ""});
-    ward.must(practice::StopVisit{});
     record::AddLine same = ward.desk().view().record->lines.front().said;
     ward.must(record::RemoveLine{known, "2026-11-20", ""});
     expect(Code::LineRemoved, record::RemoveLine{known, "2026-11-20", ""});
     record::AddLine later = same;
     later.inserted = "2026-11-22";
     expect(Code::RemovedTooEarly, record::CorrectLine{later, ""});
+    ward.must(record::KeepLine{known, ""});
+    ward.openVisit(practice::Way::Guided, practice::On::Patient);
+    expect(Code::LineInVisit, record::RemoveLine{known, "2026-11-20", ""});
+    ward.must(practice::StopVisit{});
+    expect(Code::RemovedTooEarly, record::RemoveLine{known, "2026-11-20", ""});
+    ward.must(record::RemoveLine{known, "2026-11-24", ""});
     same.line = base::LineId::random();
     ward.must(same);  // as it is no longer in use, another may be like it
     expect(Code::LineAlike, record::KeepLine{known, ""});

@@ -62,6 +62,20 @@ TEST_F(Found, TheSameBroughtAboutLaterIsALapse) {
     EXPECT_EQ(visit.help("lift-pad"), Help::Cued);
 }
 
+// The length is measured again after the line was pulled: what is seen then may be of the pull.
+TEST_F(Found, SeenOnTheWayBackFromALapseItMayBeWhatThatLapseDid) {
+    visit.goTo("measure-length");
+    visit.must(Sitting::lapse({"line-moved"}));
+    EXPECT_TRUE(newest().found);
+    visit.goBack();
+    visit.must(Sitting::lapse({"line-tugged"}));
+    ASSERT_TRUE(newest().isLearners());
+    for (int steps = 0; visit.hand() != "measure-length" && steps < 20; ++steps) visit.doStep();
+    ASSERT_EQ(visit.hand(), "measure-length");
+    visit.must(Sitting::lapse({"line-moved"}));
+    EXPECT_FALSE(newest().found);
+}
+
 TEST_F(Found, WithALapseOfTheLearnerAmongThemItIsOne) {
     visit.goTo("look-site");
     visit.must(Sitting::lapse({"signs-found", "face-back"}));

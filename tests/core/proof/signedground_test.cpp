@@ -128,6 +128,33 @@ TEST_F(SignedGround, NobodySaysAnythingUnsignedForWhoIsRetiredOrWasNeverThere) {
     }
 }
 
+// Nor is it left out by a program that somebody made themselves.
+TEST_F(SignedGround, ASignOffWithoutARootIsNamed) {
+    const auto tam = m_history.ringOf(SealedHistory::tam);
+    const auto without = [&](std::uint64_t seq, int tv) {
+        Entry entry = entryAt(seq);
+        entry.body.tv = tv;
+        entry.body.data["root"] = "";
+        entry.body.sigs = nlohmann::json::array();
+        EXPECT_TRUE(seal::addSignature(entry.body, *tam->identity(), seal::SignedFor::of(entry),
+                                       seal::Purpose::EventWitness)
+                        .ok());
+        return entry;
+    };
+    EXPECT_EQ(foundWith(without(m_signed, 2)), (One{at(Kind::Basis, m_signed)}));
+    EXPECT_EQ(foundWith(without(m_signed, 1)), One()) << "of an earlier program, so far as is seen";
+    const auto later = m_history.ledger().head().size;
+    m_history.say(SealedHistory::tam,
+                  record::SignOff{.learner = base::LearnerId::random(),
+                                  .pack = {},
+                                  .competencies = {"hands"},
+                                  .statement = "seen by me",
+                                  .acknowledgement = {}},
+                  m_history.patient(0));
+    EXPECT_EQ(foundWith(without(later, 1)), (One{at(Kind::Basis, later)}))
+        << "after one that named its root";
+}
+
 // Until version 4 papers were not signed: what was written then stands, until one was.
 TEST_F(SignedGround, EveryPaperIsSignedFromTheFirstThatWasOn) {
     const auto paper = [&](int tv, bool isSigned) {

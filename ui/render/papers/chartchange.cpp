@@ -44,10 +44,6 @@ QString againstBaseline(const PaperReading& reading, Insertion insertion, const 
     return words + atLimit(reading, locale);
 }
 
-QString momentOf(practice::Moment moment) {
-    return moment == practice::Moment::Found ? Papers::tr("as found") : Papers::tr("as left");
-}
-
 struct Measured {
     QString label;
     QStringList lines;
@@ -168,7 +164,7 @@ void addOthers(Blocks& blocks, const PaperData& data, const PaperVisit* shown,
                 {}};
     std::vector<std::pair<QString, std::vector<int>>> all;
     for (const PaperVisit& visit : data.visits) {
-        if (&visit == shown) continue;
+        if (&visit == shown || visit.said.on != practice::On::Patient) continue;
         const QString words = foundAndDone(data, visit, locale);
         if (words.isEmpty()) continue;
         if (all.empty() || all.back().first != words) all.push_back({words, {}});
@@ -180,6 +176,10 @@ void addOthers(Blocks& blocks, const PaperData& data, const PaperVisit* shown,
 }
 
 }  // namespace
+
+QString momentOf(practice::Moment moment) {
+    return moment == practice::Moment::Found ? Papers::tr("as found") : Papers::tr("as left");
+}
 
 void addChange(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     const PaperVisit* visit = lastChange(data);

@@ -18,14 +18,14 @@ bool isWithin(const PaperStep& step, const PaperPart& part) {
 }
 
 bool isCalm(const PaperStep& step) {
-    return step.help == Help::Unprompted && step.lapses.empty() && !step.byJudgement;
+    return step.help == Help::Unprompted && !step.isLapsed && !step.byJudgement;
 }
 
 // What many steps of a visit may share: said once a visit, not once a step.
 bool isSharedState(const PaperStep& step) {
     const bool isShared = step.help == Help::NothingRecorded || step.help == Help::ByTeacher ||
                           step.help == Help::NotSeen;
-    return isShared && step.lapses.empty();
+    return isShared && !step.isLapsed;
 }
 
 QString markOf(Help help) {
@@ -133,7 +133,7 @@ void addStepRow(Table& table, const PaperData& data, const Visits& visits, const
         const auto same = std::ranges::find(visit->steps, step.id, &PaperStep::id);
         if (same == visit->steps.end() || isCalm(*same) || isSharedState(*same)) continue;
         const Text seen{seenWords(*same), TextStyle::SmallStrong, Struck::No,
-                        same->lapses.empty() ? markOf(same->help) : QStringLiteral("lapse")};
+                        same->isLapsed ? QStringLiteral("lapse") : markOf(same->help)};
         const auto known = std::ranges::find_if(
             states, [&seen](const auto& one) { return one.first.text == seen.text; });
         const QString number = QString::number(numberOf(data, visit));
@@ -190,7 +190,10 @@ QString seenWords(const PaperStep& step) {
     if (step.lapses.empty()) return words;
     QStringList letters;
     for (const std::string& letter : step.lapses) letters += QString::fromStdString(letter);
-    return Papers::tr("%1, lapse %2").arg(words, letters.join(QStringLiteral(", ")));
+    const QString joined = letters.join(QStringLiteral(", "));
+    return step.isLapsed ? Papers::tr("%1, lapse %2").arg(words, joined)
+                         : Papers::tr("%1; %2, no lapse", "what was seen, and its letter below")
+                               .arg(words, joined);
 }
 
 QString rangesOf(const std::vector<int>& numbers) {

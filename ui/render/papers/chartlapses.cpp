@@ -5,17 +5,16 @@
 
 namespace render {
 
-namespace {
-
 /// Who caught it, or why it is nobody's lapse.
 QString whoseWords(const PaperLapse& lapse) {
     if (lapse.withdrawn) return Papers::tr("withdrawn");
-    if (lapse.found) return Papers::tr("found on the patient: no lapse");
+    if (lapse.found)
+        return lapse.caught == practice::Caught::Shown
+                   ? Papers::tr("found on the patient: no lapse; had to be shown")
+                   : Papers::tr("found on the patient: no lapse");
     if (lapse.byAbsence) return Papers::tr("nobody\u2019s lapse");
     return caughtWords(lapse.caught);
 }
-
-}  // namespace
 
 void addLapses(Blocks& blocks, const PaperData& data, const QLocale& locale) {
     blocks.push_back(Heading{Papers::tr("Lapses and the way back")});

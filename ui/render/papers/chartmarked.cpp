@@ -43,18 +43,19 @@ QString markedLapses(const PaperVisit& visit) {
     for (const PaperLapse& lapse : visit.lapses)
         words += Papers::tr("%1: %2 (%3)", "letter, what was seen, who caught it")
                      .arg(QString::fromStdString(lapse.letter), joinedWords(lapse.what),
-                          lapse.withdrawn ? Papers::tr("withdrawn") : caughtWords(lapse.caught));
-    return words.isEmpty() ? QString() : Papers::tr("Lapses: %1.").arg(words.join(between()));
+                          whoseWords(lapse));
+    return words.isEmpty() ? QString()
+                           : Papers::tr("What was seen: %1.").arg(words.join(between()));
 }
 
 QString markedReadings(const PaperVisit& visit, const QLocale& locale) {
     QStringList words;
     for (const PaperReading& one : visit.readings) {
         QStringList parts;
-        if (one.marks) parts += Papers::tr("%1 marks").arg(*one.marks);
+        if (one.marks) parts += Papers::tr("%n marks", nullptr, *one.marks);
         if (one.mm) parts += millimetreWords(*one.mm, locale);
-        words += Papers::tr("%1: %2", "a measure")
-                     .arg(plain(one.label), parts.join(QStringLiteral(", ")));
+        words += Papers::tr("%1, %2: %3", "a measure, as found or as left, figures")
+                     .arg(plain(one.label), momentOf(one.moment), parts.join(QStringLiteral(", ")));
     }
     return words.isEmpty() ? QString() : Papers::tr("Measured: %1.").arg(words.join(between()));
 }

@@ -16,11 +16,16 @@ QString addendumWords(const PaperRemark& one, const QLocale& locale) {
              isolated(plain(one.concerned->by)), written);
 }
 
-SignatureLine interpreterLine(const practice::Interpreter& who) {
-    return {who.who.empty() ? Papers::tr("No name written down") : isolated(plain(who.who)),
-            Papers::tr("Interpreter (%1, %2) in what this rests on", "how, and whether qualified")
-                .arg(interpreterWords(who.mode),
-                     who.qualified ? Papers::tr("qualified") : Papers::tr("not qualified"))};
+/// They signed nothing; without them the learner would not have.
+QString interpretedWords(const PaperSignature& signature) {
+    QString words;
+    for (const practice::Interpreter& one : signature.interpreters)
+        words += Papers::tr(" Interpreter: %1, %2, %3.")
+                     .arg(one.who.empty() ? Papers::tr("no name written down")
+                                          : isolated(plain(one.who)),
+                          interpreterWords(one.mode),
+                          one.qualified ? Papers::tr("qualified") : Papers::tr("not qualified"));
+    return words;
 }
 
 }  // namespace
@@ -41,7 +46,8 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
                                   ? Papers::tr("all %1 competencies above").arg(one.parts.size())
                                   : joinedWords(one.parts);
         const QString ground = Papers::tr("Signed off: %1. The ledger had %2 entries then.")
-                                   .arg(parts, QString::number(one.basisSize));
+                                   .arg(parts, QString::number(one.basisSize)) +
+                               interpretedWords(one);
         blocks.push_back(Paragraph{{ground, TextStyle::Small}, Align::Start, Keep::WithNext});
         const QString learner = one.learner.note.empty() ? acknowledgedWords(one.learner.how)
                                                          : QStringLiteral("%1: %2").arg(
@@ -60,8 +66,6 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
                  .arg(momentWords(one.signedBy.atMs, one.signedBy.offsetMinutes, locale),
                       offsetWords(one.signedBy.offsetMinutes)),
              QByteArray::fromStdString(one.drawing)});
-        for (const practice::Interpreter& who : one.interpreters)
-            lines.lines.push_back(interpreterLine(who));
         blocks.push_back(lines);
     }
 }

@@ -33,6 +33,10 @@ QString rangesOf(const std::vector<int>& numbers);
 QString seenWords(const PaperStep& step);
 /// "11.9 s, short": as it was measured, and why it does not count.
 QString measuredWords(const PaperStep& step, const PaperPhase& run, const QLocale& locale);
+/// "As found", "as left".
+QString momentOf(practice::Moment moment);
+/// Who caught it, or why it is nobody's lapse.
+QString whoseWords(const PaperLapse& lapse);
 bool isEnough(const PaperPhase& run);
 /// Broken off, and run again later in the same step: the later run is the one that counts.
 bool isBegunAgain(const PaperStep& step, const PaperPhase& run);

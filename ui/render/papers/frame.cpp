@@ -161,7 +161,7 @@ void addNotYet(Blocks& blocks, const PaperData& data) {
 const PaperVisit* lastChange(const PaperData& data) {
     const PaperVisit* last = nullptr;
     for (const PaperVisit& visit : data.visits)
-        if (visit.change) last = &visit;
+        if (visit.change && (!data.line || visit.said.line == data.line->line)) last = &visit;
     return last;
 }
 

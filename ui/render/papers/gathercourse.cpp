@@ -99,6 +99,27 @@ std::vector<PaperTurn> turnsOf(const Gathering& from, const record::Visit& visit
     return Turns(from, visit).all();
 }
 
+/// What could not be measured, and was not since: also on a way back, where the figure of before
+/// may be true no more.
+void addNotMeasured(std::vector<PaperMissing>& missing, const Gathering& from,
+                    const record::Visit& visit) {
+    const packs::Pack& pack = visit.taught->pack;
+    for (const practice::NotMeasured& one : visit.state.notMeasured) {
+        const packs::Measure* measure = packs::find(pack.measures, one.measure);
+        const bool isReadSince = std::ranges::any_of(visit.state.readings, [&](const auto& read) {
+            return read.measure == one.measure && read.moment == one.moment &&
+                   read.atMs >= one.atMs;
+        });
+        if (!measure || isReadSince) continue;
+        const PaperMissing found{packs::text(pack, measure->label, from.context.language),
+                                 one.moment, one.why};
+        const bool isSaid = std::ranges::any_of(missing, [&](const PaperMissing& other) {
+            return other.label == found.label && other.moment == one.moment && other.why == one.why;
+        });
+        if (!isSaid) missing.push_back(found);
+    }
+}
+
 std::vector<PaperMissing> missingIn(const Gathering& from, const record::Visit& visit) {
     std::vector<PaperMissing> missing;
     if (!visit.taught) return missing;
@@ -107,14 +128,15 @@ std::vector<PaperMissing> missingIn(const Gathering& from, const record::Visit& 
         const auto step =
             std::ranges::find(visit.state.steps, one.step, &practice::StepRecord::step);
         const packs::Measure* measure = packs::find(pack.measures, one.measure);
-        const bool isMissing = one.measured != practice::Measured::Taken && isReached(*step, visit);
+        const bool isMissing = one.measured == practice::Measured::No && isReached(*step, visit);
         if (!isMissing || !measure) continue;
         const std::string label = packs::text(pack, measure->label, from.context.language);
         const bool isSaid = std::ranges::any_of(missing, [&](const PaperMissing& other) {
-            return other.label == label && other.moment == one.moment && other.why == one.why;
+            return other.label == label && other.moment == one.moment;
         });
-        if (!isSaid) missing.push_back({label, one.moment, one.why});
+        if (!isSaid) missing.push_back({label, one.moment, {}});
     }
+    addNotMeasured(missing, from, visit);
     return missing;
 }
 

@@ -97,7 +97,9 @@ PaperReading readingOf(const Gathering& from, const packs::Pack& pack, const rec
     shown.label = packs::text(pack, measure->label, from.context.language);
     shown.isOfLine = packs::baselineOf(*measure) == packs::Baseline::OutsideLength;
     for (const record::Line& line : from.record.lines) {
-        if (line.said.line != visit.opened.line) continue;
+        // On a practice arm there is nothing of the patient's to hold it against.
+        if (line.said.line != visit.opened.line || visit.opened.on != practice::On::Patient)
+            continue;
         const packs::Counted insertion = record::atInsertion(line.said, *measure);
         shown.baselineMm = insertion.mm;
         shown.baselineMarks = insertion.marks;

@@ -172,7 +172,9 @@ TEST_F(Course, AMeasureThatAStepAsksForAndNobodyTookIsSaid) {
     const auto& missing = shown.visits.back().missing;
     ASSERT_EQ(missing.size(), 1u) << "the arm needed no measuring, the length was read as found";
     EXPECT_EQ(missing[0].moment, practice::Moment::Left);
-    EXPECT_TRUE(said().contains(q("as at insertion (40 mm).\nas left: not recorded.")))
+    EXPECT_TRUE(
+        said().contains(q("as at insertion (40 mm).\nas left: could not be measured (\u2068The "
+                          "tape was not at hand\u2069).")))
         << said().toStdString();
 }
 

@@ -18,7 +18,7 @@ TEST(LineOfThePaper, SaysWhatItReadBeforeItWasCorrectedAndThatItWasRemoved) {
     ward.must(record::CorrectLine{line, "two hubs"});
     const QString corrected = text();
     EXPECT_TRUE(corrected.contains(QStringLiteral("outside length at insertion 55 mm")));
-    EXPECT_TRUE(corrected.contains(QStringLiteral("Line, as first written")));
+    EXPECT_TRUE(corrected.contains(QStringLiteral("Line, as written before")));
     EXPECT_TRUE(corrected.contains(QStringLiteral("outside length at insertion 40 mm")));
     EXPECT_TRUE(corrected.contains(QStringLiteral("typed wrong")));
     EXPECT_FALSE(corrected.contains(QStringLiteral("two hubs")));

@@ -76,6 +76,7 @@ TEST(PageWithoutColour, TellsWhatHelpAStepHad) {
                           })});
     states.push_back({"lapse", partOfChart(addSteps, [](PaperData& data) {
                           data.visits.back().steps[9].lapses = {"A"};
+                          data.visits.back().steps[9].isLapsed = true;
                       })});
     states.push_back({"by judgement", partOfChart(addSteps, [](PaperData& data) {
                           data.visits.back().steps[9].byJudgement = true;
