@@ -190,8 +190,12 @@ TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
                        line(1'772'445'600'000, {.what = record::Use::SignedIn, .wrongBefore = 3},
                             "Ilse Marchetti")});
     EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("signed in"));
-    EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("signed in, after 1 wrong passphrase"));
-    EXPECT_EQ(table->item(2, 2)->text(), QLatin1String("signed in, after 3 wrong passphrases"));
+    EXPECT_EQ(
+        table->item(1, 2)->text(),
+        QLatin1String("signed in; before that 1 wrong passphrase was typed, nobody knows by whom"));
+    EXPECT_EQ(table->item(2, 2)->text(),
+              QLatin1String(
+                  "signed in; before that 3 wrong passphrases were typed, nobody knows by whom"));
     EXPECT_EQ(table->editTriggers(), QAbstractItemView::NoEditTriggers);
 }
 

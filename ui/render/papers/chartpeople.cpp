@@ -41,7 +41,7 @@ void addLine(Table& who, const PaperData& data, const QLocale& locale) {
         const QString before = lineWords(was.before, locale);
         if (before == (isLast ? now : lineWords(data.lineWas[i + 1].before, locale))) continue;
         const QString why = was.why.empty() ? QString() : isolated(plain(was.why));
-        addKeyValue(who, Papers::tr("Line, as written before"),
+        addKeyValue(who, Papers::tr("Line before"),
                     Papers::tr("%1. Corrected by %2. %3", "a line, who and when, why")
                         .arg(before, stampWords(was.corrected, locale), why)
                         .trimmed());
