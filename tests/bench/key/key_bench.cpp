@@ -90,6 +90,7 @@ class PlayedVisit {
         visit.line = line.line;
         visit.pack = {taught->pack.id, taught->pack.version, taught->digest};
         visit.way = practice::Way::ReturnDemonstration;
+        visit.on = practice::On::PracticeArm;  // on the patient some steps ask for a figure first
         visit.learner = card.learner;
         visit.identifiers = {"name", "born"};
         visit.checkedWithPatient = true;
