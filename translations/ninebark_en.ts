@@ -640,11 +640,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>By the record the line was inserted after that day. Nothing was saved. Correct the day here, or the day of the insertion at the line.</source>
+        <source>%1 marks in view, %2 mm apart, reach over more than %3 mm: one of the two is wrong. Nothing was saved. Measure and count again. If the marks of this line stand closer together, leave them empty: later counts would mislead.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 marks in view, %2 mm apart, reach over more than %3 mm: one of the two is wrong. Nothing was saved. Measure and count again. If the marks of this line stand closer together, leave them empty: later counts would mislead.</source>
+        <source>By the record the line was put in, changed or used in a visit after that day. Nothing was saved. Correct the day here, or what is wrong at the line.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -41,6 +41,18 @@ Outcome isNew(const record::AddLine& said, const record::Record& record) {
     return Done{};
 }
 
+/// The last day on which the record tells of it: put in, changed, or in a visit on the patient.
+std::string lastSeenOn(const record::Record& record, const record::Line& line) {
+    std::string last = std::max(line.said.inserted, line.said.lastChange.value_or(""));
+    for (const record::Visit& visit : record.visits) {
+        const bool isOnIt =
+            visit.opened.line == line.said.line && visit.opened.on == practice::On::Patient;
+        if (!isOnIt || record.wrongChart(visit.origin.entry)) continue;
+        last = std::max(last, base::dateAt(visit.origin.atMs, visit.origin.offsetMinutes));
+    }
+    return last;
+}
+
 }  // namespace
 
 Outcome pastDate(const std::string& date, const base::Instant& now) {
@@ -85,22 +97,6 @@ Outcome mayBeSaid(const record::CorrectLine& said, const LineGround& ground) {
         return Error{Code::RemovedTooEarly};
     return line->isInUse ? isNew(said.now, ground.record) : Outcome(Done{});
 }
-
-namespace {
-
-/// The last day on which the record tells of it: put in, changed, or in a visit on the patient.
-std::string lastSeenOn(const record::Record& record, const record::Line& line) {
-    std::string last = std::max(line.said.inserted, line.said.lastChange.value_or(""));
-    for (const record::Visit& visit : record.visits) {
-        const bool isOnIt =
-            visit.opened.line == line.said.line && visit.opened.on == practice::On::Patient;
-        if (!isOnIt || record.wrongChart(visit.origin.entry)) continue;
-        last = std::max(last, base::dateAt(visit.origin.atMs, visit.origin.offsetMinutes));
-    }
-    return last;
-}
-
-}  // namespace
 
 Outcome mayBeSaid(const record::RemoveLine& said, const LineGround& ground) {
     const record::Line* line = ground.record.line(said.line);

@@ -27,9 +27,15 @@ std::vector<StepRecord*> recordsToDo(State& state) {
     return records;
 }
 
-StepRecord* recordToDo(State& state, const std::string& step) {
-    for (StepRecord* record : recordsToDo(state))
+/// Of a state that is looked at, or of one that is changed.
+template <class AnyState>
+auto recordToDo(AnyState& state, const std::string& step) -> decltype(recordInHand(state)) {
+    const auto hand = recordInHand(state);
+    if (hand && hand->step == step) return hand;
+    for (const int op : state.remaining) {
+        auto* record = &state.steps.at(static_cast<std::size_t>(op));
         if (record->step == step) return record;
+    }
     return nullptr;
 }
 
@@ -47,8 +53,7 @@ std::string stepOf(const packs::Pack& pack, const State& state, const TakeMeasur
 
 bool owesMeasure(const packs::Pack& pack, const State& state, const std::string& step) {
     if (!state.isOnPatient || !measureOf(pack, step)) return false;
-    State& looked = const_cast<State&>(state);  // the lookup itself changes nothing
-    const StepRecord* record = recordToDo(looked, step);
+    const StepRecord* record = recordToDo(state, step);
     return record && record->measured == Measured::No;
 }
 
