@@ -81,7 +81,7 @@ std::string isoUtc(std::int64_t wallMs) {
     return text += 'Z';
 }
 
-std::optional<std::int64_t> parseIsoUtc(const std::string& text) {
+std::optional<std::int64_t> parseIsoUtc(std::string_view text) {
     using namespace std::chrono;
     if (text.size() != 24) return std::nullopt;
     const auto part = [&](std::size_t at, std::size_t count) {

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace base {
 
@@ -53,6 +54,6 @@ class ManualClock : public Clock {
 /// "2026-11-24T14:32:05.120Z" (ISO 8601, UTC); "" outside of the years 1 to 9999.
 std::string isoUtc(std::int64_t wallMs);
 /// The milliseconds since 1970 of such a text, when it is one.
-std::optional<std::int64_t> parseIsoUtc(const std::string& text);
+std::optional<std::int64_t> parseIsoUtc(std::string_view text);
 
 }  // namespace base

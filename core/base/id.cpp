@@ -5,6 +5,7 @@
 #include <sodium.h>
 
 #include <array>
+#include <cstdint>
 
 #include "base/check.h"
 
@@ -13,6 +14,19 @@ namespace {
 
 constexpr std::string_view alphabet = "abcdefghijklmnopqrstuvwxyz234567";
 constexpr std::size_t idLetters = 26;  // 128 bits in groups of 5, the last holding 3
+constexpr std::uint8_t noLetter = 32;  // beside the values of five bits
+
+constexpr std::array<std::uint8_t, 256> makeValues() {
+    std::array<std::uint8_t, 256> made{};
+    made.fill(noLetter);
+    for (std::size_t i = 0; i < alphabet.size(); ++i)
+        made[static_cast<unsigned char>(alphabet[i])] = static_cast<std::uint8_t>(i);
+    return made;
+}
+
+constexpr std::array<std::uint8_t, 256> values = makeValues();
+
+unsigned valueOf(char letter) { return values[static_cast<unsigned char>(letter)]; }
 
 }  // namespace
 
@@ -37,9 +51,9 @@ std::string randomIdText() {
 
 bool isIdText(std::string_view text) {
     if (text.size() != idLetters) return false;
-    for (const char letter : text)
-        if (alphabet.find(letter) == std::string_view::npos) return false;
-    return (alphabet.find(text.back()) & 3U) == 0;
+    unsigned seen = 0;
+    for (const char letter : text) seen |= valueOf(letter);
+    return (seen & noLetter) == 0 && (valueOf(text.back()) & 3U) == 0;
 }
 
 }  // namespace base

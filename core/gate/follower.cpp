@@ -96,8 +96,8 @@ base::Result<std::string> Follower::signerOf(const ledger::Entry& entry) const {
     if (!claim) return claim.error();
     const auto key = m_rows.identityOf(claim->kid);
     if (!key) return Error{Code::AccessChanged, {"signature"}};
-    const auto holds = seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry),
-                                        seal::signedPart(entry.body), *key);
+    const auto holds =
+        seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry), entry.body, *key);
     if (!holds) return holds.error();
     return claim->kid;
 }
@@ -117,9 +117,7 @@ bool Follower::speaks(const ledger::Entry& entry, const std::string& kid,
 bool Follower::holdsSheet(const ledger::Entry& entry) const {
     if (entry.body.sigs.size() != 2) return false;
     const seal::PublicIdentity sheet{m_recovery, {}};
-    return seal::verifyBody(entry.body.sigs[1], seal::SignedFor::of(entry),
-                            seal::signedPart(entry.body), sheet)
-        .ok();
+    return seal::verifyBody(entry.body.sigs[1], seal::SignedFor::of(entry), entry.body, sheet).ok();
 }
 
 bool Follower::isEducator(const std::string& kid) const {

@@ -37,6 +37,14 @@ bool readFour(const char* letters, char* bytes) {
     return ((a | b | c | d) & noLetter) == 0;
 }
 
+/// Without a table, so that many are looked at at once.
+bool isLetter(char letter) {
+    const auto code = static_cast<std::uint8_t>(letter);
+    const bool isAlpha = static_cast<std::uint8_t>((code | 0x20U) - 'a') < 26;
+    const bool isDigit = static_cast<std::uint8_t>(code - '0') < 10;
+    return isAlpha | isDigit | (code == '-') | (code == '_');
+}
+
 }  // namespace
 
 std::string toBase64Url(std::string_view bytes) {
@@ -70,6 +78,15 @@ std::optional<std::string> fromBase64Url(std::string_view text) {
             isGood = isGood && end[i] == 0;
     }
     return isGood ? std::optional(std::move(bytes)) : std::nullopt;
+}
+
+bool isBase64Url(std::string_view text) {
+    bool areLetters = true;
+    for (const char letter : text) areLetters &= isLetter(letter);
+    const std::size_t rest = text.size() % 4;
+    if (!areLetters || rest < 2) return areLetters && rest == 0;
+    const std::uint32_t spareBits = rest == 2 ? 15U : 3U;
+    return (valueOf(text.back()) & spareBits) == 0;
 }
 
 }  // namespace ledger

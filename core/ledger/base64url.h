@@ -12,5 +12,7 @@ namespace ledger {
 std::string toBase64Url(std::string_view bytes);
 /// The bytes of such a text; nothing when it has padding, other letters, or spare bits set.
 std::optional<std::string> fromBase64Url(std::string_view text);
+/// Whether it is such a text.
+bool isBase64Url(std::string_view text);
 
 }  // namespace ledger

@@ -77,10 +77,12 @@ bool takeValue(PlainScan& in, int level, json& value) {
 
 }  // namespace
 
+bool takePlain(PlainScan& in, json& value) { return takeValue(in, 0, value); }
+
 std::optional<json> readPlain(std::string_view bytes) {
     PlainScan in(bytes);
     json value;
-    if (!takeValue(in, 0, value) || !in.isAtEnd()) return std::nullopt;
+    if (!takePlain(in, value) || !in.isAtEnd()) return std::nullopt;
     return value;
 }
 

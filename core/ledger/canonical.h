@@ -21,4 +21,8 @@ base::Result<nlohmann::json> parseCanonical(const std::string& bytes);
 /// compared.
 std::optional<nlohmann::json> readPlain(std::string_view bytes);
 
+class PlainScan;
+/// The same of one value among others; false when it is not so.
+bool takePlain(PlainScan& in, nlohmann::json& value);
+
 }  // namespace ledger

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/clock.h"
@@ -28,6 +29,8 @@ struct Head {
 /// been. Their root is not repeated here, as the log proves it for any size; several ledgers may be
 /// named, since one record can come to rest on the entries of several workstations.
 using Basis = std::map<base::LedgerId, std::uint64_t>;
+
+inline constexpr int largestVersion = 1'000'000, largestOffset = 100'000;
 
 /// What an entry says. Everything that could name a person or tell what happened is in here; the
 /// envelope around it stays readable when bodies are sealed.
@@ -76,21 +79,21 @@ struct Draft {
     Body body;
 };
 
-/// The body as it stands in an entry.
-nlohmann::json bodyJson(const Body& body);
-
 /// The canonical bytes of an entry, exactly those that are stored and hashed. Errors:
 /// LedgerBadEntry, those of entryJcs() and of the codec.
 /// Sets the entry's key to the one the codec took.
 base::Result<std::string> entryBytes(Entry& entry, Codec& codec);
 /// Reads such bytes; refuses what readEnvelope() refuses and a body that is not canonical. When
 /// the codec has no key for it, the entry comes back with isOpen false.
-base::Result<Entry> readEntry(const std::string& bytes, Codec& codec);
-/// Reads the rest of what readEnvelope() has read.
-base::Result<Entry> readEntry(const Envelope& envelope, Codec& codec);
+base::Result<Entry> readEntry(std::string_view bytes, Codec& codec);
+/// The body of what readEnvelope() has read of these bytes; nothing when its key is not at hand.
+base::Result<std::optional<Body>> readBody(const Envelope& envelope, std::string_view bytes,
+                                           Codec& codec);
+/// Both as one; not open without a body.
+Entry entryOf(Envelope envelope, std::optional<Body> body);
 
 /// The same by the plain codec.
 base::Result<std::string> entryBytes(Entry entry);
-base::Result<Entry> readEntry(const std::string& bytes);
+base::Result<Entry> readEntry(std::string_view bytes);
 
 }  // namespace ledger

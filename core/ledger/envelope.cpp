@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ledger/envelope.h"
 
+#include <algorithm>
+
 #include "base/clock.h"
 #include "ledger/base64url.h"
 #include "ledger/canonical.h"
@@ -112,15 +114,32 @@ Binding bindingOf(const Envelope& envelope) {
     return {envelope.subject, text};
 }
 
+/// A member's name in quotes is nowhere else: within a text a quote has a backslash before it.
+Binding bindingIn(const Envelope& envelope, std::string_view bytes) {
+    const auto text = [bytes](const Closed&) {
+        std::string out;
+        std::string_view left = bytes;
+        for (const std::string_view member : {",\"body\":\"", ",\"nonce\":\""}) {
+            const std::size_t at = left.find(member);
+            if (at == std::string_view::npos) return std::string();
+            out.append(left.substr(0, at));
+            left.remove_prefix(at + member.size());
+            left.remove_prefix(std::min(left.size(), left.find('"') + 1));
+        }
+        return out.append(left);
+    };
+    return {envelope.subject, text};
+}
+
 base::Result<std::string> envelopeBytes(const Envelope& envelope) {
     if (!isWritable(envelope.wallMs))
         return Error{Code::LedgerBadEntry, {"/wall", "is beyond the calendar"}};
     return membersOf(envelope, envelope.closed, Members::All);
 }
 
-base::Result<Envelope> readEnvelope(const std::string& bytes) {
-    if (auto usual = scanEnvelope(bytes)) return std::move(*usual);
-    const auto parsed = parseCanonical(bytes);
+base::Result<Envelope> readEnvelope(std::string_view bytes, Box box) {
+    if (auto usual = scanEnvelope(bytes, box)) return std::move(*usual);
+    const auto parsed = parseCanonical(std::string(bytes));
     if (!parsed) return parsed.error();
     MemberReader in(*parsed, "");
     in.only(

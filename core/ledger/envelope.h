@@ -29,11 +29,16 @@ struct Envelope {
 
 /// What the body is bound to: the entry without nonce and body. Goes no further than the envelope.
 Binding bindingOf(const Envelope& envelope);
+/// The same by the bytes that the envelope was read from; goes no further than they.
+Binding bindingIn(const Envelope& envelope, std::string_view bytes);
 /// The canonical bytes of the entry. Errors: LedgerBadEntry, those of entryJcs().
 base::Result<std::string> envelopeBytes(const Envelope& envelope);
+/// What becomes of a body that is sealed: whoever has no key needs none of its bytes.
+enum class Box { Read, Checked };
 /// Reads such bytes. Refuses bytes unequal to their own canonical form, unknown keys, an alg it
-/// does not know, integers beyond 2^53 - 1 and fractions anywhere.
-base::Result<Envelope> readEnvelope(const std::string& bytes);
+/// does not know, integers beyond 2^53 - 1 and fractions anywhere. A box that is only checked may
+/// be left out.
+base::Result<Envelope> readEnvelope(std::string_view bytes, Box box = Box::Read);
 
 /// Whether ISO 8601 with a year of four digits can say this moment.
 bool isWritable(std::int64_t wallMs);

@@ -9,13 +9,11 @@
 namespace ledger {
 namespace {
 
-std::string_view takeText(PlainScan& in, std::string_view before) {
-    return in.take(before) ? in.text() : std::string_view();
-}
-
-/// A string of base 64.
-std::optional<std::string> takeBytes(PlainScan& in, std::string_view before) {
-    return fromBase64Url(in.take(before) ? in.letters() : std::string_view());
+/// A string of base 64. What is only checked is left empty.
+std::optional<std::string> takeBytes(PlainScan& in, std::string_view before, Box box) {
+    const std::string_view text = in.take(before) ? in.letters() : std::string_view();
+    if (box == Box::Read) return fromBase64Url(text);
+    return isBase64Url(text) ? std::optional<std::string>("") : std::nullopt;
 }
 
 /// "" for null.
@@ -27,10 +25,6 @@ std::string_view takeTextOrNull(PlainScan& in, std::string_view before) {
     return text;
 }
 
-std::int64_t takeInteger(PlainScan& in, std::string_view before) {
-    return in.take(before) ? in.integer() : 0;
-}
-
 bool fits(const Closed& closed) {
     if (closed.alg == sealAlg)
         return base::isIdText(closed.key) && closed.nonce.size() == sealNonceSize;
@@ -39,21 +33,22 @@ bool fits(const Closed& closed) {
 
 }  // namespace
 
-std::optional<Envelope> scanEnvelope(std::string_view bytes) {
+std::optional<Envelope> scanEnvelope(std::string_view bytes, Box box) {
     PlainScan in(bytes);
     Envelope read;
-    read.closed.alg = takeText(in, "{\"alg\":");
-    const auto body = takeBytes(in, ",\"body\":");
-    read.bootId = takeText(in, ",\"boot\":{\"id\":");
-    read.bootMs = takeInteger(in, ",\"ms\":");
+    read.closed.alg = in.textAfter("{\"alg\":");
+    const bool isSealed = read.closed.alg == sealAlg;
+    const auto body = takeBytes(in, ",\"body\":", isSealed ? box : Box::Read);
+    read.bootId = in.textAfter(",\"boot\":{\"id\":");
+    read.bootMs = in.integerAfter(",\"ms\":");
     read.closed.key = takeTextOrNull(in, "},\"key\":");
-    const auto ledger = base::LedgerId::parse(takeText(in, ",\"ledger\":"));
-    const auto nonce = takeBytes(in, ",\"nonce\":");
-    const std::int64_t seq = takeInteger(in, ",\"seq\":");
+    const auto ledger = base::LedgerId::parse(in.textAfter(",\"ledger\":"));
+    const auto nonce = takeBytes(in, ",\"nonce\":", Box::Read);
+    const std::int64_t seq = in.integerAfter(",\"seq\":");
     const std::string_view subject = takeTextOrNull(in, ",\"subject\":");
-    const std::int64_t tick = takeInteger(in, ",\"tick\":");
-    if (takeInteger(in, ",\"v\":") != envelopeVersion) return std::nullopt;
-    const auto wall = base::parseIsoUtc(std::string(takeText(in, ",\"wall\":")));
+    const std::int64_t tick = in.integerAfter(",\"tick\":");
+    if (in.integerAfter(",\"v\":") != envelopeVersion) return std::nullopt;
+    const auto wall = base::parseIsoUtc(in.textAfter(",\"wall\":"));
     in.take("}");
     if (!in.isAtEnd() || !body || !nonce || !ledger || !wall || seq < 0 || tick < 0)
         return std::nullopt;

@@ -20,6 +20,9 @@ class PlainScan {
     /// The next letter, not taken; 0 at the end.
     char next() const { return m_left.empty() ? '\0' : m_left.front(); }
 
+    /// Whether these letters come next; they are not taken.
+    bool meets(std::string_view letters) const { return m_left.starts_with(letters); }
+
     /// Takes just these letters.
     bool take(std::string_view letters) {
         m_isGood = m_isGood && m_left.starts_with(letters);
@@ -56,6 +59,12 @@ class PlainScan {
         m_left.remove_prefix(length);
         return isBelow ? -number : number;
     }
+
+    /// The same behind these letters.
+    std::string_view textAfter(std::string_view letters) {
+        return take(letters) ? text() : std::string_view();
+    }
+    std::int64_t integerAfter(std::string_view letters) { return take(letters) ? integer() : 0; }
 
   private:
     static constexpr std::size_t mostDigits = 15;

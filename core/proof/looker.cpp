@@ -48,29 +48,30 @@ std::shared_ptr<const Looker::Keys> Looker::keysIn(const seal::KeyRows& rows) {
     return keys;
 }
 
-Seen Looker::look(std::uint64_t seq, const std::string& bytes) {
+Seen Looker::look(std::uint64_t seq, std::string_view bytes) {
     Seen seen{.seq = seq, .leaf = ledger::leafHash(bytes)};
-    auto envelope = ledger::readEnvelope(bytes);
+    const auto box = m_codec->seals() ? ledger::Box::Read : ledger::Box::Checked;
+    auto envelope = ledger::readEnvelope(bytes, box);
     if (!envelope) return seen;
     seen.envelope = std::move(*envelope);
-    open(seen);
-    seen.envelope->closed.nonce.clear();
-    seen.envelope->closed.body.clear();
+    open(seen, bytes);
+    seen.envelope->closed.nonce = {};
+    seen.envelope->closed.body = {};
     return seen;
 }
 
-void Looker::open(Seen& seen) const {
-    auto entry = ledger::readEntry(*seen.envelope, *m_codec);
-    if (!entry) {
-        seen.refused = entry.error().code;
+void Looker::open(Seen& seen, std::string_view bytes) const {
+    auto body = ledger::readBody(*seen.envelope, bytes, *m_codec);
+    if (!body) {
+        seen.refused = body.error().code;
         return;
     }
-    seen.entry = std::move(*entry);
-    if (seen.entry->isOpen) read(seen);
+    seen.body = std::move(*body);
+    if (seen.body) read(seen);
 }
 
 void Looker::read(Seen& seen) const {
-    ledger::Body& body = seen.entry->body;
+    ledger::Body& body = *seen.body;
     auto payload = record::lifted(body).payload;
     seen.isUnderstood = payload.ok();
     seen.isSigned = !body.sigs.empty();
@@ -87,25 +88,27 @@ void Looker::read(Seen& seen) const {
             return;
         }
     }
-    body.data = nlohmann::json::object();
-    body.sigs = nlohmann::json::array();
+    // Here, as it takes longer on the thread that puts all in order.
+    body.data = nullptr;
+    body.sigs = nullptr;
+    body.about = {};
+    body.app = {};
 }
 
 void Looker::lookSignatures(Seen& seen) const {
-    for (const auto& signature : seen.entry->body.sigs) {
-        seen.signatures.push_back(lookSignature(*seen.entry, signature));
+    for (const auto& signature : seen.body->sigs) {
+        seen.signatures.push_back(lookSignature(seen, signature));
         if (seen.signatures.back().how != Holding::Holds) return;
     }
 }
 
-SeenSignature Looker::lookSignature(const ledger::Entry& entry,
-                                    const nlohmann::json& signature) const {
+SeenSignature Looker::lookSignature(const Seen& seen, const nlohmann::json& signature) const {
     const auto claim = seal::readSignature(signature);
     if (!claim) return {Holding::Bad};
     const auto key = m_keys->find(claim->kid);
     if (key == m_keys->end()) return {Holding::UnknownKey};
-    const auto holds = seal::verifyBody(signature, seal::SignedFor::of(entry),
-                                        seal::signedPart(entry.body), key->second);
+    const seal::SignedFor place(seen.envelope->ledger, seen.envelope->subject);
+    const auto holds = seal::verifyBody(signature, place, *seen.body, key->second);
     if (!holds) return {Holding::Bad};
     return {Holding::Holds, claim->kid, claim->purpose};
 }

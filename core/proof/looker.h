@@ -30,10 +30,10 @@ struct Seen {
     ledger::Digest leaf{};
     /// Without its nonce and body; nothing when its bytes are no entry.
     std::optional<ledger::Envelope> envelope = {};
-    /// Nothing when its body did not open or is none, see `refused`. Its data and its signatures
-    /// are left out where no later entry depends on them.
-    std::optional<ledger::Entry> entry = {};
-    base::Code refused = base::Code::Internal;
+    /// Nothing when its key is not at hand, or as `refused` says. What no later entry depends on is
+    /// left out of it, see Looker.
+    std::optional<ledger::Body> body = {};
+    std::optional<base::Code> refused = {};     ///< why its body did not open or is none
     bool isUnderstood = false;                  ///< this program knows what it says
     std::optional<seal::Purpose> purpose = {};  ///< by which it has to be signed; none: by none
     bool isSigned = false;                      ///< by anybody
@@ -50,7 +50,9 @@ struct Seen {
 /// Whether it says who may come in; Follower holds its signatures against who could by then.
 bool isAboutKeys(const record::Payload& payload);
 
-/// Looks at entries one at a time, in any order. Several of them may do so on several threads.
+/// Looks at entries one at a time, in any order. Several of them may do so on several threads. Of a
+/// body that no later entry depends on it keeps no payload, signatures, things it is about, nor
+/// what program wrote it.
 class Looker {
   public:
     using Keys = std::map<std::string, seal::PublicIdentity>;
@@ -60,13 +62,13 @@ class Looker {
         : m_codec(std::move(codec)), m_keys(std::move(keys)) {}
     static std::shared_ptr<const Keys> keysIn(const seal::KeyRows& rows);
 
-    Seen look(std::uint64_t seq, const std::string& bytes);
+    Seen look(std::uint64_t seq, std::string_view bytes);
 
   private:
-    void open(Seen& seen) const;
+    void open(Seen& seen, std::string_view bytes) const;
     void read(Seen& seen) const;
     void lookSignatures(Seen& seen) const;
-    SeenSignature lookSignature(const ledger::Entry& entry, const nlohmann::json& signature) const;
+    SeenSignature lookSignature(const Seen& seen, const nlohmann::json& signature) const;
 
     std::shared_ptr<ledger::Codec> m_codec;
     std::shared_ptr<const Keys> m_keys;

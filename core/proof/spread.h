@@ -21,37 +21,56 @@ struct Pace {
 std::size_t threadsOf(const Pace& pace);
 
 /// The stored bytes of some entries, by their places.
-using Stretch = std::vector<std::pair<std::uint64_t, std::string>>;
+class Stretch {
+  public:
+    void add(std::uint64_t seq, std::string_view bytes) {
+        m_bytes.append(bytes);
+        m_ends.emplace_back(seq, m_bytes.size());
+    }
+    std::size_t size() const { return m_ends.size(); }
+    /// Keeps its memory for the next ones.
+    void clear();
+    void each(const std::function<void(std::uint64_t seq, std::string_view bytes)>& visit) const;
+
+  private:
+    std::string m_bytes;  ///< one behind the other
+    std::vector<std::pair<std::uint64_t, std::size_t>> m_ends;
+};
 
 /// Has stretches of entries looked at on several threads and hands on what was seen, in their
 /// order, on the thread that it is used from.
 class Spread {
   public:
-    using Take = std::function<void(Seen seen)>;
+    using Take = std::function<void(const Seen& seen)>;
 
     /// As many stretches are under way at once as there are lookers, at least one. One alone looks
     /// on the thread that this is used from.
     Spread(std::vector<Looker> lookers, Take take)
-        : m_free(std::move(lookers)), m_isAlone(m_free.size() == 1), m_take(std::move(take)) {}
+        : m_free(placesOf(std::move(lookers))),
+          m_isAlone(m_free.size() == 1),
+          m_take(std::move(take)) {}
 
-    /// Takes what is done first when nobody is free.
-    void put(Stretch stretch);
+    /// Takes what is done first when nobody is free, and leaves an empty stretch.
+    void put(Stretch& stretch);
     /// The rest, and waits for all that is under way.
-    void finish(Stretch rest);
+    void finish(Stretch& rest);
 
   private:
-    struct Looked {
-        std::vector<Seen> seen = {};
+    /// One that looks, with the memory it works in.
+    struct Place {
         Looker looker;
+        Stretch stretch = {};
+        std::vector<Seen> seen = {};
     };
-    static Looked lookAt(Looker looker, const Stretch& stretch);
-    Looker takeLooker();
-    void hand(Looked looked);
+    static std::vector<Place> placesOf(std::vector<Looker> lookers);
+    static Place lookedAt(Place place);
+    Place takePlace(Stretch& stretch);
+    void hand(Place place);
     void handFirst();
 
-    std::vector<Looker> m_free;
+    std::vector<Place> m_free;
     bool m_isAlone;
-    std::deque<std::future<Looked>> m_running;  ///< waits for them when it goes
+    std::deque<std::future<Place>> m_running;  ///< waits for them when it goes
     Take m_take;
 };
 

@@ -42,21 +42,20 @@ std::optional<Looker> Verifier::lookerWith(ledger::KeyShelf& shelf) const {
     return Looker(std::move(codec), m_keys);
 }
 
-void Verifier::take(Seen seen) {
+bool Verifier::take(const Seen& seen) {
     takePlace(seen);
-    m_last.reset();
-    if (!seen.envelope) return findAt(Kind::Unreadable);
-    if (!isInPlace(*seen.envelope)) return;
-    if (!seen.entry) {
+    if (!seen.envelope) return findAt(Kind::Unreadable), false;
+    if (!isInPlace(*seen.envelope)) return false;
+    if (seen.refused) {
         const bool isShape =
             seen.refused == Code::LedgerBadEntry || seen.refused == Code::LedgerNotCanonical;
-        return findAt(isShape ? Kind::Unreadable : Kind::Changed);
+        return findAt(isShape ? Kind::Unreadable : Kind::Changed), false;
     }
-    if (seen.entry->isOpen)
+    if (seen.body)
         takeOpen(seen);
     else
-        takeClosed(*seen.entry);
-    m_last = std::move(seen.entry);
+        takeClosed(*seen.envelope);
+    return true;
 }
 
 /// Puts its leaf behind the others.
@@ -94,16 +93,25 @@ bool Verifier::isGranted(const std::string& epoch) const {
                        [&](const seal::EpochGrant& grant) { return grant.epoch.text() == epoch; });
 }
 
+/// Entries of one patient mostly come one behind the other. What can't be read is not there.
+const ledger::KeyRow* Verifier::rowOf(const std::string& key) {
+    if (m_row && m_row->id == key) return &*m_row;
+    auto row = m_grounds.shelf->byId(key);
+    m_row = row ? std::move(*row) : std::nullopt;
+    return m_row ? &*m_row : nullptr;
+}
+
 /// Whoever is on the staff was given every epoch: to a key at hand everything opens that was not
 /// erased.
-void Verifier::takeClosed(const ledger::Entry& entry) {
+void Verifier::takeClosed(const ledger::Envelope& entry) {
     const bool hasKey = m_grounds.codec->seals();
-    bool isGone = hasKey || (!entry.subject && m_grounds.rows && !isGranted(entry.key));
+    const std::string& key = entry.closed.key;
+    bool isGone = hasKey || (!entry.subject && m_grounds.rows && !isGranted(key));
     if (entry.subject && m_grounds.shelf) {
-        const auto row = m_grounds.shelf->byId(entry.key);
-        const bool isThere = row && *row;
-        const bool isTheirs = isThere && (*row)->subject == *entry.subject;
-        if (isTheirs && (*row)->text.empty()) {
+        const ledger::KeyRow* row = rowOf(key);
+        const bool isThere = row != nullptr;
+        const bool isTheirs = isThere && row->subject == *entry.subject;
+        if (isTheirs && row->text.empty()) {
             ++m_report.erased;
             return m_erased[*entry.subject].push_back(m_seq);
         }
@@ -115,13 +123,14 @@ void Verifier::takeClosed(const ledger::Entry& entry) {
 }
 
 void Verifier::takeOpen(const Seen& seen) {
-    const ledger::Entry& entry = *seen.entry;
+    const ledger::Body& body = *seen.body;
+    const auto& subject = seen.envelope->subject;
     ++m_report.opened;
-    if (entry.subject && m_staff) m_readable[*entry.subject].push_back(m_seq);
-    if (!m_ids.insert(entry.body.id.text()).second) findAt(Kind::Doubled);
+    if (subject && m_staff) m_readable[subject->text()].push_back(m_seq);
+    if (!m_ids.insert(body.id.text()).second) findAt(Kind::Doubled);
     takeBasis(seen);
     if (!seen.isUnderstood) {  // unknown to this program: kept as it is
-        if (m_staff && entry.body.by && !isSpoken(entry)) findAt(Kind::NoSpeaker);
+        if (m_staff && body.by && !isSpoken(body)) findAt(Kind::NoSpeaker);
         return;
     }
     for (const std::string& digest : seen.blobs) m_blobs.emplace(digest, m_seq);
@@ -131,11 +140,11 @@ void Verifier::takeOpen(const Seen& seen) {
 /// Who signs off names the root of all that was there: what was written before can't be another
 /// afterwards, nor can the signature come after what they had not seen.
 void Verifier::takeBasis(const Seen& seen) {
-    const ledger::Entry& entry = *seen.entry;
-    const auto basis = entry.body.basis.find(entry.ledger);
-    const bool isSaid = basis != entry.body.basis.end();
+    const ledger::Body& body = *seen.body;
+    const auto basis = body.basis.find(seen.envelope->ledger);
+    const bool isSaid = basis != body.basis.end();
     if (isSaid && basis->second > m_seq) return findAt(Kind::Basis);
-    const bool isSignOff = entry.body.type == record::SignOff::type;
+    const bool isSignOff = body.type == record::SignOff::type;
     if (seen.root.empty()) {
         // Nor can somebody say it as if it had come from an older program.
         if (seen.mustNameRoot || (isSignOff && m_areRootsNamed)) findAt(Kind::Basis);
@@ -147,34 +156,34 @@ void Verifier::takeBasis(const Seen& seen) {
 
 /// Whether it was said by somebody who could sign in then. Nobody says that a restored record goes
 /// on, where it was opened by the recovery sheet.
-bool Verifier::isSpoken(const ledger::Entry& entry) const {
-    if (!entry.body.by) return entry.body.type == record::ContinueLedger::type;
-    return !m_staff->kidOf(*entry.body.by).empty();
+bool Verifier::isSpoken(const ledger::Body& body) const {
+    if (!body.by) return body.type == record::ContinueLedger::type;
+    return !m_staff->kidOf(*body.by).empty();
 }
 
 /// Whether it had to be signed. From the first paper that was signed on every paper is.
 bool Verifier::isMissing(const Seen& seen) {
-    if (seen.entry->body.type == record::IssuePaper::type && !seen.purpose)
-        return m_arePapersSigned;
+    if (seen.body->type == record::IssuePaper::type && !seen.purpose) return m_arePapersSigned;
     return seen.purpose.has_value();
 }
 
 void Verifier::takeSigned(const Seen& seen) {
-    const ledger::Entry& entry = *seen.entry;
+    const ledger::Body& body = *seen.body;
     const record::Payload* said = seen.payload ? &*seen.payload : nullptr;
-    if (said && isAboutKeys(*said)) return follow(entry);
-    if (said && std::holds_alternative<record::ContinueLedger>(*said) && !m_staff->take(entry))
+    if (said && isAboutKeys(*said)) return follow(ledger::entryOf(*seen.envelope, body));
+    if (said && std::holds_alternative<record::ContinueLedger>(*said) &&
+        !m_staff->take(ledger::entryOf(*seen.envelope, body)))
         findAt(Kind::KeysChanged);
-    if (!isSpoken(entry)) return findAt(Kind::NoSpeaker);
+    if (!isSpoken(body)) return findAt(Kind::NoSpeaker);
     if (!seen.isSigned) {
         if (isMissing(seen)) findAt(Kind::NoSignature);
         return;
     }
-    m_arePapersSigned = m_arePapersSigned || entry.body.type == record::IssuePaper::type;
+    m_arePapersSigned = m_arePapersSigned || body.type == record::IssuePaper::type;
     if (!takeSignatures(seen)) return;
     const auto* erased = said ? std::get_if<record::ErasePatient>(said) : nullptr;
     if (!erased) return;
-    if (isByTheTwo(entry, *erased))
+    if (isByTheTwo(body, *erased))
         m_erasures.insert(erased->patient);
     else
         findAt(Kind::KeysChanged);
@@ -183,7 +192,7 @@ void Verifier::takeSigned(const Seen& seen) {
 /// Whether all hold and are of people who could sign then, and one of them is the author's, for the
 /// purpose that it is signed for.
 bool Verifier::takeSignatures(const Seen& seen) {
-    const auto& author = seen.entry->body.by;
+    const auto& author = seen.body->by;
     bool isAuthors = false;
     for (const SeenSignature& signature : seen.signatures) {
         if (signature.how == Holding::Bad) return findAt(Kind::BadSignature), false;
@@ -198,12 +207,11 @@ bool Verifier::takeSignatures(const Seen& seen) {
 }
 
 /// Whether an educator and an auditor of that moment signed it; each signature holds by now.
-bool Verifier::isByTheTwo(const ledger::Entry& entry, const record::ErasePatient& said) const {
-    const auto one = m_staff->roleOf(*entry.body.by), other = m_staff->roleOf(said.with);
-    if (!one || !other || !record::mayErase(*one, *other) || entry.body.sigs.size() != 2)
-        return false;
-    return seal::readSignature(entry.body.sigs[0])->kid == m_staff->kidOf(*entry.body.by) &&
-           seal::readSignature(entry.body.sigs[1])->kid == m_staff->kidOf(said.with);
+bool Verifier::isByTheTwo(const ledger::Body& body, const record::ErasePatient& said) const {
+    const auto one = m_staff->roleOf(*body.by), other = m_staff->roleOf(said.with);
+    if (!one || !other || !record::mayErase(*one, *other) || body.sigs.size() != 2) return false;
+    return seal::readSignature(body.sigs[0])->kid == m_staff->kidOf(*body.by) &&
+           seal::readSignature(body.sigs[1])->kid == m_staff->kidOf(said.with);
 }
 
 /// Who could sign and open, from here on.
@@ -227,7 +235,7 @@ void Verifier::finishErased() {
             find(one);
     }
     for (const base::PatientId& patient : m_erasures)
-        for (const Finding& one : inRanges(Kind::NotErased, m_readable[patient])) find(one);
+        for (const Finding& one : inRanges(Kind::NotErased, m_readable[patient.text()])) find(one);
 }
 
 Report Verifier::finish() {

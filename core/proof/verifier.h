@@ -4,6 +4,7 @@
 
 #include <memory>
 #include <set>
+#include <unordered_map>
 #include <unordered_set>
 
 #include "gate/follower.h"
@@ -35,15 +36,14 @@ class Verifier {
     explicit Verifier(Grounds grounds);
 
     /// The next stored entry; `seq` rises.
-    void look(std::uint64_t seq, const std::string& bytes) { take(m_looker.look(seq, bytes)); }
-    /// The same of what was looked at already, by looker() or another one.
-    void take(Seen seen);
+    void look(std::uint64_t seq, std::string_view bytes) { take(m_looker.look(seq, bytes)); }
+    /// The same of what was looked at already, by looker() or another one. Whether it is an entry
+    /// that could be read, as far as there is a key.
+    bool take(const Seen& seen);
     const Looker& looker() const { return m_looker; }
     /// One that may look on another thread, with the patients' keys of `shelf`, which outlives it;
     /// nothing where there is none.
     std::optional<Looker> lookerWith(ledger::KeyShelf& shelf) const;
-    /// The entry as it was looked at last, as Seen has it; nothing when it could not be read.
-    const std::optional<ledger::Entry>& last() const { return m_last; }
     const ledger::Tail& tail() const { return m_tail; }
     /// What blobs the entries name, and which entry does so first.
     const std::map<std::string, std::uint64_t>& namedBlobs() const { return m_blobs; }
@@ -58,22 +58,23 @@ class Verifier {
     void takePlace(const Seen& seen);
     bool isInPlace(const ledger::Envelope& envelope);
     bool isGranted(const std::string& epoch) const;
-    void takeClosed(const ledger::Entry& entry);
+    void takeClosed(const ledger::Envelope& entry);
+    const ledger::KeyRow* rowOf(const std::string& key);
     void takeOpen(const Seen& seen);
     void takeBasis(const Seen& seen);
     void takeSigned(const Seen& seen);
-    bool isSpoken(const ledger::Entry& entry) const;
+    bool isSpoken(const ledger::Body& body) const;
     bool isMissing(const Seen& seen);
     bool takeSignatures(const Seen& seen);
     void follow(const ledger::Entry& entry);
-    bool isByTheTwo(const ledger::Entry& entry, const record::ErasePatient& said) const;
+    bool isByTheTwo(const ledger::Body& body, const record::ErasePatient& said) const;
     void finishErased();
 
     Grounds m_grounds;
     std::shared_ptr<const Looker::Keys> m_keys;  ///< null where nothing is signed
     Looker m_looker;
     std::optional<gate::Follower> m_staff;  ///< none where nothing is signed
-    std::optional<ledger::Entry> m_last;
+    std::optional<ledger::KeyRow> m_row;    ///< that was looked at last
     ledger::Tail m_tail;
     Roots m_roots;
     std::uint64_t m_seq = 0, m_next = 0;
@@ -84,8 +85,8 @@ class Verifier {
     std::map<std::string, std::uint64_t> m_blobs;
     /// Entries of patients whose key was destroyed.
     std::map<base::PatientId, std::vector<std::uint64_t>> m_erased;
-    /// Entries of patients that could be read, and who was erased by whom it takes.
-    std::map<base::PatientId, std::vector<std::uint64_t>> m_readable;
+    /// Entries that could be read by whose they are, and who was erased by whom it takes.
+    std::unordered_map<std::string, std::vector<std::uint64_t>> m_readable;
     std::set<base::PatientId> m_erasures;
     Report m_report;
 };

@@ -3,6 +3,7 @@
 #include "seal/signature.h"
 
 #include "ledger/base64url.h"
+#include "ledger/bodytext.h"
 #include "ledger/jcs.h"
 
 namespace seal {
@@ -34,12 +35,16 @@ std::string headerFor(const std::string& kid) {
     return *ledger::jcs({{"alg", "EdDSA"}, {"kid", kid}});
 }
 
+/// The members in their canonical order; beside the body there are but letters that need no escape.
 base::Result<std::string> payloadOf(const SignedFor& place, Purpose purpose,
-                                    const json& signedBody) {
-    json payload = {
-        {"body", signedBody}, {"ledger", place.ledger.text()}, {"purpose", codeOf(purpose)}};
-    if (place.subject) payload["subject"] = place.subject->text();
-    return ledger::entryJcs(payload);
+                                    const ledger::Body& body) {
+    const auto part = ledger::bodyText(body, ledger::Signatures::Without);
+    if (!part) return part.error();
+    std::string payload = "{\"body\":" + *part;
+    payload.append(",\"ledger\":\"").append(place.ledger.text());
+    payload.append("\",\"purpose\":\"").append(codeOf(purpose));
+    if (place.subject) payload.append("\",\"subject\":\"").append(place.subject->text());
+    return payload.append("\"}");
 }
 
 Error badSignature(const std::string& what) { return Error{Code::SealBadSignature, {what}}; }
@@ -69,8 +74,8 @@ std::string signingInput(const std::string& protectedHeader, const std::string& 
 }
 
 base::Result<json> signBody(const Identity& by, const SignedFor& place, Purpose purpose,
-                            const json& signedBody) {
-    const auto payload = payloadOf(place, purpose, signedBody);
+                            const ledger::Body& body) {
+    const auto payload = payloadOf(place, purpose, body);
     if (!payload) return payload.error();
     const std::string header = headerFor(by.known().kid());
     return json{{"protected", toBase64Url(header)},
@@ -78,15 +83,9 @@ base::Result<json> signBody(const Identity& by, const SignedFor& place, Purpose 
                 {"signature", toBase64Url(by.sign(signingInput(header, *payload)))}};
 }
 
-nlohmann::json signedPart(const ledger::Body& body) {
-    nlohmann::json part = ledger::bodyJson(body);
-    part.erase("sigs");
-    return part;
-}
-
 base::Outcome addSignature(ledger::Body& body, const Identity& by, const SignedFor& place,
                            Purpose purpose) {
-    auto signature = signBody(by, place, purpose, signedPart(body));
+    auto signature = signBody(by, place, purpose, body);
     if (!signature) return signature.error();
     body.sigs.push_back(std::move(*signature));
     return base::Done{};
@@ -107,11 +106,11 @@ base::Result<SignatureClaim> readSignature(const json& signature) {
 }
 
 base::Result<SignatureClaim> verifyBody(const json& signature, const SignedFor& place,
-                                        const json& signedBody, const PublicIdentity& by) {
+                                        const ledger::Body& body, const PublicIdentity& by) {
     auto claim = readSignature(signature);
     if (!claim) return claim;
     if (claim->kid != by.kid()) return badSignature("key");
-    const auto payload = payloadOf(place, claim->purpose, signedBody);
+    const auto payload = payloadOf(place, claim->purpose, body);
     if (!payload) return payload.error();
     const std::string bytes = *fromBase64Url(textIn(signature, "signature"));
     if (!holds(bytes, signingInput(headerFor(claim->kid), *payload), by))

@@ -44,20 +44,17 @@ struct SignedFor {
     std::optional<base::PatientId> subject;
 };
 
-/// One element of an entry's "sigs": {"protected","signature","purpose"}. `signedBody` is the
-/// entry's body without "sigs". The payload is the canonical JSON of {"body","ledger","purpose"}
-/// and, in a patient's entry, "subject": a signature holds for no other body, record, patient or
-/// purpose. That the body stands at its place is
-/// for the ledger to prove: its id is part of it, and no ledger holds an id twice.
-/// Errors: those of entryJcs().
+/// One element of an entry's "sigs": {"protected","signature","purpose"}. The payload is the
+/// canonical JSON of {"body","ledger","purpose"} and, in a patient's entry, "subject": a signature
+/// holds for no other body, record, patient or purpose. That the body stands at its place is for
+/// the ledger to prove: its id is part of it, and no ledger holds an id twice. What signatures the
+/// body has already is no part of it. Errors: those of ledger::bodyText().
 base::Result<nlohmann::json> signBody(const Identity& by, const SignedFor& place, Purpose purpose,
-                                      const nlohmann::json& signedBody);
+                                      const ledger::Body& body);
 
 /// Puts such a signature beside those a body has. Errors: as signBody().
 base::Outcome addSignature(ledger::Body& body, const Identity& by, const SignedFor& place,
                            Purpose purpose);
-/// What all signatures of a body are over: its JSON without them.
-nlohmann::json signedPart(const ledger::Body& body);
 
 /// What a signature says of itself before it is verified.
 struct SignatureClaim {
@@ -66,9 +63,9 @@ struct SignatureClaim {
 };
 /// Errors: SealBadSignature with what is odd about it.
 base::Result<SignatureClaim> readSignature(const nlohmann::json& signature);
-/// Errors: SealBadSignature, those of entryJcs().
+/// Errors: SealBadSignature, those of ledger::bodyText().
 base::Result<SignatureClaim> verifyBody(const nlohmann::json& signature, const SignedFor& place,
-                                        const nlohmann::json& signedBody, const PublicIdentity& by);
+                                        const ledger::Body& body, const PublicIdentity& by);
 
 /// BASE64URL(header).BASE64URL(payload), RFC 7515 section 5.1.
 std::string signingInput(const std::string& protectedHeader, const std::string& payload);

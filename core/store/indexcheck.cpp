@@ -3,27 +3,38 @@
 #include "store/indexcheck.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace store {
+namespace {
 
-IndexKey::IndexKey(std::string_view text)
-    : m_size(static_cast<std::uint8_t>(text.copy(m_letters.data(), m_letters.size()))) {}
+/// Where `seq` is, or would be, among what rises by `placeOf`. Mostly there is none missing.
+template <class List, class PlaceOf>
+auto placeIn(List& list, std::int64_t seq, PlaceOf placeOf) {
+    const auto at = static_cast<std::uint64_t>(seq);
+    if (at < list.size() && placeOf(list[at]) == seq)
+        return list.begin() + static_cast<std::ptrdiff_t>(at);
+    return std::lower_bound(
+        list.begin(), list.end(), seq,
+        [&](const auto& one, std::int64_t wanted) { return placeOf(one) < wanted; });
+}
 
-void IndexCheck::note(const ledger::Entry& entry, std::uint64_t seq) {
-    if (entry.isOpen)
-        m_commands.push_back({IndexKey(entry.body.id.text()), seq});
-    else
-        m_closed.push_back(seq);
-    m_subjects.push_back({IndexKey(entry.subject ? entry.subject->text() : std::string()), seq});
+}  // namespace
+
+void IndexCheck::note(const proof::Seen& seen) {
+    Noted noted{.seq = static_cast<std::int64_t>(seen.seq)};
+    if (seen.body) noted.command = IndexKey(seen.body->id.text());
+    if (seen.envelope->subject) noted.subject = IndexKey(seen.envelope->subject->text());
+    m_noted.push_back(noted);
 }
 
 base::Outcome IndexCheck::findMissing(Database& database, proof::Verifier& verifier) {
     for (const auto look :
          {&IndexCheck::lookAtCommands, &IndexCheck::lookAtClosed, &IndexCheck::lookAtSubjects})
         if (const auto looked = (this->*look)(database); !looked) return looked;
-    std::sort(m_missing.begin(), m_missing.end());
-    m_missing.erase(std::unique(m_missing.begin(), m_missing.end()), m_missing.end());
-    for (const std::uint64_t seq : m_missing) verifier.find(proof::at(proof::Kind::Index, seq));
+    for (const Noted& one : m_noted)
+        if (!one.isByCommand || !one.isBySubject)
+            verifier.find(proof::at(proof::Kind::Index, static_cast<std::uint64_t>(one.seq)));
     return base::Done{};
 }
 
@@ -32,70 +43,61 @@ void IndexCheck::findStrays(proof::Verifier& verifier) const {
         for (const std::uint64_t seq : *strays) verifier.find(proof::at(proof::Kind::Index, seq));
 }
 
-bool IndexCheck::isPlace(std::int64_t seq) const {
-    // Mostly there is none missing.
-    const auto at = static_cast<std::uint64_t>(seq);
-    if (at < m_places.size() && m_places[at] == seq) return true;
-    return std::binary_search(m_places.begin(), m_places.end(), seq);
+IndexCheck::Noted* IndexCheck::notedAt(std::int64_t seq) {
+    const auto found = placeIn(m_noted, seq, [](const Noted& one) { return one.seq; });
+    return found != m_noted.end() && found->seq == seq ? &*found : nullptr;
 }
 
-/// In the order of the tree that is asked for a command. A row that is out of order there is not
-/// found, though it is there.
+void IndexCheck::noteStray(std::int64_t seq, std::vector<std::uint64_t>& strays) const {
+    const auto found = placeIn(m_places, seq, [](std::int64_t one) { return one; });
+    if (found == m_places.end() || *found != seq) strays.push_back(static_cast<std::uint64_t>(seq));
+}
+
 base::Outcome IndexCheck::lookAtCommands(Database& database) {
-    std::sort(m_commands.begin(), m_commands.end());
-    auto wanted = m_commands.cbegin();
-    const auto visit = [&](const RowView& row) {
+    IndexKey last;
+    return database.scan("SELECT id, seq FROM command ORDER BY id", [&](const RowView& row) {
         const std::string_view id = row.text(0);
-        const auto seq = row.number(1);
-        if (!isPlace(seq)) m_strayCommands.push_back(static_cast<std::uint64_t>(seq));
-        for (; wanted != m_commands.cend() && wanted->key.text() < id; ++wanted)
-            m_missing.push_back(wanted->seq);
-        for (; wanted != m_commands.cend() && wanted->key.text() == id; ++wanted)
-            if (wanted->seq != static_cast<std::uint64_t>(seq)) m_missing.push_back(wanted->seq);
+        const std::int64_t seq = row.number(1);
+        noteStray(seq, m_strayCommands);
+        if (id <= last.text()) return true;
+        last = IndexKey(id);
+        Noted* const noted = notedAt(seq);
+        if (noted != nullptr && noted->command.text() == id) noted->isByCommand = true;
         return true;
-    };
-    const auto read = database.scan("SELECT id, seq FROM command ORDER BY id", visit);
-    for (; wanted != m_commands.cend(); ++wanted) m_missing.push_back(wanted->seq);
-    return read;
+    });
 }
 
 /// Of an entry that is closed it is known that some command led to it.
 base::Outcome IndexCheck::lookAtClosed(Database& database) {
-    if (m_closed.empty()) return base::Done{};
-    auto wanted = m_closed.cbegin();
+    const auto isClosed = [](const Noted& one) { return one.command.text().empty(); };
+    if (std::none_of(m_noted.begin(), m_noted.end(), isClosed)) return base::Done{};
+    std::int64_t last = -1;
     const auto visit = [&](const RowView& row) {
-        const auto seq = static_cast<std::uint64_t>(row.number(0));
-        for (; wanted != m_closed.cend() && *wanted < seq; ++wanted) m_missing.push_back(*wanted);
-        if (wanted != m_closed.cend() && *wanted == seq) ++wanted;
+        const std::int64_t seq = row.number(0);
+        if (seq <= last) return true;
+        last = seq;
+        Noted* const noted = notedAt(seq);
+        if (noted != nullptr && isClosed(*noted)) noted->isByCommand = true;
         return true;
     };
-    const auto read = database.scan("SELECT seq FROM command WHERE seq >= 0 ORDER BY seq", visit);
-    for (; wanted != m_closed.cend(); ++wanted) m_missing.push_back(*wanted);
-    return read;
+    return database.scan("SELECT seq FROM command WHERE seq >= 0 ORDER BY seq", visit);
 }
 
 base::Outcome IndexCheck::lookAtSubjects(Database& database) {
-    std::sort(m_subjects.begin(), m_subjects.end());
-    auto wanted = m_subjects.cbegin();
+    IndexKey lastPatient;
+    std::int64_t last = std::numeric_limits<std::int64_t>::min();
     const auto visit = [&](const RowView& row) {
         const std::string_view patient = row.text(0);
         const std::int64_t seq = row.number(1);  // a stray one may be negative
-        if (!isPlace(seq)) m_straySubjects.push_back(static_cast<std::uint64_t>(seq));
-        const auto placeOf = [](const Row& one) {
-            return std::pair(one.key.text(), static_cast<std::int64_t>(one.seq));
-        };
-        const auto isBefore = [&](const Row& one) {
-            return placeOf(one) < std::pair(patient, seq);
-        };
-        for (; wanted != m_subjects.cend() && isBefore(*wanted); ++wanted)
-            m_missing.push_back(wanted->seq);
-        if (wanted != m_subjects.cend() && placeOf(*wanted) == std::pair(patient, seq)) ++wanted;
+        noteStray(seq, m_straySubjects);
+        if (std::pair(patient, seq) <= std::pair(lastPatient.text(), last)) return true;
+        if (patient != lastPatient.text()) lastPatient = IndexKey(patient);
+        last = seq;
+        Noted* const noted = notedAt(seq);
+        if (noted != nullptr && noted->subject.text() == patient) noted->isBySubject = true;
         return true;
     };
-    const auto read =
-        database.scan("SELECT patient, seq FROM subject ORDER BY patient, seq", visit);
-    for (; wanted != m_subjects.cend(); ++wanted) m_missing.push_back(wanted->seq);
-    return read;
+    return database.scan("SELECT patient, seq FROM subject ORDER BY patient, seq", visit);
 }
 
 }  // namespace store

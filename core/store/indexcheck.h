@@ -6,20 +6,19 @@
 #include <cstdint>
 #include <vector>
 
-#include "ledger/entry.h"
 #include "proof/verifier.h"
 #include "store/database.h"
 
 namespace store {
 
-/// The letters of an id, or of none. Ordered as SQLite orders texts.
+/// The letters of an id, or of none.
 class IndexKey {
   public:
+    IndexKey() = default;
     /// Nothing of what is no id is kept but that it is another one.
-    explicit IndexKey(std::string_view text);
+    explicit IndexKey(std::string_view text)
+        : m_size(static_cast<std::uint8_t>(text.copy(m_letters.data(), m_letters.size()))) {}
     std::string_view text() const { return {m_letters.data(), m_size}; }
-    auto operator<=>(const IndexKey& other) const { return text() <=> other.text(); }
-    bool operator==(const IndexKey& other) const { return text() == other.text(); }
 
   private:
     static constexpr std::size_t idLetters = 26;
@@ -28,13 +27,14 @@ class IndexKey {
 };
 
 /// Holds the rows by which an entry is found, by its command and by its subject, against the
-/// entries: both are brought into one order and gone through once.
+/// entries: they are gone through once, in the order in which SQLite looks for one. A row that is
+/// out of that order is not found, though it is there.
 class IndexCheck {
   public:
     /// A stored entry; places rise, as SQLite counts.
     void notePlace(std::uint64_t seq) { m_places.push_back(static_cast<std::int64_t>(seq)); }
-    /// One that was read.
-    void note(const ledger::Entry& entry, std::uint64_t seq);
+    /// One that was read; those that were rise as well.
+    void note(const proof::Seen& seen);
 
     /// Tells of each entry that is not found. Errors: those of the disk.
     base::Outcome findMissing(Database& database, proof::Verifier& verifier);
@@ -42,20 +42,20 @@ class IndexCheck {
     void findStrays(proof::Verifier& verifier) const;
 
   private:
-    struct Row {
-        IndexKey key;
-        std::uint64_t seq = 0;
-        auto operator<=>(const Row&) const = default;
+    struct Noted {
+        std::int64_t seq = 0;
+        IndexKey command = {}, subject = {};  ///< "": not known, the house's own
+        bool isByCommand = false, isBySubject = false;
     };
     base::Outcome lookAtCommands(Database& database);
     base::Outcome lookAtClosed(Database& database);
     base::Outcome lookAtSubjects(Database& database);
-    bool isPlace(std::int64_t seq) const;
+    Noted* notedAt(std::int64_t seq);
+    void noteStray(std::int64_t seq, std::vector<std::uint64_t>& strays) const;
 
-    std::vector<Row> m_commands, m_subjects;
+    std::vector<Noted> m_noted;
     std::vector<std::int64_t> m_places;
-    std::vector<std::uint64_t> m_closed;  ///< of which the command is not known
-    std::vector<std::uint64_t> m_missing, m_strayCommands, m_straySubjects;
+    std::vector<std::uint64_t> m_strayCommands, m_straySubjects;
 };
 
 }  // namespace store

@@ -75,7 +75,7 @@ class Reading {
   private:
     std::vector<proof::Looker> lookers() const;
     base::Outcome readInto(proof::Spread& spread, proof::Stretch& rest);
-    void take(proof::Seen seen);
+    void take(const proof::Seen& seen);
     bool goesOn() { return m_mayGoOn = m_mayGoOn && (!m_pace.goOn || m_pace.goOn(m_looked)); }
 
     Database& m_database;
@@ -104,12 +104,12 @@ std::vector<proof::Looker> Reading::lookers() const {
 }
 
 base::Outcome Reading::entries() {
-    proof::Spread spread(lookers(), [this](proof::Seen seen) { take(std::move(seen)); });
+    proof::Spread spread(lookers(), [this](const proof::Seen& seen) { take(seen); });
     proof::Stretch rest;
     const auto read = readInto(spread, rest);
     m_isWhole = read.ok();
     if (!read && read.error().code != base::Code::StoreDamaged) return read;
-    if (m_mayGoOn) spread.finish(std::move(rest));
+    if (m_mayGoOn) spread.finish(rest);
     if (!goesOn()) return base::Error{base::Code::VerifyStopped};
     if (!read) m_verifier.find(proof::at(proof::Kind::OtherPlace, m_verifier.tail().edge.size()));
     return base::Done{};
@@ -121,18 +121,16 @@ base::Outcome Reading::readInto(proof::Spread& spread, proof::Stretch& rest) {
         if (seq > largestPlace)
             m_verifier.find(proof::at(proof::Kind::OtherPlace, largestPlace));
         else
-            rest.emplace_back(seq, bytes);
+            rest.add(seq, bytes);
         if (rest.size() < m_pace.atOnce) return true;
-        spread.put(std::exchange(rest, {}));
+        spread.put(rest);
         return goesOn();
     });
 }
 
-void Reading::take(proof::Seen seen) {
-    const std::uint64_t seq = seen.seq;
+void Reading::take(const proof::Seen& seen) {
     m_previous = m_verifier.tail().edge;
-    m_verifier.take(std::move(seen));
-    if (m_verifier.last()) m_index.note(*m_verifier.last(), seq);
+    if (m_verifier.take(seen)) m_index.note(seen);
     ++m_looked;
 }
 

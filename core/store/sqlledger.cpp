@@ -182,7 +182,7 @@ base::Outcome SqlLedger::reindex() {
     ledger::RightEdge previous;
     base::Outcome outcome = base::Done{};
     const auto read = eachEntry(*m_database, [&](std::uint64_t seq, std::string_view bytes) {
-        const auto entry = ledger::readEntry(std::string(bytes), *m_codec);
+        const auto entry = ledger::readEntry(bytes, *m_codec);
         if (!entry || entry->seq != seq || tail.edge.size() != seq ||
             entry->ledger != m_lineage.at(seq)) {
             outcome = Error{Code::StoreDamaged, {std::to_string(tail.edge.size())}};

@@ -3,7 +3,7 @@
 #include "bench/append/rawappend.h"
 
 #include "bench/people/fillledger.h"
-#include "ledger/jcs.h"
+#include "ledger/bodytext.h"
 #include "seal/signature.h"
 
 namespace bench {
@@ -110,7 +110,8 @@ void RawAppend::addSealed(RawRows& rows, const ledger::WrittenEntry& one) {
         rows.keyId = (*key)->id;
         rows.keyText = (*key)->text;
     }
-    if (const auto body = ledger::jcs(ledger::bodyJson(one.entry.body))) rows.body = *body;
+    if (const auto body = ledger::bodyText(one.entry.body, ledger::Signatures::With))
+        rows.body = *body;
     for (const ShelfStep& step : rows.steps)
         if (step.bytes.size() > more) rows.plain.emplace_back(step.bytes.size() - more, 'x');
 }

@@ -50,15 +50,15 @@ TEST_F(SignedInDesk, ASignOffIsSignedByWhoeverSawIt) {
     const ledger::Entry entry = last();
     ASSERT_EQ(entry.body.sigs.size(), 1U);
     const auto& known = m_ward.gate().identity()->known();
-    auto part = seal::signedPart(entry.body);
+    ledger::Body body = entry.body;
     const auto claim =
-        seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry), part, known);
+        seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry), body, known);
     ASSERT_TRUE(claim.ok());
     EXPECT_EQ(claim->purpose, seal::Purpose::EventWitness);
     EXPECT_EQ(claim->kid, m_ward.gate().person()->kids.back());
-    part["data"]["competencies"].push_back("another");
+    body.data["competencies"].push_back("another");
     EXPECT_FALSE(
-        seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry), part, known).ok());
+        seal::verifyBody(entry.body.sigs[0], seal::SignedFor::of(entry), body, known).ok());
 }
 
 TEST_F(SignedInDesk, AnAddendumIsSignedAsOneAndAStepIsNot) {

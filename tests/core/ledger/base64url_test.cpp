@@ -24,6 +24,7 @@ TEST(Base64Url, WritesAndReadsThePublishedVectors) {
     for (const auto& [bytes, text] : rows) {
         EXPECT_EQ(toBase64Url(bytes), text);
         EXPECT_EQ(fromBase64Url(text), bytes);
+        EXPECT_TRUE(isBase64Url(text));
     }
 }
 
@@ -47,6 +48,16 @@ std::optional<std::string> readBySodium(const std::string& text) {
                                          &end, sodium_base64_VARIANT_URLSAFE_NO_PADDING);
     if (failed != 0 || end != text.data() + text.size()) return std::nullopt;
     return bytes.substr(0, length);
+}
+
+TEST(Base64Url, IsOneJustWhereItIsRead) {
+    for (int one = 0; one < 256; ++one)
+        for (std::size_t place = 0; place < 7; ++place)
+            for (std::size_t size = place + 1; size <= 7; ++size) {
+                std::string text(size, 'A');
+                text[place] = static_cast<char>(one);
+                EXPECT_EQ(isBase64Url(text), fromBase64Url(text).has_value()) << text;
+            }
 }
 
 TEST(Base64Url, ReadsAnyAsciiAsLibsodiumDoes) {

@@ -7,9 +7,9 @@
 #include <random>
 
 #include "base/clock.h"
+#include "changedtext.h"
 #include "ledger/canonical.h"
 #include "ledger/envelopescan.h"
-#include "ledger/jcs.h"
 
 namespace ledger {
 namespace {
@@ -31,34 +31,6 @@ Envelope usual(bool isSealed) {
     return made;
 }
 
-bool isCanonical(const std::string& bytes) {
-    const auto parsed = nlohmann::json::parse(bytes, nullptr, false);
-    if (parsed.is_discarded()) return false;
-    const auto again = entryJcs(parsed);
-    return again && *again == bytes;
-}
-
-/// One letter changed, put in, taken out, or a piece put elsewhere.
-std::string changed(std::string bytes, std::mt19937& random) {
-    constexpr std::string_view letters = "{}[]\",:0123456789-+.eEtrufalsnl \\ab\xc3\x7f\t";
-    const auto place = [&] { return random() % bytes.size(); };
-    const char letter = letters[random() % letters.size()];
-    switch (random() % 4) {
-        case 0:
-            bytes[place()] = letter;
-            break;
-        case 1:
-            bytes.insert(place(), 1, letter);
-            break;
-        case 2:
-            bytes.erase(place(), 1 + random() % 3);
-            break;
-        default:
-            bytes.insert(place(), bytes.substr(place(), 1 + random() % 20));
-    }
-    return bytes;
-}
-
 TEST(PlainScan, ReadsWhatIsUsuallyWritten) {
     for (const bool isSealed : {false, true}) {
         const Envelope envelope = usual(isSealed);
@@ -66,6 +38,31 @@ TEST(PlainScan, ReadsWhatIsUsuallyWritten) {
         ASSERT_TRUE(read.has_value());
         EXPECT_EQ(*read, envelope);
     }
+}
+
+TEST(PlainScan, LeavesOutABoxThatIsOnlyChecked) {
+    Envelope envelope = usual(true);
+    const std::string bytes = *envelopeBytes(envelope);
+    envelope.closed.body = {};
+    EXPECT_EQ(scanEnvelope(bytes, Box::Checked), envelope);
+    std::string other = bytes;
+    other[bytes.find("\"body\":\"") + 20] = '!';
+    EXPECT_FALSE(scanEnvelope(other, Box::Checked).has_value());
+    EXPECT_FALSE(readEnvelope(other, Box::Checked).ok());
+    const Envelope open = usual(false);
+    EXPECT_EQ(scanEnvelope(*envelopeBytes(open), Box::Checked), open) << "nothing is sealed there";
+}
+
+TEST(PlainScan, WhatABodyIsBoundToIsCutOutOfItsBytes) {
+    for (const bool isSealed : {false, true})
+        for (const char* bootId : {"4f0c", "", "b\"q", ",\"body\":\"", "\\", "b\xc3\xa4"}) {
+            Envelope envelope = usual(isSealed);
+            envelope.bootId = bootId;
+            const std::string bytes = *envelopeBytes(envelope);
+            const Binding binding = bindingIn(envelope, bytes);
+            EXPECT_EQ(binding.text(envelope.closed), bindingOf(envelope).text(envelope.closed));
+            EXPECT_EQ(binding.subject, envelope.subject);
+        }
 }
 
 TEST(PlainScan, LeavesTheUnusualToTheLongWay) {

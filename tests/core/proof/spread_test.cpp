@@ -17,14 +17,13 @@ proof::Report spreadOver(SealedHistory& history, proof::Grounds grounds, const S
     std::vector<proof::Looker> lookers;
     for (std::size_t i = 0; i < threads; ++i)
         lookers.push_back(*verifier.lookerWith(history.ledger().keyShelf()));
-    proof::Spread spread(std::move(lookers),
-                         [&](proof::Seen seen) { verifier.take(std::move(seen)); });
+    proof::Spread spread(std::move(lookers), [&](const proof::Seen& seen) { verifier.take(seen); });
     proof::Stretch stretch;
-    for (const auto& one : stored) {
-        stretch.push_back(one);
-        if (stretch.size() == atOnce) spread.put(std::exchange(stretch, {}));
+    for (const auto& [seq, bytes] : stored) {
+        stretch.add(seq, bytes);
+        if (stretch.size() == atOnce) spread.put(stretch);
     }
-    spread.finish(std::move(stretch));
+    spread.finish(stretch);
     return verifier.finish();
 }
 
@@ -75,11 +74,14 @@ TEST(SpreadOverThreads, WhatIsSeenComesInOrder) {
     std::vector<std::uint64_t> seen, wanted;
     proof::Spread spread(std::move(lookers),
                          [&](const proof::Seen& one) { seen.push_back(one.seq); });
-    for (const auto& one : stored) {
-        wanted.push_back(one.first);
-        spread.put({one});
+    proof::Stretch stretch;
+    for (const auto& [seq, bytes] : stored) {
+        wanted.push_back(seq);
+        stretch.add(seq, bytes);
+        spread.put(stretch);
+        EXPECT_EQ(stretch.size(), 0U);
     }
-    spread.finish({});
+    spread.finish(stretch);
     EXPECT_EQ(seen, wanted);
 }
 

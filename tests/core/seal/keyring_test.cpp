@@ -116,7 +116,7 @@ TEST_F(SealedWard, AnotherSheetOpensNothing) {
 
 TEST_F(SealedWard, AResetMakesNewKeysAndOldSignaturesStillHold) {
     add(*m_first.admit(owner('2'), typed("forgotten"), Cost::least()));
-    const nlohmann::json body = {{"id", "x"}};
+    const ledger::Body body{.id = base::CommandId::random(), .type = "said"};
     const auto before = signInAs('2', "forgotten");
     const auto signature = *signBody(*before->identity(), m_home, Purpose::Author, body);
 

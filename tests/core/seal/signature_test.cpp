@@ -43,7 +43,12 @@ class SignedBody : public testing::Test {
   protected:
     Identity m_nurse = Identity::generate();
     base::LedgerId m_ledger = base::LedgerId::random();
-    json m_body = {{"id", "x"}, {"data", {{"said", "back"}, {"steps", {1, 2}}}}};
+    ledger::Body m_body{.id = base::CommandId::random(),
+                        .type = "said",
+                        .zone = "UTC",
+                        .role = "teacher",
+                        .app = "test",
+                        .data = {{"said", "back"}, {"steps", {1, 2}}}};
     json m_signature = *signBody(m_nurse, m_ledger, Purpose::EventWitness, m_body);
 
     bool holdsNow() const {
@@ -61,8 +66,11 @@ TEST_F(SignedBody, HoldsAndSaysWhoAndWhatFor) {
 // The signed bytes put together by hand from RFC 7515 section 5.1 and RFC 8785.
 TEST_F(SignedBody, IsAJwsOverTheCanonicalPayload) {
     const std::string payload =
-        R"({"body":{"data":{"said":"back","steps":[1,2]},"id":"x"},"ledger":")" + m_ledger.text() +
-        R"(","purpose":"1.2.840.10065.1.12.1.9"})";
+        R"({"body":{"app":"test","at":"1970-01-01T00:00:00.000Z","by":null,)"
+        R"("data":{"said":"back","steps":[1,2]},"id":")" +
+        m_body.id.text() +
+        R"(","must":true,"offset":0,"role":"teacher","tv":1,"type":"said","zone":"UTC"},"ledger":")" +
+        m_ledger.text() + R"(","purpose":"1.2.840.10065.1.12.1.9"})";
     const std::string header = R"({"alg":"EdDSA","kid":")" + m_nurse.known().kid() + R"("})";
     EXPECT_EQ(m_signature["protected"], ledger::toBase64Url(header));
     const auto bytes = *ledger::fromBase64Url(m_signature["signature"].get<std::string>());
@@ -71,11 +79,11 @@ TEST_F(SignedBody, IsAJwsOverTheCanonicalPayload) {
 }
 
 TEST_F(SignedBody, HoldsForNothingElse) {
-    json other = m_body;
-    other["data"]["said"] = "Back";
+    ledger::Body other = m_body;
+    other.data["said"] = "Back";
     EXPECT_FALSE(verifyBody(m_signature, m_ledger, other, m_nurse.known()).ok());
     other = m_body;
-    other["more"] = nullptr;
+    other.must = false;
     EXPECT_FALSE(verifyBody(m_signature, m_ledger, other, m_nurse.known()).ok());
     EXPECT_FALSE(verifyBody(m_signature, base::LedgerId::random(), m_body, m_nurse.known()).ok());
     const auto patient = base::PatientId::random();
@@ -137,7 +145,7 @@ TEST_F(SignedBody, NoOtherShapeIsTaken) {
 }
 
 TEST_F(SignedBody, WhatHasNoCanonicalFormIsNotSigned) {
-    m_body["data"] = {{"length", 1.5}};
+    m_body.data = {{"length", 1.5}};
     EXPECT_EQ(signBody(m_nurse, m_ledger, Purpose::Author, m_body).error().code,
               base::Code::LedgerBadNumber);
 }

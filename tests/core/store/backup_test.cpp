@@ -88,9 +88,9 @@ TEST_F(Backup, TheEntryThatGoesOnIsSignedAndSaysFromWhere) {
     EXPECT_EQ(entry.body.data["root"], m_head.root);
     EXPECT_EQ(entry.body.by, gate->person()->said.staff);
     ASSERT_EQ(entry.body.sigs.size(), 1U);
-    EXPECT_TRUE(seal::verifyBody(entry.body.sigs[0], ledger->id(), seal::signedPart(entry.body),
-                                 gate->identity()->known())
-                    .ok());
+    EXPECT_TRUE(
+        seal::verifyBody(entry.body.sigs[0], ledger->id(), entry.body, gate->identity()->known())
+            .ok());
 }
 
 TEST_F(Backup, IdsThatNoEntryTellsOfAreNotTrusted) {

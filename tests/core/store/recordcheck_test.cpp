@@ -123,11 +123,11 @@ TEST(RecordCheck, NamesPlacesThatNoEntryHasAndComesToAnEnd) {
     }
 }
 
-/// Changes the places of two rows of a table that is one page ("Database File Format", 1.6: after
+/// Changes the places of two rows of a tree that is one page ("Database File Format", 1.6: after
 /// eight bytes a leaf has the offsets of its cells, two bytes each).
 void exchangeRows(std::string& file, std::size_t page, std::size_t one, std::size_t other) {
     const std::size_t pageBytes = 4096, at = (page - 1) * pageBytes;
-    ASSERT_EQ(file[at], 13) << "a leaf of a table";
+    ASSERT_TRUE(file[at] == 13 || file[at] == 10) << "a leaf of a table or of an index";
     for (std::size_t i = 0; i < 2; ++i)
         std::swap(file[at + 8 + 2 * one + i], file[at + 8 + 2 * other + i]);
 }
@@ -180,6 +180,30 @@ TEST(RecordCheck, NamesAnIndexThatLeadsElsewhere) {
                                           " SELECT DISTINCT patient, -1 FROM subject LIMIT 1")),
               std::vector{Kind::Index})
         << "no entry is missing for a row before all others";
+}
+
+TEST(RecordCheck, NamesAnIndexThatHasNoOrder) {
+    for (const char* name : {"command", "subject"}) {
+        const RecordFolder folder;
+        std::size_t page = 0;
+        {
+            const auto ledger = folder.open();
+            fillRecord(*ledger);
+            page = ledger->database()
+                       .value(QStringLiteral("SELECT rootpage FROM sqlite_schema WHERE name = '%1'")
+                                  .arg(QLatin1String(name)))
+                       ->toULongLong();
+        }
+        std::string file = support::bytesOfFile(folder.path());
+        exchangeRows(file, page, 2, 3);
+        support::putFile(folder.path(), file);
+        const auto ledger = folder.open();
+        ASSERT_NE(ledger, nullptr);
+        const auto report = ledger->check();
+        ASSERT_TRUE(report.ok());
+        ASSERT_EQ(report->findings.size(), 1U) << name << ": the row that is behind a later one";
+        EXPECT_EQ(report->findings[0].kind, Kind::Index);
+    }
 }
 
 TEST(RecordCheck, ClosedEntriesHaveToHaveACommand) {
