@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QTimeZone>
 
+#include <array>
 #include <chrono>
 #include <ctime>
 
@@ -28,12 +29,35 @@ std::string readBootId() {
 constexpr std::int64_t earliestMs = -62'135'596'800'000;
 constexpr std::int64_t latestMs = 253'402'300'799'999;
 
-void appendDigits(std::string& text, unsigned number, int count) {
-    const auto end = text.size() + static_cast<std::size_t>(count);
-    text.resize(end, '0');
-    for (std::size_t at = end; number > 0; number /= 10)
-        text[--at] = static_cast<char>('0' + number % 10);
+using IsoLetters = std::array<char, 24>;
+
+/// Puts the digits before `end`, over the zeros there.
+template <class Number>
+void putDigits(IsoLetters& letters, std::size_t end, Number count) {
+    for (auto number = static_cast<unsigned>(count); number > 0; number /= 10)
+        letters[--end] = static_cast<char>('0' + number % 10);
 }
+
+/// Of a moment within the calendar.
+IsoLetters isoLetters(std::int64_t wallMs) {
+    using namespace std::chrono;
+    const sys_time<milliseconds> at{milliseconds(wallMs)};
+    const auto day = floor<days>(at);
+    const year_month_day date(day);
+    const hh_mm_ss time(at - day);
+    IsoLetters letters{};
+    std::string_view("0000-00-00T00:00:00.000Z").copy(letters.data(), letters.size());
+    putDigits(letters, 4, static_cast<int>(date.year()));
+    putDigits(letters, 7, static_cast<unsigned>(date.month()));
+    putDigits(letters, 10, static_cast<unsigned>(date.day()));
+    putDigits(letters, 13, time.hours().count());
+    putDigits(letters, 16, time.minutes().count());
+    putDigits(letters, 19, time.seconds().count());
+    putDigits(letters, 23, time.subseconds().count());
+    return letters;
+}
+
+bool isInCalendar(std::int64_t wallMs) { return wallMs >= earliestMs && wallMs <= latestMs; }
 
 }  // namespace
 
@@ -63,22 +87,9 @@ void ManualClock::suspendMs(std::int64_t ms) {
 }
 
 std::string isoUtc(std::int64_t wallMs) {
-    if (wallMs < earliestMs || wallMs > latestMs) return {};
-    using namespace std::chrono;
-    const sys_time<milliseconds> at{milliseconds(wallMs)};
-    const auto day = floor<days>(at);
-    const year_month_day date(day);
-    const hh_mm_ss time(at - day);
-    std::string text;
-    text.reserve(24);
-    appendDigits(text, static_cast<unsigned>(static_cast<int>(date.year())), 4);
-    appendDigits(text += '-', static_cast<unsigned>(date.month()), 2);
-    appendDigits(text += '-', static_cast<unsigned>(date.day()), 2);
-    appendDigits(text += 'T', static_cast<unsigned>(time.hours().count()), 2);
-    appendDigits(text += ':', static_cast<unsigned>(time.minutes().count()), 2);
-    appendDigits(text += ':', static_cast<unsigned>(time.seconds().count()), 2);
-    appendDigits(text += '.', static_cast<unsigned>(time.subseconds().count()), 3);
-    return text += 'Z';
+    if (!isInCalendar(wallMs)) return {};
+    const IsoLetters letters = isoLetters(wallMs);
+    return {letters.data(), letters.size()};
 }
 
 std::optional<std::int64_t> parseIsoUtc(std::string_view text) {
@@ -95,7 +106,9 @@ std::optional<std::int64_t> parseIsoUtc(std::string_view text) {
                     seconds(part(17, 2)) + milliseconds(part(20, 3));
     // Whatever was no digit, no day of that month or no hour is said otherwise by its number.
     const std::int64_t wallMs = duration_cast<milliseconds>(at).count();
-    if (isoUtc(wallMs) != text) return std::nullopt;
+    if (!isInCalendar(wallMs)) return std::nullopt;
+    const IsoLetters letters = isoLetters(wallMs);
+    if (std::string_view(letters.data(), letters.size()) != text) return std::nullopt;
     return wallMs;
 }
 

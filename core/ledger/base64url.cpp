@@ -37,12 +37,15 @@ bool readFour(const char* letters, char* bytes) {
     return ((a | b | c | d) & noLetter) == 0;
 }
 
-/// Without a table, so that many are looked at at once.
-bool isLetter(char letter) {
+/// All bits for one that is none. In bytes alone and without a table, so that a compiler looks at
+/// many at once.
+std::uint8_t wrongBits(char letter) {
+    const auto all = [](bool is) { return static_cast<std::uint8_t>(is ? 255 : 0); };
     const auto code = static_cast<std::uint8_t>(letter);
-    const bool isAlpha = static_cast<std::uint8_t>((code | 0x20U) - 'a') < 26;
-    const bool isDigit = static_cast<std::uint8_t>(code - '0') < 10;
-    return isAlpha | isDigit | (code == '-') | (code == '_');
+    const std::uint8_t alpha = all(static_cast<std::uint8_t>((code | 0x20U) - 'a') < 26);
+    const std::uint8_t digit = all(static_cast<std::uint8_t>(code - '0') < 10);
+    const std::uint8_t other = all(code == '-') | all(code == '_');
+    return static_cast<std::uint8_t>(~(alpha | digit | other));
 }
 
 }  // namespace
@@ -81,10 +84,10 @@ std::optional<std::string> fromBase64Url(std::string_view text) {
 }
 
 bool isBase64Url(std::string_view text) {
-    bool areLetters = true;
-    for (const char letter : text) areLetters &= isLetter(letter);
+    std::uint8_t wrong = 0;
+    for (const char letter : text) wrong |= wrongBits(letter);
     const std::size_t rest = text.size() % 4;
-    if (!areLetters || rest < 2) return areLetters && rest == 0;
+    if (wrong != 0 || rest < 2) return wrong == 0 && rest == 0;
     const std::uint32_t spareBits = rest == 2 ? 15U : 3U;
     return (valueOf(text.back()) & spareBits) == 0;
 }

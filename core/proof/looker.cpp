@@ -108,8 +108,7 @@ SeenSignature Looker::lookSignature(const Seen& seen, const nlohmann::json& sign
     const auto key = m_keys->find(claim->kid);
     if (key == m_keys->end()) return {Holding::UnknownKey};
     const seal::SignedFor place(seen.envelope->ledger, seen.envelope->subject);
-    const auto holds = seal::verifyBody(signature, place, *seen.body, key->second);
-    if (!holds) return {Holding::Bad};
+    if (!seal::verifyClaim(*claim, place, *seen.body, key->second)) return {Holding::Bad};
     return {Holding::Holds, claim->kid, claim->purpose};
 }
 

@@ -102,19 +102,24 @@ base::Result<SignatureClaim> readSignature(const json& signature) {
     if (*header != headerFor(kid)) return badSignature("header");
     const auto bytes = fromBase64Url(textIn(signature, "signature"));
     if (!bytes || bytes->size() != signatureSize) return badSignature("signature");
-    return SignatureClaim{kid, *purpose};
+    return SignatureClaim{kid, *purpose, *bytes};
+}
+
+base::Outcome verifyClaim(const SignatureClaim& claim, const SignedFor& place,
+                          const ledger::Body& body, const PublicIdentity& by) {
+    if (claim.kid != by.kid()) return badSignature("key");
+    const auto payload = payloadOf(place, claim.purpose, body);
+    if (!payload) return payload.error();
+    if (!holds(claim.bytes, signingInput(headerFor(claim.kid), *payload), by))
+        return badSignature("signature");
+    return base::Done{};
 }
 
 base::Result<SignatureClaim> verifyBody(const json& signature, const SignedFor& place,
                                         const ledger::Body& body, const PublicIdentity& by) {
     auto claim = readSignature(signature);
     if (!claim) return claim;
-    if (claim->kid != by.kid()) return badSignature("key");
-    const auto payload = payloadOf(place, claim->purpose, body);
-    if (!payload) return payload.error();
-    const std::string bytes = *fromBase64Url(textIn(signature, "signature"));
-    if (!holds(bytes, signingInput(headerFor(claim->kid), *payload), by))
-        return badSignature("signature");
+    if (const auto held = verifyClaim(*claim, place, body, by); !held) return held.error();
     return claim;
 }
 

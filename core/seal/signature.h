@@ -60,10 +60,14 @@ base::Outcome addSignature(ledger::Body& body, const Identity& by, const SignedF
 struct SignatureClaim {
     std::string kid = {};  ///< whose key to look up
     Purpose purpose = Purpose::Author;
+    std::string bytes = {};  ///< of the signature
 };
 /// Errors: SealBadSignature with what is odd about it.
 base::Result<SignatureClaim> readSignature(const nlohmann::json& signature);
 /// Errors: SealBadSignature, those of ledger::bodyText().
+base::Outcome verifyClaim(const SignatureClaim& claim, const SignedFor& place,
+                          const ledger::Body& body, const PublicIdentity& by);
+/// Both.
 base::Result<SignatureClaim> verifyBody(const nlohmann::json& signature, const SignedFor& place,
                                         const ledger::Body& body, const PublicIdentity& by);
 
