@@ -200,7 +200,7 @@ TEST(Opening, RefusesANewerRecordByItsVersion) {
     const std::string before = support::bytesOfFile(folder.path());
     const auto refused = SqlLedger::open(folder.path(), OpenMode::Demonstration);
     ASSERT_FALSE(refused.ok());
-    EXPECT_EQ(refused.error(), (base::Error{Code::StoreNewer, {"99", "5"}}));
+    EXPECT_EQ(refused.error(), (base::Error{Code::StoreNewer, {"99", "6"}}));
     EXPECT_EQ(support::bytesOfFile(folder.path()), before);
 }
 
