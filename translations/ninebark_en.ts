@@ -2937,15 +2937,19 @@ To call: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source> Interpreter: %1, %2, %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no name written down</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Line before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Interpreter: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Interpreter: %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -80,6 +80,8 @@ QStringList markedVisit(const PaperVisit& visit, int paperOffset, const QLocale&
                       markedLapses(visit),
                       markedReadings(visit, locale),
                       markedChange(visit, locale)};
+    if (visit.said.interpreter)
+        lines += Papers::tr("Interpreter: %1").arg(interpretedWords(*visit.said.interpreter));
     for (const PaperNote& note : visit.notes)
         lines += Papers::tr("Note by %1: %2").arg(isolated(plain(note.by)), plainLines(note.text));
     lines.removeAll(QString());
@@ -89,8 +91,9 @@ QStringList markedVisit(const PaperVisit& visit, int paperOffset, const QLocale&
 QStringList markedSignature(const PaperSignature& act, const QLocale& locale) {
     return {plainLines(act.statement),
             Papers::tr("Signed off: %1. Signed by %2.")
-                .arg(joinedWords(act.parts), stampWords(act.signedBy, locale)),
-            Papers::tr("Learner: %1").arg(acknowledgedWords(act.learner.how))};
+                    .arg(joinedWords(act.parts), stampWords(act.signedBy, locale)) +
+                interpretedWords(act),
+            Papers::tr("Learner: %1").arg(acknowledgedWords(act))};
 }
 
 QStringList markedLate(const PaperRemark& late, const QLocale& locale) {

@@ -82,11 +82,7 @@ QString interpretersOf(const PaperData& data) {
     QStringList list;
     for (const PaperVisit& visit : data.visits) {
         if (!visit.said.interpreter) continue;
-        const practice::Interpreter& one = *visit.said.interpreter;
-        const QString words =
-            QStringLiteral("%1, %2, %3")
-                .arg(isolated(plain(one.who)), interpreterWords(one.mode),
-                     one.qualified ? Papers::tr("qualified") : Papers::tr("not qualified"));
+        const QString words = interpretedWords(*visit.said.interpreter);
         if (!list.contains(words)) list += words;
     }
     if (!list.isEmpty()) return list.join(Papers::tr("; ", "between items"));

@@ -16,19 +16,27 @@ QString addendumWords(const PaperRemark& one, const QLocale& locale) {
              isolated(plain(one.concerned->by)), written);
 }
 
-/// They signed nothing; without them the learner would not have.
+}  // namespace
+
+QString interpretedWords(const practice::Interpreter& by) {
+    return QStringLiteral("%1, %2, %3")
+        .arg(by.who.empty() ? Papers::tr("no name written down") : isolated(plain(by.who)),
+             interpreterWords(by.mode),
+             by.qualified ? Papers::tr("qualified") : Papers::tr("not qualified"));
+}
+
 QString interpretedWords(const PaperSignature& signature) {
     QString words;
     for (const practice::Interpreter& one : signature.interpreters)
-        words += Papers::tr(" Interpreter: %1, %2, %3.")
-                     .arg(one.who.empty() ? Papers::tr("no name written down")
-                                          : isolated(plain(one.who)),
-                          interpreterWords(one.mode),
-                          one.qualified ? Papers::tr("qualified") : Papers::tr("not qualified"));
+        words += Papers::tr(" Interpreter: %1.").arg(interpretedWords(one));
     return words;
 }
 
-}  // namespace
+QString acknowledgedWords(const PaperSignature& signature) {
+    const QString how = acknowledgedWords(signature.learner.how);
+    if (signature.learner.note.empty()) return how;
+    return QStringLiteral("%1: %2").arg(how, isolated(plain(signature.learner.note)));
+}
 
 QString roleOf(const Stamp& stamp) {
     const auto role = base::valueOf<record::Role>(stamp.role);
@@ -49,10 +57,7 @@ void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale)
                                    .arg(parts, QString::number(one.basisSize)) +
                                interpretedWords(one);
         blocks.push_back(Paragraph{{ground, TextStyle::Small}, Align::Start, Keep::WithNext});
-        const QString learner = one.learner.note.empty() ? acknowledgedWords(one.learner.how)
-                                                         : QStringLiteral("%1: %2").arg(
-                                                               acknowledgedWords(one.learner.how),
-                                                               isolated(plain(one.learner.note)));
+        const QString learner = acknowledgedWords(one);
         Signatures lines;
         lines.lines.push_back(
             {isolated(plain(one.signedBy.by)),

@@ -22,6 +22,13 @@ QString joinedWords(const std::vector<std::string>& words, const QString& betwee
 QString joinedWords(const std::vector<std::string>& words);
 QString stampWords(const Stamp& stamp, const QLocale& locale);
 QString kitWords(const practice::Kit& kit);
+/// "Farida Noor, on the telephone, qualified".
+QString interpretedWords(const practice::Interpreter& by);
+/// " Interpreter: ..." for each of them: they signed nothing, but without them the learner would
+/// not have.
+QString interpretedWords(const PaperSignature& signature);
+/// How the learner acknowledged what was signed, and why so.
+QString acknowledgedWords(const PaperSignature& signature);
 QStringList findingNames(const PaperFinding& finding);
 readiness::Finding asFinding(const PaperFinding& finding);
 

@@ -46,7 +46,10 @@ TEST(Papers, AreWrittenForLookingAt) {
     for (const auto& entry :
          {record.visits.back().origin.entry, record.learners.front().signOffs.back().origin.entry})
         marked.ward().must(record::MarkWrongChart{.to = entry, .why = "Meant for the next bed."});
-    write("paper_marked_chart.pdf", chartRecord(marked.data(), english()));
+    PaperData struck = marked.data();
+    struck.wrongChart.back().signature->interpreters = {
+        {.mode = practice::InterpreterMode::Phone, .qualified = true, .who = "Dalia Haddad"}};
+    write("paper_marked_chart.pdf", chartRecord(struck, english()));
     const Sample hands(Stage::NotYet, "clean-hands");
     write("paper_weekly_steps.pdf", *stepsPaper(Sample(Stage::Signed).steps("en"), english()));
     write("paper_es_steps.pdf", *stepsPaper(hands.steps("es"), english()));

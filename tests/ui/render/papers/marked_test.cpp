@@ -77,6 +77,29 @@ TEST(WrongChart, ASignatureThereMakesNoCertificate) {
     EXPECT_TRUE(Pdf(chart).text().contains(QStringLiteral("Nothing has been signed.")));
 }
 
+// Whoever has to find out what was said to whom needs who put it into other words.
+TEST(WrongChart, TheInterpretersStayReadableToo) {
+    Sample sample(Stage::Signed);
+    const record::Record& record = *sample.ward().desk().view().record;
+    const auto act = record.learner(sample.ward().learner())->signOffs.front().origin.entry;
+    const auto visit = record.visits.front().origin.entry;
+    mark(sample, act);
+    mark(sample, visit);
+    PaperData data = sample.data();
+    ASSERT_EQ(data.wrongChart.size(), 2U);
+    data.wrongChart[0].signature->interpreters = {
+        {.mode = practice::InterpreterMode::Phone, .qualified = true, .who = "Dalia Haddad"},
+        {.mode = practice::InterpreterMode::Present, .qualified = false, .who = ""}};
+    data.wrongChart[0].signature->learner.note = "reads no English";
+    data.wrongChart[1].visit->said.interpreter = practice::Interpreter{
+        .mode = practice::InterpreterMode::Video, .qualified = false, .who = "Yusuf Amari"};
+    const Document chart = chartRecord(data, english());
+    const auto struck = struckOf(chart);
+    for (const char* words :
+         {"Dalia Haddad", "no name written down", "Yusuf Amari", "reads no English"})
+        EXPECT_TRUE(isIn(struck, words)) << words;
+}
+
 TEST(WrongChart, ALateEntryAndAnAddendumToTheMark) {
     Sample sample(Stage::NotYet);
     support::Ward& ward = sample.ward();
