@@ -2952,6 +2952,11 @@ To call: %1</source>
         <source> Interpreter: %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>
+Told late, found at: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -5641,6 +5646,14 @@ To call: %1</source>
     </message>
     <message>
         <source>Either the figure, or why there is none: not both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found there, nobody&apos;s lapse: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Happened after it: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

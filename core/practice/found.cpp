@@ -32,20 +32,20 @@ bool isAfterLapse(const State& state) {
 
 }  // namespace
 
-bool wasFound(const procedure::Taught& taught, const State& state, const std::string& lapse,
-              const std::string* happened) {
-    const packs::Lapse* known = packs::findLapse(taught.pack, lapse);
-    if (!known || known->foundAt.empty()) return false;
-    if (!happened && isAfterLapse(state)) return false;
-    const std::string at = happened ? *happened : placeOf(taught, state, lapse);
-    return std::ranges::count(known->foundAt, at) > 0;
+bool isFoundAt(const packs::Pack& pack, const std::string& lapse, const std::string& step) {
+    const packs::Lapse* known = packs::findLapse(pack, lapse);
+    return known && std::ranges::count(known->foundAt, step) > 0;
+}
+
+bool wasFound(const procedure::Taught& taught, const State& state, const std::string& lapse) {
+    return !isAfterLapse(state) && isFoundAt(taught.pack, lapse, placeOf(taught, state, lapse));
 }
 
 bool wasFound(const procedure::Taught& taught, const State& state, const SeeLapse& said) {
     if (said.other && !said.other->found) return false;
-    const std::string* happened = said.happened ? &*said.happened : nullptr;
     return std::ranges::all_of(said.lapses, [&](const std::string& lapse) {
-        return wasFound(taught, state, lapse, happened);
+        if (!said.happened) return wasFound(taught, state, lapse);
+        return said.foundThen == true && isFoundAt(taught.pack, lapse, *said.happened);
     });
 }
 

@@ -27,15 +27,20 @@ struct OtherLapse {
 
 struct SeeLapse {
     static constexpr const char* type = "lapse-seen";
-    static constexpr int version = 2;  ///< 1 did not tell what was found from what was done
-    std::vector<std::string> lapses;   ///< several seen at one moment are one
+    /// 1 did not tell what was found from what was done, 2 not so of what was noticed late.
+    static constexpr int version = 3;
+    std::vector<std::string> lapses;  ///< several seen at one moment are one
     std::optional<OtherLapse> other;
     std::optional<std::string> happened;  ///< noticed late: it happened after this step
-    bool alone = false;                   ///< no helper is there for the way back
+    /// With `happened`: it did not happen after that step but was there when the patient was looked
+    /// at in it, and is told of only now.
+    std::optional<bool> foundThen = {};
+    bool alone = false;  ///< no helper is there for the way back
     bool operator==(const SeeLapse&) const = default;
     template <class V>
     void fields(V& v) {
-        v("lapses", lapses), v("other", other), v("happened", happened), v("alone", alone);
+        v("lapses", lapses), v("other", other), v("happened", happened);
+        v("found_then", foundThen), v("alone", alone);
     }
 };
 

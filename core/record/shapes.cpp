@@ -56,6 +56,12 @@ base::Result<nlohmann::json> withoutFound(nlohmann::json data) {
     return data;
 }
 
+/// Before version 3 what was noticed late was found where the pack lets it be found at that step.
+base::Result<nlohmann::json> withLateFound(nlohmann::json data) {
+    if (data.contains("happened")) data["found_then"] = true;
+    return data;
+}
+
 /// Before version 2 nobody counted.
 base::Result<nlohmann::json> withoutWrong(nlohmann::json data) {
     data["wrong_before"] = 0;
@@ -72,6 +78,7 @@ ledger::Shapes makeShapes() {
     made.add(ChangeAccess::type, 2, withoutBoxes);
     made.add(practice::StopVisit::type, 1, withoutUnaskedNo);
     made.add(practice::SeeLapse::type, 1, withoutFound);
+    made.add(practice::SeeLapse::type, 2, withLateFound);
     made.add(practice::TakeMeasure::type, 1, unchanged);
     made.add(IssuePaper::type, 1, unchanged);
     made.add(IssuePaper::type, 2, unchanged);

@@ -7,6 +7,7 @@
 #include "pieces/pressbutton.h"
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
+#include "practice/found.h"
 #include "visit/question.h"
 
 namespace ui {
@@ -37,16 +38,34 @@ std::vector<PickList::Entry> stepsDone(const Moment& moment) {
 }
 
 const char* const leftOutWord = "left-out";
+/// Before the id of a lapse: it was found in the step, it did not happen after it.
+const QLatin1String foundThenWord("found-then.");
 
 std::vector<PickList::Entry> whatWentWrong(const packs::Pack& pack, const std::string& step) {
     std::vector<PickList::Entry> entries{
         {QLatin1String(leftOutWord), Question::tr("It was left out")}};
     const packs::Step* found = packs::findStep(pack, step).step;
     if (found == nullptr) return entries;
-    for (const std::string& id : found->lapses)
-        if (const packs::Lapse* lapse = packs::findLapse(pack, id))
-            entries.push_back({utf(id), utf(packs::text(pack, lapse->label, teachersLanguage()))});
+    for (const std::string& id : found->lapses) {
+        const packs::Lapse* lapse = packs::findLapse(pack, id);
+        if (!lapse) continue;
+        const QString label = utf(packs::text(pack, lapse->label, teachersLanguage()));
+        const bool mayBeFound = practice::isFoundAt(pack, id, step);
+        if (mayBeFound)
+            entries.push_back({foundThenWord + utf(id),
+                               Question::tr("Found there, nobody's lapse: %1").arg(label)});
+        entries.push_back(
+            {utf(id), mayBeFound ? Question::tr("Happened after it: %1").arg(label) : label});
+    }
     return entries;
+}
+
+practice::SeeLapse seenEarlier(const QString& what, const std::string& step, HelperAtHand helper) {
+    practice::SeeLapse seen{.happened = step, .alone = helper == HelperAtHand::No};
+    const bool wasFound = what.startsWith(foundThenWord);
+    if (wasFound) seen.foundThen = true;
+    seen.lapses = {(wasFound ? what.mid(foundThenWord.size()) : what).toStdString()};
+    return seen;
 }
 
 /// What no list has: a line for what was seen, and what was touched by it.
@@ -159,7 +178,6 @@ Question* askEarlier(const Moment& moment, HelperAtHand helper, QWidget* parent)
     question->room()->addWidget(what);
     // The pack outlives the question: an open visit keeps its pack.
     const procedure::TaughtPtr taught = moment.visit().taught;
-    const bool isAlone = helper == HelperAtHand::No;
     QObject::connect(step, &PickList::changed, question, [=] {
         title->say(Question::tr("What went wrong there?"));
         what->setEntries(whatWentWrong(taught->pack, step->one().toStdString()));
@@ -170,9 +188,9 @@ Question* askEarlier(const Moment& moment, HelperAtHand helper, QWidget* parent)
         if (at.empty() || what->one().isEmpty())
             return problem->say(Question::tr("Choose the step, then what went wrong."));
         if (what->one() == QLatin1String(leftOutWord))
-            return question->say(practice::MissStep{.step = at, .alone = isAlone});
-        question->say(practice::SeeLapse{
-            .lapses = {what->one().toStdString()}, .happened = at, .alone = isAlone});
+            return question->say(
+                practice::MissStep{.step = at, .alone = helper == HelperAtHand::No});
+        question->say(seenEarlier(what->one(), at, helper));
     };
     return question;
 }

@@ -37,10 +37,28 @@ TEST_F(Found, SeenAfterTheStepItIsStillFoundThere) {
     ASSERT_EQ(visit.hand(), "count-marks");
     visit.must(Sitting::lapse({"signs-found"}));
     EXPECT_TRUE(newest().found);
-    SeeLapse late = Sitting::lapse({"signs-found"});
-    late.happened = "feel-through";
+}
+
+// Skin that was whole when it was looked at, and is sore now, was hurt in between.
+TEST_F(Found, WhatHappenedAfterThePatientWasLookedAtIsALapse) {
+    visit.goTo("open-device");
+    SeeLapse late = Sitting::lapse({"skin-hurt"});
+    late.happened = "look-site";
     visit.must(late);
-    EXPECT_TRUE(newest().found);
+    EXPECT_FALSE(newest().found);
+    EXPECT_TRUE(newest().isLearners());
+    late.foundThen = false;
+    visit.must(late);
+    EXPECT_FALSE(newest().found);
+    late.foundThen = true;
+    visit.must(late);
+    EXPECT_TRUE(newest().found) << "seen then, told now";
+    late.happened = "count-marks";
+    visit.must(late);
+    EXPECT_FALSE(newest().found) << "the pack says where it is looked for";
+    late.happened.reset();
+    visit.must(late);
+    EXPECT_FALSE(newest().found) << "it is seen now, in a step where it is none";
 }
 
 TEST_F(Found, WhoHadToBeShownItWasHelped) {

@@ -79,6 +79,27 @@ TEST(Upcasting, AnUncoveredSiteOfTheFirstVersionIsNotSaid) {
     EXPECT_EQ(read({{"why", "other"}, {"note", ""}}, 2).siteCovered, std::nullopt);
 }
 
+// Before the third version a step of "found_at" named as the one it happened after meant found.
+TEST(Upcasting, WhatWasNoticedLateStaysFoundAsItWas) {
+    const auto read = [](json data, int version) {
+        ledger::Body body{.id = base::CommandId::random()};
+        body.type = practice::SeeLapse::type;
+        body.tv = version;
+        body.data = std::move(data);
+        const Lifted found = lifted(body, shapes());
+        EXPECT_TRUE(found.payload.ok());
+        return std::get<practice::SeeLapse>(*found.payload).foundThen;
+    };
+    const json now{{"lapses", {"skin-hurt"}}, {"alone", false}};
+    json late = now;
+    late["happened"] = "look-site";
+    for (const int version : {1, 2}) {
+        EXPECT_EQ(read(late, version), true) << version;
+        EXPECT_EQ(read(now, version), std::nullopt) << version;
+    }
+    EXPECT_EQ(read(late, 3), std::nullopt);
+}
+
 /// A ward where one competency may be signed, and an entry from the future in its ledger.
 class UnknownEntry : public testing::Test {
   protected:

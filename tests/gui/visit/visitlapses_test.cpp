@@ -3,6 +3,7 @@
 // Every way to say that something went wrong, by keys alone; looked at in what the ledger holds.
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <algorithm>
 #include <set>
 
@@ -221,6 +222,39 @@ TEST(VisitLapses, NoticedLateByKeysAlone) {
     ASSERT_NE(seen, nullptr);
     EXPECT_EQ(seen->happened, "towel-dry");
     EXPECT_EQ(seen->lapses, std::vector<std::string>{"touched-tap"});
+}
+
+void bringIntoView(QWidget* part) {
+    for (QWidget* around = part; around; around = around->parentWidget())
+        if (auto* area = qobject_cast<QScrollArea*>(around)) area->ensureWidgetVisible(part);
+}
+
+// By the weekly pack sore skin may be found in the step that looks at the site.
+TEST(VisitLapses, NoticedLateTheTeacherTellsWhatWasFoundFromWhatHappenedAfter) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::PracticeArm);
+    visit.seeUntil("count-marks");
+    for (const bool isFound : {false, true}) {
+        visit.click(QStringLiteral("earlierLapse"));
+        visit.click(QStringLiteral("earlierStep.look-site"));
+        EXPECT_EQ(visit.find<QWidget>(QStringLiteral("earlierLapse.found-then.face-back")), nullptr)
+            << "nobody comes with that";
+        for (const double size : {2.0, 1.0}) {
+            ui::Look::instance().apply(ui::SchemeChoice::Light, size);
+            for (int i = 0; i < 3; ++i) QCoreApplication::processEvents();
+            bringIntoView(visit.find<QWidget>(QStringLiteral("earlierLapse.skin-hurt")));
+            visit.picture(size > 1 ? QStringLiteral("visit-23-found-then-200")
+                                   : QStringLiteral("visit-23-found-then"));
+        }
+        visit.click(isFound ? QStringLiteral("earlierLapse.found-then.skin-hurt")
+                            : QStringLiteral("earlierLapse.skin-hurt"));
+        visit.click(QStringLiteral("accept"));
+        const auto* seen = newest<practice::SeeLapse>(visit);
+        ASSERT_NE(seen, nullptr);
+        EXPECT_EQ(seen->lapses, std::vector<std::string>{"skin-hurt"});
+        EXPECT_EQ(seen->happened, "look-site");
+        EXPECT_EQ(seen->foundThen.value_or(false), isFound);
+        EXPECT_EQ(visit.state().lapses.back().found, isFound);
+    }
 }
 
 TEST(VisitLapses, LeftOutIsSaidOfAnEarlierStep) {

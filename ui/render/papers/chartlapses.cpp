@@ -33,7 +33,8 @@ void addLapses(Blocks& blocks, const PaperData& data, const QLocale& locale) {
                 what += Papers::tr(" Touched: %1.").arg(joinedWords(lapse.touched));
             if (!lapse.step.empty()) what += Papers::tr("\nSeen at: %1").arg(plain(lapse.step));
             if (!lapse.happenedAfter.empty())
-                what += Papers::tr("\nNoticed late, happened after: %1")
+                what += (lapse.found ? Papers::tr("\nTold late, found at: %1")
+                                     : Papers::tr("\nNoticed late, happened after: %1"))
                             .arg(plain(lapse.happenedAfter));
             what += Papers::tr("\n%1, by %2")
                         .arg(clockWords(lapse.atMs, visit.opened.offsetMinutes),

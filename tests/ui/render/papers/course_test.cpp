@@ -153,6 +153,18 @@ TEST_F(Course, APhaseThatWasBrokenOffSaysSoAndThatItBeganAgain) {
         << "what was begun again counts once: " << said().toStdString();
 }
 
+// What was found did not happen after the step in which it was found.
+TEST_F(Course, WhatIsToldLateWasFoundThereOrHappenedSince) {
+    goTo("count-marks");
+    practice::SeeLapse late{.lapses = {"skin-hurt"}, .happened = "look-site"};
+    ward().must(late);
+    EXPECT_TRUE(said().contains(q("\nNoticed late, happened after: ")));
+    EXPECT_FALSE(said().contains(q("\nTold late, found at: ")));
+    late.foundThen = true;
+    ward().must(late);
+    EXPECT_TRUE(said().contains(q("\nTold late, found at: "))) << said().toStdString();
+}
+
 TEST_F(Course, WhereNobodyCanTellWhenItWasBrokenOffNoTimeIsSaid) {
     goTo("scrub-skin");
     ward().must(practice::BeginPhase{.step = "scrub-skin", .phase = "across"});
