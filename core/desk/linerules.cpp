@@ -41,16 +41,32 @@ Outcome isNew(const record::AddLine& said, const record::Record& record) {
     return Done{};
 }
 
+/// The days of the visits on the patient with this line.
+std::vector<std::string> visitedOn(const record::Record& record, const base::LineId& line) {
+    std::vector<std::string> days;
+    for (const record::Visit& visit : record.visits) {
+        const bool isOnIt = visit.opened.line == line && visit.opened.on == practice::On::Patient;
+        if (isOnIt && !record.wrongChart(visit.origin.entry))
+            days.push_back(base::dateAt(visit.origin.atMs, visit.origin.offsetMinutes));
+    }
+    return days;
+}
+
 /// The last day on which the record tells of it: put in, changed, or in a visit on the patient.
 std::string lastSeenOn(const record::Record& record, const record::Line& line) {
     std::string last = std::max(line.said.inserted, line.said.lastChange.value_or(""));
-    for (const record::Visit& visit : record.visits) {
-        const bool isOnIt =
-            visit.opened.line == line.said.line && visit.opened.on == practice::On::Patient;
-        if (!isOnIt || record.wrongChart(visit.origin.entry)) continue;
-        last = std::max(last, base::dateAt(visit.origin.atMs, visit.origin.offsetMinutes));
-    }
+    for (const std::string& day : visitedOn(record, line.said.line)) last = std::max(last, day);
     return last;
+}
+
+/// A line is put in before anything is done with it. A day that is wrong already may be mended in
+/// steps: only what makes it later is held against the visits.
+Outcome isBeforeItsVisits(const record::Line& line, const record::AddLine& now,
+                          const record::Record& record) {
+    if (now.inserted <= line.said.inserted) return Done{};
+    for (const std::string& day : visitedOn(record, now.line))
+        if (day < now.inserted) return Error{Code::InsertedTooLate};
+    return Done{};
 }
 
 }  // namespace
@@ -95,6 +111,7 @@ Outcome mayBeSaid(const record::CorrectLine& said, const LineGround& ground) {
     if (auto bad = isRight(said.now, ground); !bad) return bad;
     if (!line->isInUse && line->removals.back().said.on < said.now.inserted)
         return Error{Code::RemovedTooEarly};
+    if (auto bad = isBeforeItsVisits(*line, said.now, ground.record); !bad) return bad;
     return line->isInUse ? isNew(said.now, ground.record) : Outcome(Done{});
 }
 

@@ -188,6 +188,31 @@ TEST_F(Refusals, OfRemovingALine) {
     expect(Code::LineAlike, record::KeepLine{known, ""});
 }
 
+// The ward's clock begins on 2026-11-24; the line was put in on 2026-11-10.
+TEST_F(Refusals, OfALinePutInAfterAVisitOnIt) {
+    record::AddLine later = ward.desk().view().record->lines.front().said;
+    later.inserted = "2026-11-24";
+    ward.openVisit(practice::Way::Guided, practice::On::PracticeArm);
+    ward.must(practice::StopVisit{});
+    ward.must(record::CorrectLine{later, "on the practice arm no line is used"});
+    later.inserted = "2026-11-12";
+    ward.must(record::CorrectLine{later, ""});
+    ward.openVisit(practice::Way::Guided, practice::On::Patient);
+    later.inserted = "2026-11-24";
+    ward.must(record::CorrectLine{later, "put in on the day of the visit"});
+    ward.must(practice::StopVisit{});
+    ward.clock().advanceMs(std::int64_t{48} * 3600 * 1000);
+    later.inserted = "2026-11-25";
+    expect(Code::InsertedTooLate, record::CorrectLine{later, ""});
+    later.inserted = "2026-11-23";
+    later.lumens = 2;
+    ward.must(record::CorrectLine{later, ""});
+    const base::CommandId visit = ward.desk().view().record->visits.back().origin.entry;
+    ward.must(record::MarkWrongChart{.to = visit, .why = "another patient's"});
+    later.inserted = "2026-11-25";
+    ward.must(record::CorrectLine{later, "that visit tells nothing of this line"});
+}
+
 TEST_F(Refusals, Learners) {
     expect(Code::LearnerKnown, record::AddLearner{.learner = ward.learner(), .name = "Amara"});
     expect(Code::NameMissing,
