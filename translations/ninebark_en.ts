@@ -648,7 +648,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>By the record the line was used in a visit before it was put in on that day. Nothing was saved. Correct the day. If the visit was on another line, add that line; if it was on somebody else, mark the visit as written in the wrong chart.</source>
+        <source>By the record the line was used in a visit, or removed, before it was put in on that day. Nothing was saved. Correct the day here, or what is wrong at the line. A visit that was not theirs is marked as written in the wrong chart.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -110,7 +110,7 @@ Outcome mayBeSaid(const record::CorrectLine& said, const LineGround& ground) {
     if (line->said == said.now) return Error{Code::LineUnchanged};
     if (auto bad = isRight(said.now, ground); !bad) return bad;
     if (!line->isInUse && line->removals.back().said.on < said.now.inserted)
-        return Error{Code::RemovedTooEarly};
+        return Error{Code::InsertedTooLate};
     if (auto bad = isBeforeItsVisits(*line, said.now, ground.record); !bad) return bad;
     return line->isInUse ? isNew(said.now, ground.record) : Outcome(Done{});
 }

@@ -176,13 +176,17 @@ TEST_F(Refusals, OfRemovingALine) {
     expect(Code::LineRemoved, record::RemoveLine{known, "2026-11-20", ""});
     record::AddLine later = same;
     later.inserted = "2026-11-22";
-    expect(Code::RemovedTooEarly, record::CorrectLine{later, ""});
+    expect(Code::InsertedTooLate, record::CorrectLine{later, ""});
     ward.must(record::KeepLine{known, ""});
     ward.openVisit(practice::Way::Guided, practice::On::Patient);
     expect(Code::LineInVisit, record::RemoveLine{known, "2026-11-20", ""});
     ward.must(practice::StopVisit{});
     expect(Code::RemovedTooEarly, record::RemoveLine{known, "2026-11-20", ""});
     ward.must(record::RemoveLine{known, "2026-11-24", ""});
+    for (const char* what : {"put in", "changed", "visit"})
+        EXPECT_NE(base::english({Code::RemovedTooEarly}).find(what), std::string::npos);
+    for (const char* what : {"visit", "removed"})
+        EXPECT_NE(base::english({Code::InsertedTooLate}).find(what), std::string::npos);
     same.line = base::LineId::random();
     ward.must(same);  // as it is no longer in use, another may be like it
     expect(Code::LineAlike, record::KeepLine{known, ""});

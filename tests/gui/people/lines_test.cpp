@@ -155,6 +155,33 @@ TEST_F(LinesOfAPatient, WithoutALineInUseTheNextThingIsALine) {
     EXPECT_EQ(m_window->page()->objectName(), QStringLiteral("lineForm"));
 }
 
+// One sentence for each way, so each names all that the rule looks at.
+TEST_F(LinesOfAPatient, ADayThatCanNotBeIsRefusedInWordsThatFit) {
+    beginAtPerson();
+    const base::LineId id = line().line;
+    const std::string inserted = line().inserted;
+    press("person.start");
+    answerOnWhom();
+    beginVisit();
+    ASSERT_TRUE(m_desk->view().openVisit);
+    ASSERT_TRUE(m_desk->say(practice::StopVisit{}).ok());
+    m_clock.advanceMs(std::int64_t{72} * 3600 * 1000);
+    toPerson();
+    pressLine("line.correct", id);
+    type("inserted", QStringLiteral("3 March 2026"));
+    press("lineForm.primary");
+    EXPECT_TRUE(says("used in a visit, or removed, before it was put in on that day"))
+        << shownWords().toStdString();
+    EXPECT_EQ(line().inserted, inserted);
+    pictureOf("errorStrip", "68-inserted-too-late");
+    toPerson();
+    pressLine("line.removed", id);
+    type("removedOn", QStringLiteral("1 March 2026"));
+    press("lineRemoved.primary");
+    EXPECT_TRUE(says("put in, changed or used in a visit after that day"));
+    EXPECT_EQ(types().last(), QStringLiteral("visit-stopped"));
+}
+
 TEST_F(LinesOfAPatient, OneLikeAnotherIsSaidAtOnceAndRefused) {
     beginAtPerson();
     const record::AddLine known = line();
