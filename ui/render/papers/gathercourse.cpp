@@ -93,51 +93,56 @@ bool isReached(const practice::StepRecord& step, const record::Visit& visit) {
     return step.mark != practice::Mark::None || visit.change;
 }
 
+/// Says each thing once, in the pack's words; what the pack does not know is left out.
+class Missing {
+  public:
+    Missing(const Gathering& from, const record::Visit& visit) : m_from(from), m_visit(visit) {}
+
+    void add(const std::string& measure, practice::Moment moment, const std::string& why = {}) {
+        const packs::Pack& pack = m_visit.taught->pack;
+        const packs::Measure* known = packs::find(pack.measures, measure);
+        if (!known) return;
+        const std::string label = packs::text(pack, known->label, m_from.context.language);
+        const bool isSaid = std::ranges::any_of(all, [&](const PaperMissing& one) {
+            return one.label == label && one.moment == moment && one.why == why;
+        });
+        if (!isSaid) all.push_back({label, moment, why});
+    }
+
+    std::vector<PaperMissing> all;
+
+  private:
+    const Gathering& m_from;
+    const record::Visit& m_visit;
+};
+
+/// Whether a figure came after it could not be had: also on a way back, where the one of before may
+/// be true no more.
+bool isReadSince(const practice::NotMeasured& one, const practice::State& state) {
+    return std::ranges::any_of(state.readings, [&](const auto& read) {
+        return read.measure == one.measure && read.moment == one.moment && read.atMs >= one.atMs;
+    });
+}
+
 }  // namespace
 
 std::vector<PaperTurn> turnsOf(const Gathering& from, const record::Visit& visit) {
     return Turns(from, visit).all();
 }
 
-/// What could not be measured, and was not since: also on a way back, where the figure of before
-/// may be true no more.
-void addNotMeasured(std::vector<PaperMissing>& missing, const Gathering& from,
-                    const record::Visit& visit) {
-    const packs::Pack& pack = visit.taught->pack;
-    for (const practice::NotMeasured& one : visit.state.notMeasured) {
-        const packs::Measure* measure = packs::find(pack.measures, one.measure);
-        const bool isReadSince = std::ranges::any_of(visit.state.readings, [&](const auto& read) {
-            return read.measure == one.measure && read.moment == one.moment &&
-                   read.atMs >= one.atMs;
-        });
-        if (!measure || isReadSince) continue;
-        const PaperMissing found{packs::text(pack, measure->label, from.context.language),
-                                 one.moment, one.why};
-        const bool isSaid = std::ranges::any_of(missing, [&](const PaperMissing& other) {
-            return other.label == found.label && other.moment == one.moment && other.why == one.why;
-        });
-        if (!isSaid) missing.push_back(found);
-    }
-}
-
 std::vector<PaperMissing> missingIn(const Gathering& from, const record::Visit& visit) {
-    std::vector<PaperMissing> missing;
-    if (!visit.taught) return missing;
-    const packs::Pack& pack = visit.taught->pack;
-    for (const practice::MeasureOfStep& one : practice::measuresOf(pack, visit.state)) {
+    if (!visit.taught) return {};
+    Missing missing(from, visit);
+    for (const practice::MeasureOfStep& one :
+         practice::measuresOf(visit.taught->pack, visit.state)) {
         const auto step =
             std::ranges::find(visit.state.steps, one.step, &practice::StepRecord::step);
-        const packs::Measure* measure = packs::find(pack.measures, one.measure);
-        const bool isMissing = one.measured == practice::Measured::No && isReached(*step, visit);
-        if (!isMissing || !measure) continue;
-        const std::string label = packs::text(pack, measure->label, from.context.language);
-        const bool isSaid = std::ranges::any_of(missing, [&](const PaperMissing& other) {
-            return other.label == label && other.moment == one.moment;
-        });
-        if (!isSaid) missing.push_back({label, one.moment, {}});
+        if (one.measured == practice::Measured::No && isReached(*step, visit))
+            missing.add(one.measure, one.moment);
     }
-    addNotMeasured(missing, from, visit);
-    return missing;
+    for (const practice::NotMeasured& one : visit.state.notMeasured)
+        if (!isReadSince(one, visit.state)) missing.add(one.measure, one.moment, one.why);
+    return std::move(missing.all);
 }
 
 }  // namespace render
