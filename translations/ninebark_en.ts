@@ -944,6 +944,10 @@
         <source>The record says that the patient reacts to this: %1. It is, or may be, in: %2. Read the packaging, follow your unit&apos;s policy, and ask whoever prescribes before it is used again.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The record says that the patient reacts to this: %1. It is not known whether this kit contains it. Look at the label of each thing in it, follow your unit&apos;s policy, and ask whoever prescribes before it is used again.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>PaperTitle</name>

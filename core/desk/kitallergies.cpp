@@ -33,6 +33,10 @@ constexpr std::array held{
     Holds{"alcohol", "alcohol"},
 };
 
+bool isToldOf(const std::string& allergen) {
+    return std::ranges::any_of(held, [&](const Holds& one) { return one.allergen == allergen; });
+}
+
 }  // namespace
 
 std::vector<KitAllergy> kitAllergies(
@@ -47,6 +51,17 @@ std::vector<KitAllergy> kitAllergies(
                                   }) > 0)
                 found.push_back({one.kit, one.allergen});
     return found;
+}
+
+std::vector<record::Allergy> untoldAllergies(
+    const std::optional<record::Stated<record::AskAllergies>>& told, const record::AddLine& line) {
+    const auto lies = [](const std::string& kit) { return !kit.empty() && kit != "none"; };
+    std::vector<record::Allergy> untold;
+    if (!told || !(lies(line.dressing) || lies(line.securement) || lies(line.antiseptic)))
+        return untold;
+    for (const record::Allergy& one : told->said.allergies)
+        if (!isToldOf(one.allergen)) untold.push_back(one);
+    return untold;
 }
 
 }  // namespace desk

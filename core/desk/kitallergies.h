@@ -21,5 +21,9 @@ struct KitAllergy {
 /// known, and nothing is found.
 std::vector<KitAllergy> kitAllergies(
     const std::optional<record::Stated<record::AskAllergies>>& told, const record::AddLine& line);
+/// What the patient reacts to and no word of a kit tells of, where something lies on the line: it
+/// may be in there or not. Empty where nobody asked.
+std::vector<record::Allergy> untoldAllergies(
+    const std::optional<record::Stated<record::AskAllergies>>& told, const record::AddLine& line);
 
 }  // namespace desk

@@ -48,12 +48,7 @@ QString whyWords(const std::string& why) {
 QString knownAllergies(const record::Record& record) {
     if (!record.allergies) return PersonPage::tr("not asked yet");
     QStringList known;
-    for (const record::Allergy& one : record.allergies->said.allergies) {
-        const QString label = labelOf(CodeList::Allergen, one.allergen);
-        known << (one.reaction.empty() ? label
-                                       : QStringLiteral("%1 (%2)").arg(
-                                             label, render::isolated(render::plain(one.reaction))));
-    }
+    for (const record::Allergy& one : record.allergies->said.allergies) known << allergyWords(one);
     return known.isEmpty() ? PersonPage::tr("asked, none known") : known.join(QStringLiteral("; "));
 }
 

@@ -82,6 +82,12 @@ QString kitWords(const std::string& dressing, const std::string& securement,
     return words.join(LineWords::tr("; ", "between items"));
 }
 
+QString allergyWords(const record::Allergy& allergy) {
+    const QString label = labelOf(CodeList::Allergen, allergy.allergen);
+    if (allergy.reaction.empty()) return label;
+    return QStringLiteral("%1 (%2)").arg(label, render::isolated(render::plain(allergy.reaction)));
+}
+
 QStringList allergyWarnings(const record::Record& record, const record::AddLine& line) {
     std::map<std::string, QStringList> kits;  // by allergen
     for (const desk::KitAllergy& one : desk::kitAllergies(record.allergies, line))
@@ -94,6 +100,13 @@ QStringList allergyWarnings(const record::Record& record, const record::AddLine&
                      "prescribes before it is used again.")
                      .arg(labelOf(CodeList::Allergen, allergen),
                           held.join(LineWords::tr("; ", "between items")));
+    for (const record::Allergy& one : desk::untoldAllergies(record.allergies, line))
+        words << LineWords::tr(
+                     "The record says that the patient reacts to this: %1. It is not known "
+                     "whether this kit contains it. Look at the label of each thing in it, "
+                     "follow your unit's policy, and ask whoever prescribes before it is used "
+                     "again.")
+                     .arg(allergyWords(one));
     return words;
 }
 

@@ -16,7 +16,10 @@ QString beforeWords(const record::AddLine& before, const record::AddLine& after)
 /// What lies on the line, by the words of its kit; empty when nobody said.
 QString kitWords(const std::string& dressing, const std::string& securement,
                  const std::string& antiseptic);
-/// One sentence for each allergen of the record that something on the line has or may have.
+/// "Latex (blisters)".
+QString allergyWords(const record::Allergy& allergy);
+/// One sentence for each allergen of the record that something on the line has or may have, or that
+/// nobody knows it of.
 QStringList allergyWarnings(const record::Record& record, const record::AddLine& line);
 
 }  // namespace ui

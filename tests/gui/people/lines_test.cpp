@@ -260,6 +260,29 @@ TEST_F(LinesOfAPatient, WhatThePatientReactsToIsSaidAsSoonAsItIsChosen) {
     pictureOf("lineAllergies", "64-line-allergy");
 }
 
+TEST_F(LinesOfAPatient, WhereTheKitTellsNothingOfAnAllergenThatIsSaid) {
+    beginAtPerson();
+    press("person.allergies");
+    press("allergies.none-known");
+    press("allergies.latex");
+    type("reaction.latex", QStringLiteral("blisters"));
+    press("allergies.silicone");
+    press("allergiesForm.primary");
+    for (const char* allergen : {"Latex (\u2068blisters\u2069)", "Silicone"})
+        EXPECT_TRUE(says((std::string("reacts to this: ") + allergen +
+                          ". It is not known whether this kit contains it. Look at the label")
+                             .c_str()))
+            << shownWords().toStdString();
+    pictureOf(named("line.correct").c_str(), "69-allergy-unknown");
+    press("person.line");
+    EXPECT_FALSE(find("lineAllergies")) << "nothing lies on it yet";
+    press("securement.none");
+    EXPECT_FALSE(find("lineAllergies"));
+    press("dressing.gauze");
+    EXPECT_TRUE(says("not known whether this kit contains it"));
+    pictureOf("lineAllergies", "69-line-allergy-unknown");
+}
+
 TEST_F(LinesOfAPatient, EachAllergenHasWhatHappenedThen) {
     begin(Begin::DemoWard);
     press("addPatient");
