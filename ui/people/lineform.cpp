@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "people/lineform.h"
 
-#include <QAccessible>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -10,26 +9,13 @@
 
 #include "desk/linerules.h"
 #include "parts/parts.h"
+#include "parts/sayaloud.h"
 #include "people/linewords.h"
 #include "people/patientform.h"
 #include "text/errortext.h"
 #include "text/labels.h"
 
 namespace ui {
-namespace {
-
-/// Shows the words, or nothing; what is new is told to a screen reader too. True: it is new.
-bool sayAloud(QLabel* label, const QString& words) {
-    const bool isNew = !words.isEmpty() && label->text() != words;
-    label->setText(words);
-    label->setVisible(!words.isEmpty());
-    if (!isNew) return false;
-    QAccessibleEvent alert(label, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
-    return true;
-}
-
-}  // namespace
 
 LineForm::LineForm(desk::Desk& desk, QWidget* parent)
     : Page(QStringLiteral("lineForm"), parent), m_desk(desk) {

@@ -10,6 +10,8 @@
 #include "desk/fit.h"
 #include "desk/packinview.h"
 #include "parts/parts.h"
+#include "parts/sayaloud.h"
+#include "people/linewords.h"
 #include "start/startpage.h"
 #include "text/errortext.h"
 #include "text/findings.h"
@@ -99,6 +101,15 @@ void StartPage::weighPacks() {
     }
     sayNoneFits();
     sayMissing();
+    sayAllergies(visit.kit);
+}
+
+void StartPage::sayAllergies(const practice::Kit& kit) {
+    record::AddLine lying;
+    lying.dressing = kit.dressing, lying.securement = kit.securement;
+    lying.antiseptic = kit.antiseptic;
+    const QStringList words = allergyWarnings(*m_desk.view().record, lying);
+    if (sayAloud(m_allergies, words.join(u'\n'))) scrollTo(m_allergies);
 }
 
 /// Once the kit is known: before that it is only not answered yet.

@@ -134,6 +134,9 @@ void StartPage::addKit(QVBoxLayout* card) {
     card->addWidget(new Field(tr("Dressing"), m_dressing));
     card->addWidget(new Field(tr("What holds the line"), m_securement));
     card->addWidget(new Field(tr("Skin antiseptic"), m_antiseptic));
+    m_allergies = text({}, Size::Body, Tone::Amber, Weight::Strong);
+    m_allergies->setObjectName(QStringLiteral("kitAllergies"));
+    card->addWidget(m_allergies);
     card->addWidget(new Field(tr("At home"), m_home));
     for (Choice* choice : {m_dressing, m_securement, m_antiseptic})
         connect(choice, &Choice::changed, this, &StartPage::weighPacks);

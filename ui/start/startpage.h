@@ -36,6 +36,8 @@ class StartPage : public Page {
     /// Says of each pack whether it fits, and chooses the one that asks for most.
     void weighPacks();
     void sayNoneFits();
+    /// What the patient reacts to and the kit holds, may hold or is not known to hold.
+    void sayAllergies(const practice::Kit& kit);
     bool check();
     void open();
     practice::OpenVisit said() const;
@@ -50,6 +52,7 @@ class StartPage : public Page {
     Field* m_packField = nullptr;
     WordsField* m_interpreterName = nullptr;
     NumberField* m_minutes = nullptr;
+    QLabel* m_allergies = nullptr;
     QVBoxLayout* m_misfits = nullptr;
 };
 

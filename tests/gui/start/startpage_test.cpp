@@ -6,6 +6,8 @@
 #include <QLabel>
 
 #include "gui/main/shell_fixture.h"
+#include "look.h"
+#include "parts/page.h"
 #include "text/errortext.h"
 
 namespace {
@@ -148,6 +150,29 @@ TEST_F(StartPageTest, WhereNoPackFitsItSaysWhatToDo) {
     EXPECT_TRUE(says(QStringLiteral("ask who keeps the packs of your unit")));
     EXPECT_FALSE(says(QStringLiteral("choose here what is to be taught"))) << "there is nothing";
     picture("32-start-none-fits");
+}
+
+TEST_F(StartPageTest, WhatThePatientReactsToIsSaidOfTheKitOnTheTable) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("lindq"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    ASSERT_TRUE(m_desk->say(record::AskAllergies{{{"iodine", ""}, {"latex", "blisters"}}}).ok());
+    press("person.next");
+    EXPECT_TRUE(says(QStringLiteral("not known whether this kit contains it")));
+    EXPECT_FALSE(says(QStringLiteral("It is, or may be, in")));
+    press("kitAntiseptic.povidone-iodine");
+    EXPECT_TRUE(says(QStringLiteral("It is, or may be, in: Povidone-iodine")));
+    QCoreApplication::processEvents();
+    const QWidget* words = find("kitAllergies");
+    EXPECT_EQ(words->visibleRegion().boundingRect().height(), words->height()) << "in view";
+    for (const double size : {1.0, 2.0}) {
+        ui::Look::instance().apply(ui::SchemeChoice::Light, size);
+        QCoreApplication::processEvents();
+        qobject_cast<ui::Page*>(m_window->page())->scrollTo(find("kitAllergies"));
+        QCoreApplication::processEvents();
+        picture(size > 1 ? "70-start-allergies-200" : "70-start-allergies");
+    }
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
 }
 
 // The kit of a fresh line is often not known before the patient is seen.
