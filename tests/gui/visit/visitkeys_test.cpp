@@ -9,7 +9,6 @@
 
 #include "gui/visit/visitdriver.h"
 #include "pieces/pressbutton.h"
-#include "visit/keystrip.h"
 #include "visit/question.h"
 
 namespace {
@@ -25,12 +24,6 @@ QString stripSays(VisitDriver& visit) {
         if (label->isVisible()) return label->text();
     }
     return {};
-}
-
-bool isOffered(VisitDriver& visit, ui::Act act) {
-    const auto* strip = visit.page().findChild<ui::KeyStrip*>();
-    const auto* button = strip != nullptr ? strip->button(act) : nullptr;
-    return button != nullptr && button->isVisible() && button->isEnabled();
 }
 
 int phasesOf(const packs::Pack& pack) {
@@ -157,24 +150,6 @@ TEST(VisitKeys, ALapseIsWithdrawnAndKept) {
     EXPECT_FALSE(visit.state().wayBack.has_value());
 }
 
-TEST(VisitKeys, AfterATakeOverNobodyIsCuedHelpedOrShown) {
-    VisitDriver visit("clean-hands");
-    visit.seeUntil("keep-clean");
-    visit.press(Qt::Key_L);
-    visit.press(Qt::Key_2);
-    visit.ward().must(practice::TakeOver{.why = "to keep the patient safe"});
-    const std::size_t before = visit.entries();
-    for (const Qt::Key key : {Qt::Key_C, Qt::Key_H, Qt::Key_K, Qt::Key_S, Qt::Key_T}) {
-        visit.press(key);
-        if (visit.page().question() != nullptr) visit.press(Qt::Key_Escape);
-    }
-    EXPECT_EQ(visit.entries(), before);
-    for (const ui::Act act : {ui::Act::CaughtAlone, ui::Act::ShowWayBack, ui::Act::TakeOver})
-        EXPECT_FALSE(isOffered(visit, act)) << ui::actWords(act).toStdString();
-    for (const char* name : {"cue", "handsOn"})
-        EXPECT_FALSE(visit.find<QAbstractButton>(QLatin1String(name))->isEnabled()) << name;
-}
-
 TEST(VisitKeys, SomethingElseAsksWhatWasTouched) {
     VisitDriver visit("clean-hands");
     visit.seeUntil("keep-clean");
@@ -242,100 +217,6 @@ TEST(VisitKeys, LockedKeysDoNothingButUnlock) {
     EXPECT_EQ(visit.entries(), before + 1);
 }
 
-TEST(VisitKeys, StopAsksWhyAndKeepsTheRecord) {
-    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
-    visit.seeStep();
-    visit.press(Qt::Key_X);
-    const auto id = visit.ward().visit().id;
-    visit.click(QStringLiteral("stopWhy.called-away"));
-    visit.click(QStringLiteral("stopCover.covered"));
-    visit.click(QStringLiteral("stopLine.held"));
-    visit.click(QStringLiteral("accept"));
-    const auto* stopped = visit.ward().desk().view().record->visit(id);
-    ASSERT_TRUE(stopped->stopped.has_value());
-    EXPECT_EQ(stopped->stopped->said.why, practice::StopReason::CalledAway);
-    EXPECT_EQ(stopped->stopped->said.siteCovered, true);
-    EXPECT_EQ(stopped->stopped->said.lineHeld, true);
-    EXPECT_EQ(stopped->state.steps[0].mark, practice::Mark::Seen);
-}
-
-// Silence is no "no": on the patient it may be answered, elsewhere it is not even asked.
-TEST(VisitKeys, WhatIsNotAnsweredAtAStopIsNotSaid) {
-    for (const On on : {On::Patient, On::TalkedThrough}) {
-        VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, on);
-        visit.press(Qt::Key_X);
-        const auto id = visit.ward().visit().id;
-        EXPECT_EQ(visit.find<QAbstractButton>(QStringLiteral("stopCover.bare")) != nullptr,
-                  on == On::Patient);
-        visit.click(QStringLiteral("stopWhy.called-away"));
-        if (on == On::Patient) visit.click(QStringLiteral("stopLine.loose"));
-        visit.click(QStringLiteral("accept"));
-        const auto& said = visit.ward().desk().view().record->visit(id)->stopped->said;
-        EXPECT_EQ(said.siteCovered, std::nullopt);
-        EXPECT_EQ(said.lineHeld, on == On::Patient ? std::optional(false) : std::nullopt);
-    }
-}
-
-// A slip is no answer: pressed again it is not said.
-TEST(VisitKeys, AnAnswerAtAStopCanBeTakenBack) {
-    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
-    visit.press(Qt::Key_X);
-    const auto id = visit.ward().visit().id;
-    for (const char* name : {"stopWhy.called-away", "stopCover.covered", "stopCover.covered",
-                             "stopLine.held", "stopLine.loose"})
-        visit.click(QLatin1String(name));
-    visit.click(QStringLiteral("accept"));
-    const auto& said = visit.ward().desk().view().record->visit(id)->stopped->said;
-    EXPECT_EQ(said.siteCovered, std::nullopt);
-    EXPECT_EQ(said.lineHeld, false);
-}
-
-TEST(VisitKeys, WhyTheTeacherTookOverIsAnsweredFirst) {
-    VisitDriver visit("clean-hands");
-    visit.press(Qt::Key_T);
-    EXPECT_FALSE(visit.find<QAbstractButton>(QStringLiteral("accept"))->isEnabled());
-    EXPECT_FALSE(visit.state().takenOver);
-    visit.click(QStringLiteral("takeOverWhy.1"));
-    visit.click(QStringLiteral("accept"));
-    EXPECT_TRUE(visit.state().takenOver);
-}
-
-TEST(VisitKeys, TakeOverAndHandOver) {
-    VisitDriver visit("clean-hands");
-    const auto second = visit.ward().addStaff("Ines Halloran", "IH");
-    visit.press(Qt::Key_T);
-    visit.click(QStringLiteral("takeOverWhy.0"));
-    visit.click(QStringLiteral("accept"));
-    EXPECT_TRUE(visit.state().takenOver);
-    visit.press(Qt::Key_T, Qt::ShiftModifier);
-    visit.click(QStringLiteral("handOverTo.") + QString::fromStdString(second.text()));
-    visit.click(QStringLiteral("accept"));
-    EXPECT_EQ(visit.state().teachers.back(), second);
-    EXPECT_EQ(visit.ward().desk().view().teacher, second);
-    visit.seeStep();
-    EXPECT_EQ(visit.state().steps[0].seenBy, second);
-    EXPECT_TRUE(visit.state().steps[0].byTeacher);
-}
-
-TEST(VisitKeys, AfterATakeOverNobodysNoticingIsAskedFor) {
-    VisitDriver visit("clean-hands");
-    visit.seeUntil("keep-clean");
-    visit.press(Qt::Key_L);
-    visit.press(Qt::Key_2);
-    ASSERT_EQ(visit.state().lapses[0].caught, practice::Caught::No);
-    EXPECT_TRUE(isOffered(visit, ui::Act::CaughtAlone));
-    visit.press(Qt::Key_T);
-    visit.click(QStringLiteral("takeOverWhy.0"));
-    visit.click(QStringLiteral("accept"));
-    ASSERT_TRUE(visit.state().takenOver);
-    EXPECT_FALSE(isOffered(visit, ui::Act::CaughtAlone));
-    EXPECT_FALSE(isOffered(visit, ui::Act::ShowWayBack));
-    const std::size_t before = visit.entries();
-    visit.press(Qt::Key_K);
-    visit.press(Qt::Key_S);
-    EXPECT_EQ(visit.entries(), before);
-}
-
 TEST(VisitKeys, AKeyThatIsTakenIsRefusedInWords) {
     VisitDriver visit("clean-hands");
     ui::Keys keys = visit.page().keys();
@@ -357,51 +238,6 @@ TEST(VisitKeys, ANoteIsGoneOnWithWhereItWasLeft) {
     visit.pass(400);
     QTest::keyClicks(note, QStringLiteral(", and"));
     EXPECT_EQ(note->text(), QStringLiteral("Half a note, and"));
-}
-
-TEST(VisitKeys, AMeasureIsTypedAtOnce) {
-    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
-    visit.press(Qt::Key_M);
-    ASSERT_NE(visit.page().question(), nullptr);
-    ASSERT_NE(visit.page().focusWidget(), nullptr);
-    EXPECT_EQ(visit.page().focusWidget()->objectName(), QStringLiteral("measureMm"));
-}
-
-// The pack says at which step which measure is taken, and whether it is found or left so.
-TEST(VisitKeys, AMeasureIsTheOneThatTheStepAsksFor) {
-    const struct {
-        const char *step, *measure, *when, *opensIn;
-    } rows[] = {{"measure-arm", "measureWhich.arm-girth", "measureWhen.found", "measureMm"},
-                {"count-marks", "measureWhich.outside-length", "measureWhen.found", "measureMarks"},
-                {"measure-length", "measureWhich.outside-length", "measureWhen.found", "measureMm"},
-                {"count-left", "measureWhich.outside-length", "measureWhen.left", "measureMarks"}};
-    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
-    for (const auto& row : rows) {
-        visit.seeUntil(row.step);
-        for (const bool isAfter : {false, true}) {
-            if (isAfter) visit.seeStep();
-            visit.press(Qt::Key_M);
-            if (!isAfter) {
-                EXPECT_EQ(visit.page().focusWidget()->objectName(), QLatin1String(row.opensIn));
-            }
-            for (const char* name : {row.measure, row.when})
-                EXPECT_TRUE(visit.find<QAbstractButton>(QLatin1String(name))->isChecked())
-                    << row.step << (isAfter ? ", just seen: " : ": ") << name;
-            visit.press(Qt::Key_Escape);
-            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        }
-    }
-}
-
-// Counted marks could be held against nothing there.
-TEST(VisitKeys, WhereNoMarksWereCountedAtFirstAMeasureOpensInMillimetres) {
-    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
-    record::AddLine line = visit.ward().desk().view().record->lines.front().said;
-    line.marks.reset();
-    visit.ward().must(record::CorrectLine{line, ""});
-    visit.seeUntil("count-marks");
-    visit.press(Qt::Key_M);
-    EXPECT_EQ(visit.page().focusWidget()->objectName(), QStringLiteral("measureMm"));
 }
 
 // A list that was scrolled down stays so for its own step only.

@@ -6,6 +6,7 @@
 
 #include "gui/visit/visitdriver.h"
 #include "pieces/pressbutton.h"
+#include "visit/question.h"
 
 namespace {
 
@@ -100,6 +101,51 @@ TEST(VisitMeasuresOffThePatient, NothingIsAsked) {
     visit.press(Qt::Key_Space);
     EXPECT_EQ(visit.page().question(), nullptr);
     EXPECT_EQ(practice::recordInHand(visit.state())->step, "set-infusion");
+}
+
+TEST(VisitKeys, AMeasureIsTypedAtOnce) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.press(Qt::Key_M);
+    ASSERT_NE(visit.page().question(), nullptr);
+    ASSERT_NE(visit.page().focusWidget(), nullptr);
+    EXPECT_EQ(visit.page().focusWidget()->objectName(), QStringLiteral("measureMm"));
+}
+
+// The pack says at which step which measure is taken, and whether it is found or left so.
+TEST(VisitKeys, AMeasureIsTheOneThatTheStepAsksFor) {
+    const struct {
+        const char *step, *measure, *when, *opensIn;
+    } rows[] = {{"measure-arm", "measureWhich.arm-girth", "measureWhen.found", "measureMm"},
+                {"count-marks", "measureWhich.outside-length", "measureWhen.found", "measureMarks"},
+                {"measure-length", "measureWhich.outside-length", "measureWhen.found", "measureMm"},
+                {"count-left", "measureWhich.outside-length", "measureWhen.left", "measureMarks"}};
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    for (const auto& row : rows) {
+        visit.seeUntil(row.step);
+        for (const bool isAfter : {false, true}) {
+            if (isAfter) visit.seeStep();
+            visit.press(Qt::Key_M);
+            if (!isAfter) {
+                EXPECT_EQ(visit.page().focusWidget()->objectName(), QLatin1String(row.opensIn));
+            }
+            for (const char* name : {row.measure, row.when})
+                EXPECT_TRUE(visit.find<QAbstractButton>(QLatin1String(name))->isChecked())
+                    << row.step << (isAfter ? ", just seen: " : ": ") << name;
+            visit.press(Qt::Key_Escape);
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        }
+    }
+}
+
+// Counted marks could be held against nothing there.
+TEST(VisitKeys, WhereNoMarksWereCountedAtFirstAMeasureOpensInMillimetres) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    record::AddLine line = visit.ward().desk().view().record->lines.front().said;
+    line.marks.reset();
+    visit.ward().must(record::CorrectLine{line, ""});
+    visit.seeUntil("count-marks");
+    visit.press(Qt::Key_M);
+    EXPECT_EQ(visit.page().focusWidget()->objectName(), QStringLiteral("measureMm"));
 }
 
 }  // namespace
