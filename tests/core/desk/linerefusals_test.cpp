@@ -129,5 +129,29 @@ TEST_F(Refusals, OfALinePutInAfterAVisitOnIt) {
     ward.must(record::CorrectLine{later, "that visit tells nothing of this line"});
 }
 
+// The workstation's zone was set wrong: by the record the visit was a day before the line. Whatever
+// else is wrong at the line can still be put right, but that day gets no later.
+TEST_F(Refusals, OfADayThatIsWrongAlready) {
+    record::AddLine line = ward.desk().view().record->lines.front().said;
+    base::Instant now = ward.clock().now();
+    now.wallMs = *base::parseIsoUtc("2026-11-25T02:00:00.000Z");
+    ward.clock().set(now);
+    line.inserted = "2026-11-25";
+    ward.must(record::CorrectLine{line, ""});
+    now.offsetMinutes = -180;
+    ward.clock().set(now);
+    ward.openVisit(practice::Way::Guided, practice::On::Patient);
+    ward.must(practice::StopVisit{});
+    now.offsetMinutes = 0;
+    now.wallMs += std::int64_t{48} * 3600 * 1000;
+    ward.clock().set(now);
+    line.lumens = 2;
+    ward.must(record::CorrectLine{line, ""});
+    line.inserted = "2026-11-26";
+    expect(Code::InsertedTooLate, record::CorrectLine{line, ""});
+    line.inserted = "2026-11-24";
+    ward.must(record::CorrectLine{line, ""});
+}
+
 }  // namespace
 }  // namespace desk
