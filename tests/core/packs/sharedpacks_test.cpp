@@ -102,7 +102,8 @@ TEST_P(SharedPack, EveryPhaseNamesASourceOfThePack) {
 // A source means the same in every pack and in the project's list.
 TEST_P(SharedPack, SourcesAreThoseOfTheList) {
     const json list = json::parse(sharedFile("sources.json"))["sources"];
-    for (const json& source : raw()["sources"])
+    const json pack = raw();
+    for (const json& source : pack["sources"])
         EXPECT_NE(std::ranges::find(list, source), list.end()) << source["id"];
 }
 

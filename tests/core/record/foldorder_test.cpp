@@ -100,7 +100,7 @@ TEST(FoldOrder, OfOneTickTheLedgerDecidesForEverybodyAlike) {
             book.say(AskBack{.learner = learner, .pack = "", .prompt = "", .words = words});
         entry.tick = 50, entry.seq = ledger == low ? 1U : 9U, entry.ledger = ledger;
     }
-    const auto& asked = book.fold().learners.at(0).asked;
+    const auto asked = book.fold().learners.at(0).asked;
     ASSERT_EQ(asked.size(), 2U);
     EXPECT_EQ(asked[0].said.words, "first");
     EXPECT_EQ(asked[1].said.words, "second");

@@ -183,15 +183,14 @@ TEST(RecordCheck, NamesAnIndexThatLeadsElsewhere) {
 }
 
 TEST(RecordCheck, NamesAnIndexThatHasNoOrder) {
-    for (const char* name : {"command", "subject"}) {
+    for (const QString& name : {QStringLiteral("command"), QStringLiteral("subject")}) {
         const RecordFolder folder;
         std::size_t page = 0;
         {
             const auto ledger = folder.open();
             fillRecord(*ledger);
             page = ledger->database()
-                       .value(QStringLiteral("SELECT rootpage FROM sqlite_schema WHERE name = '%1'")
-                                  .arg(QLatin1String(name)))
+                       .value("SELECT rootpage FROM sqlite_schema WHERE name = ?", {name})
                        ->toULongLong();
         }
         std::string file = support::bytesOfFile(folder.path());
@@ -201,7 +200,8 @@ TEST(RecordCheck, NamesAnIndexThatHasNoOrder) {
         ASSERT_NE(ledger, nullptr);
         const auto report = ledger->check();
         ASSERT_TRUE(report.ok());
-        ASSERT_EQ(report->findings.size(), 1U) << name << ": the row that is behind a later one";
+        ASSERT_EQ(report->findings.size(), 1U)
+            << name.toStdString() << ": the row that is behind a later one";
         EXPECT_EQ(report->findings[0].kind, Kind::Index);
     }
 }
