@@ -89,7 +89,8 @@ TEST_F(PackCommands, ARefusalSaysWhatIsSafeAndWhatToDo) {
     const Answer refused = ask({"pack", "check", noShape});
     EXPECT_NE(refused.err.find("Write it in figures"), std::string::npos) << refused.err;
     EXPECT_NE(refused.err.find("no record was touched"), std::string::npos);
-    for (const auto& error : ask({"pack", "check", noShape, "--json"}).json()["errors"]) {
+    const auto told = ask({"pack", "check", noShape, "--json"}).json();
+    for (const auto& error : told["errors"]) {
         EXPECT_EQ(error.size(), 3U) << error.dump();
         EXPECT_EQ(error["text"].get<std::string>().find("figures"), std::string::npos);
     }
