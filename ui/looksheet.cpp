@@ -12,7 +12,7 @@ using render::Role;
 using render::TextSize;
 
 // @names stand for roles, ~names for sizes of type. Kept short: a sheet is matched for every
-// widget.
+// widget. A thick edge is the focus and nothing else; a filled button has a ring (LookStyle).
 const char* const sheetText = R"(
 QMainWindow, QDialog, QScrollArea, QStackedWidget, QWidget[part="page"] { background: @paper; }
 QScrollArea { border: 0; }
@@ -37,16 +37,15 @@ QPushButton, QToolButton { min-height: 42px; padding: 0 16px; border: 1px solid 
 QToolButton { padding: 0 12px; }
 QPushButton:hover, QToolButton:hover { border-color: @pine; background: @paper; }
 QPushButton:pressed, QToolButton:pressed { background: @rule; }
-QPushButton, QToolButton, QCheckBox, QRadioButton { outline: none; }
-QPushButton:focus, QToolButton:focus { border: 3px solid @pine; padding: 0 14px; min-height: 38px; }
+QPushButton:checked, QToolButton:checked { border-color: @pine; color: @pine;
+  background: @leafground; }
 QPushButton:disabled, QToolButton:disabled { color: @quiet; border: 1px dashed @quiet;
   background: @paper; }
-QPushButton:checked, QToolButton:checked { border: 2px solid @pine; color: @pine;
-  background: @leafground; }
+QPushButton:focus, QToolButton:focus { border: 3px solid @pine; padding: 0 14px; min-height: 38px; }
 QPushButton[part="primary"] { background: @pine; border-color: @pine; color: @onpine;
   font-weight: 600; padding: 0 24px; }
 QPushButton[part="primary"]:hover { background: @ink; color: @paper; }
-QPushButton[part="primary"]:focus { border: 3px solid @ink; padding: 0 22px; }
+QPushButton[part="primary"]:focus { border: 1px solid @pine; padding: 0 24px; min-height: 42px; }
 QPushButton[part="primary"]:disabled { background: @paper; color: @quiet;
   border: 1px dashed @quiet; }
 QPushButton[part="quiet"] { border: 1px solid transparent; background: transparent; color: @pine;
@@ -81,19 +80,20 @@ QLineEdit, QPlainTextEdit { border: 1px solid @quiet; border-radius: 6px; backgr
   color: @ink; padding: 0 12px; selection-background-color: @pine; selection-color: @onpine; }
 QLineEdit { min-height: 42px; }
 QPlainTextEdit { padding: 6px 8px; }
+QLineEdit[wrong="true"], QPlainTextEdit[wrong="true"] { border: 1px solid @brick;
+  background: @brickground; }
 QLineEdit:focus, QPlainTextEdit:focus { border: 3px solid @pine; }
+QLineEdit[wrong="true"]:focus, QPlainTextEdit[wrong="true"]:focus { border: 3px solid @brick; }
 QLineEdit:focus { min-height: 38px; padding: 0 10px; }
 QPlainTextEdit:focus { padding: 4px 6px; }
-QLineEdit[wrong="true"], QPlainTextEdit[wrong="true"] { border: 2px solid @brick;
-  background: @brickground; }
 QCheckBox, QRadioButton { min-height: 40px; padding: 0 4px; border: 2px solid transparent;
   border-radius: 6px; color: @ink; background: transparent; }
 QCheckBox:focus, QRadioButton:focus { border: 2px solid @pine; }
 QRadioButton[part="choice"], QCheckBox[part="choice"] { border: 1px solid @quiet;
   background: @surface; padding: 1px 17px 1px 13px; }
 QRadioButton[part="choice"]:hover, QCheckBox[part="choice"]:hover { border-color: @pine; }
-QRadioButton[part="choice"]:checked, QCheckBox[part="choice"]:checked { border: 2px solid @pine;
-  padding: 0 16px 0 12px; background: @leafground; }
+QRadioButton[part="choice"]:checked, QCheckBox[part="choice"]:checked { border-color: @pine;
+  background: @leafground; }
 QRadioButton[part="choice"]:focus, QCheckBox[part="choice"]:focus { border: 3px solid @pine;
   padding: -1px 15px -1px 11px; }
 QRadioButton[part="choice"]:disabled, QCheckBox[part="choice"]:disabled { color: @quiet;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "lookstyle.h"
 
+#include <QAbstractButton>
 #include <QPainter>
 #include <QPainterPath>
 #include <QStyleOption>
@@ -43,6 +44,16 @@ void drawIndicator(QPainter& painter, const QRect& place, bool isOn, bool isEnab
     painter.restore();
 }
 
+/// Inside of a filled button, where an edge of any colour would be lost in it.
+void drawRing(QPainter& painter, const QRect& button) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(theme().on(render::Role::Pine), render::Theme::strokeWidth));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(QRectF(button).adjusted(4, 4, -4, -4), 3, 3);
+    painter.restore();
+}
+
 }  // namespace
 
 LookStyle::LookStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
@@ -77,6 +88,11 @@ void LookStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
         return drawIndicator(*painter, option->rect, isOn, isEnabled, Shape::Box);
     if (element == PE_IndicatorRadioButton)
         return drawIndicator(*painter, option->rect, isOn, isEnabled, Shape::Dot);
+    if (element == PE_FrameFocusRect && qobject_cast<const QAbstractButton*>(widget)) {
+        if (widget->property("part") == QLatin1String("primary"))
+            drawRing(*painter, widget->rect());
+        return;  // of the others the sheet draws the edge
+    }
     QProxyStyle::drawPrimitive(element, option, painter, widget);
 }
 
