@@ -4,6 +4,7 @@
 
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QLocale>
 #include <QShortcut>
@@ -94,6 +95,7 @@ QWidget* AskBackPage::buildQuestion() {
     m_listen = new Words(TextSize::Body, Role::QuietInk, inner);
     m_listen->say(tr("Heard in the learner's own words"));
     m_points = new PickList(PickList::Many::Any, QStringLiteral("points"), inner);
+    m_points->letEnterPass();
     m_again = new Words(TextSize::Lead, Role::Amber, inner);
     m_again->setObjectName(QStringLiteral("askAgain"));
     const auto line = [inner](const QString& name, const QString& objectName) {
@@ -272,6 +274,15 @@ void AskBackPage::focusOnNext() {
         if (open == nullptr) open = button;
     }
     focusOn(open ? open : m_keep);
+}
+
+void AskBackPage::keyPressEvent(QKeyEvent* event) {
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    const bool isPlain = !(event->modifiers() & ~Qt::KeypadModifier) && !event->isAutoRepeat();
+    const QWidget* at = window()->focusWidget();
+    const bool isOfAnswer = at && m_question->isAncestorOf(at);
+    if (!isEnter || !isPlain || !isOfAnswer) return QWidget::keyPressEvent(event);
+    pressMain();
 }
 
 void AskBackPage::changeEvent(QEvent* event) {

@@ -37,6 +37,8 @@ class AskBackPage : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    /// Enter goes on from a line of words and from a point that is ticked, as on other pages.
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     /// Where the question stands with this learner.

@@ -46,7 +46,6 @@ void ReasonPage::addWhy() {
     QVBoxLayout* card = cardIn(column(), {});
     card->addWidget(new Field(tr("Why you open it"), m_why));
     card->addWidget(m_words);
-    connect(m_words->edit(), &QLineEdit::returnPressed, this, &ReasonPage::open);
     connect(m_why, &Choice::changed, this, &ReasonPage::follow);
 }
 

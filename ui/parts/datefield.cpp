@@ -53,6 +53,7 @@ DateField::DateField(const QString& name, const QString& objectName, Must must, 
       m_latest(latest),
       m_of(of) {
     m_edit->setObjectName(objectName);
+    m_edit->setProperty(mustFillMark, must == Must::Fill);
     m_edit->setMaximumWidth(360);
     connect(m_edit, &QLineEdit::textChanged, this, [this] { echo(); });
     echo();

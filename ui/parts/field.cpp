@@ -87,6 +87,7 @@ WordsField::WordsField(const QString& name, const QString& objectName, Must must
                        const QString& hint)
     : Field(name, new QLineEdit, hint), m_edit(qobject_cast<QLineEdit*>(input())), m_must(must) {
     m_edit->setObjectName(objectName);
+    m_edit->setProperty(mustFillMark, must == Must::Fill);
     connect(m_edit, &QLineEdit::textChanged, this, [this] {
         if (!problem().isEmpty()) check();
         Q_EMIT changed();
@@ -117,6 +118,7 @@ NumberField::NumberField(const QString& name, const QString& objectName, Must mu
       m_must(must),
       m_range(range) {
     m_edit->setObjectName(objectName);
+    m_edit->setProperty(mustFillMark, must == Must::Fill);
     m_edit->setInputMethodHints(Qt::ImhDigitsOnly);
     m_edit->setMaximumWidth(220);
     connect(m_edit, &QLineEdit::textChanged, this, [this] {

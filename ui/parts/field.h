@@ -14,6 +14,8 @@ class QVBoxLayout;
 namespace ui {
 
 enum class Must { Fill, MayStayEmpty };
+/// The property of a line of words that has to be filled in.
+constexpr const char* mustFillMark = "mustFill";
 
 /// A form row: its name above, the thing to fill in, one quiet line below that explains or, when
 /// something is wrong, says so in place.

@@ -2,9 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "parts/page.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
+#include <QRadioButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QShortcut>
@@ -14,6 +17,7 @@
 
 #include "parts/field.h"
 #include "parts/parts.h"
+#include "parts/taborder.h"
 
 namespace ui {
 namespace {
@@ -82,6 +86,9 @@ Page::Page(const QString& objectName, QWidget* parent)
 }
 
 void Page::keyPressEvent(QKeyEvent* event) {
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && !(event->modifiers() & ~Qt::KeypadModifier))
+        if (event->isAutoRepeat() || takeEnter()) return;
     using Action = QAbstractSlider::SliderAction;
     const std::map<int, Action> turns{{Qt::Key_PageDown, QAbstractSlider::SliderPageStepAdd},
                                       {Qt::Key_PageUp, QAbstractSlider::SliderPageStepSub},
@@ -90,6 +97,43 @@ void Page::keyPressEvent(QKeyEvent* event) {
     const auto turn = turns.find(event->key());
     if (turn == turns.end()) return QWidget::keyPressEvent(event);
     m_scroll->verticalScrollBar()->triggerAction(turn->second);
+}
+
+bool Page::takeEnter() {
+    QWidget* at = window()->focusWidget();
+    if (!at || !isAncestorOf(at)) return false;
+    if (auto* button = qobject_cast<QAbstractButton*>(at)) {
+        const bool isAnswer = qobject_cast<QRadioButton*>(at) || qobject_cast<QCheckBox*>(at);
+        if (isAnswer && button->isChecked())
+            goOn(at);
+        else
+            button->click();
+        return true;
+    }
+    if (!qobject_cast<QLineEdit*>(at)) return false;
+    QLineEdit* next = nextToFill(at);
+    next ? next->setFocus(Qt::TabFocusReason) : goOn(at);
+    if (next) scrollTo(next);
+    return true;
+}
+
+QLineEdit* Page::nextToFill(QWidget* from) {
+    bool isAfter = false;
+    for (QWidget* one : inReadingOrder(this)) {
+        auto* line = qobject_cast<QLineEdit*>(one);
+        const bool isOpen = line && line->isEnabled() && line->isVisibleTo(this) &&
+                            line->displayText().trimmed().isEmpty() &&
+                            line->property(mustFillMark).toBool();
+        if (isAfter && isOpen) return line;
+        isAfter = isAfter || one == from;
+    }
+    return nullptr;
+}
+
+void Page::goOn(QWidget*) {
+    if (!m_primary || m_primary->isHidden()) return;
+    if (m_enter == Enter::GoesTo) return m_primary->setFocus(Qt::TabFocusReason);
+    m_primary->click();
 }
 
 QPushButton* Page::setPrimary(const QString& words) {
@@ -101,9 +145,11 @@ QPushButton* Page::setPrimary(const QString& words) {
     m_primary = primaryButton(words, objectName() + QStringLiteral(".primary"));
     m_buttons->addWidget(m_primary);
     connect(m_primary, &QPushButton::clicked, this, &Page::pressed);
-    auto* enter = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return), this);
-    enter->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(enter, &QShortcut::activated, m_primary, &QPushButton::click);
+    for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Enter}) {
+        auto* enter = new QShortcut(QKeySequence(Qt::CTRL | key), this);
+        enter->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(enter, &QShortcut::activated, m_primary, &QPushButton::click);
+    }
     return m_primary;
 }
 

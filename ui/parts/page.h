@@ -9,6 +9,7 @@
 
 class QHBoxLayout;
 class QLabel;
+class QLineEdit;
 class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
@@ -16,7 +17,9 @@ class QVBoxLayout;
 namespace ui {
 
 /// A page: its content scrolls in one column of readable width; below it stays the foot with what
-/// was refused and what to press.
+/// was refused and what to press. Enter presses a button and chooses an answer, as Space does. In a
+/// line of words, or on an answer that is chosen, it goes on: to the next line that has to be
+/// filled in, or to the one thing to press. Nothing that is chosen is taken back by it.
 class Page : public QWidget {
     Q_OBJECT
   public:
@@ -24,10 +27,14 @@ class Page : public QWidget {
 
     QVBoxLayout* column() const { return m_column; }
     ErrorStrip* errors() const { return m_errors; }
-    /// The one thing to press. Also on Ctrl+Return, from any field.
+    /// The one thing to press. Also on Ctrl+Enter, from any field.
     QPushButton* setPrimary(const QString& words);
     QPushButton* addSecondary(const QString& words, const QString& objectName);
     QPushButton* primary() const { return m_primary; }
+    /// What Enter does with the one thing when it goes on. What can't be taken back it only goes
+    /// to, so that it takes a press of its own.
+    enum class Enter { Presses, GoesTo };
+    void setEnter(Enter what) { m_enter = what; }
     /// What has to be answered before the one thing can be pressed; it is said beside it.
     void setMissing(const QStringList& names);
     void scrollTo(QWidget* widget);
@@ -43,8 +50,13 @@ class Page : public QWidget {
   protected:
     /// Keys that turn pages do so wherever the focus is: much of a page takes none.
     void keyPressEvent(QKeyEvent* event) override;
+    /// Enter goes on from there, and no line after it has to be filled in.
+    virtual void goOn(QWidget* from);
 
   private:
+    bool takeEnter();
+    QLineEdit* nextToFill(QWidget* from);
+
     QScrollArea* m_scroll;
     QVBoxLayout* m_column;
     QWidget* m_foot;
@@ -52,6 +64,7 @@ class Page : public QWidget {
     ErrorStrip* m_errors;
     QLabel* m_missing;
     QPushButton* m_primary = nullptr;
+    Enter m_enter = Enter::Presses;
 };
 
 /// A card with a heading, for a group of fields.

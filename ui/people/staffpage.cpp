@@ -91,6 +91,11 @@ void StaffPage::fill() {
     sayWho();
 }
 
+void StaffPage::goOn(QWidget* from) {
+    if (m_name->typed().isEmpty() && m_initials->typed().isEmpty()) return Page::goOn(from);
+    add();
+}
+
 void StaffPage::add() {
     const bool isNamed = m_name->check(), isMarked = m_initials->check();
     if (!isNamed || !isMarked) return scrollTo(isNamed ? m_initials : m_name);

@@ -23,6 +23,10 @@ class StaffPage : public Page {
     void chose();
     void left();
 
+  protected:
+    /// Who has begun to write a name adds it, whoever may go on meanwhile.
+    void goOn(QWidget* from) override;
+
   private:
     void fill();
     const record::Staff* whoWorks() const;

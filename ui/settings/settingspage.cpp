@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "settings/settingspage.h"
 
+#include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -72,6 +73,10 @@ void SettingsPage::addUnit() {
     m_saved->setObjectName(QStringLiteral("settings.saved"));
     m_saved->hide();
     card->addWidget(m_saved);
+}
+
+void SettingsPage::goOn(QWidget* from) {
+    if (qobject_cast<QLineEdit*>(from)) Page::goOn(from);
 }
 
 void SettingsPage::saveUnit() {

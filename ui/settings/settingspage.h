@@ -27,6 +27,10 @@ class SettingsPage : public Page {
     void visitSettingsChanged();
     void lockAfterChanged(int minutes);
 
+  protected:
+    /// What holds as soon as it is chosen saves nobody else's number.
+    void goOn(QWidget* from) override;
+
   private:
     void addUnit();
     void addLook();

@@ -123,6 +123,7 @@ void CorrectionForm::follow() {
     m_why->setVisible(isWrong && m_wrong->hasOptions());
     primary()->setEnabled(!isWrong || m_wrong->hasOptions());
     primary()->setText(isWrong ? tr("Mark it") : tr("Save"));
+    setEnter(isWrong ? Enter::GoesTo : Enter::Presses);
 }
 
 void CorrectionForm::save() {

@@ -21,6 +21,7 @@ SignPage::SignPage(desk::Desk& desk, QWidget* parent)
     : Page(QStringLiteral("sign"), parent), m_desk(desk) {
     QPushButton* help = addSecondary(tr("Going home with help"), QStringLiteral("sign.help"));
     setPrimary(tr("Sign"));
+    setEnter(Enter::GoesTo);
     connect(help, &QPushButton::clicked, this, &SignPage::wantsHelpForm);
     connect(this, &Page::pressed, this, &SignPage::sign);
 }

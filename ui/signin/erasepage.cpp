@@ -43,6 +43,7 @@ ErasePage::ErasePage(DoorWork& work, QWidget* parent)
     addPeople();
     QPushButton* back = addSecondary(tr("Leave it"), QStringLiteral("erase.back"));
     setPrimary(tr("Destroy it"));
+    setEnter(Enter::GoesTo);
     connect(back, &QPushButton::clicked, this, &ErasePage::left);
     connect(this, &Page::pressed, this, &ErasePage::erase);
     connect(&work, &DoorWork::changed, this, [this] { primary()->setEnabled(m_work.isFree()); });

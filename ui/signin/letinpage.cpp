@@ -156,6 +156,7 @@ RetirePage::RetirePage(DoorWork& work, QWidget* parent)
         card->addWidget(text(QStringLiteral("•  ") + sentence));
     QPushButton* back = addSecondary(tr("Leave it"), QStringLiteral("retire.back"));
     setPrimary(tr("Retire"));
+    setEnter(Enter::GoesTo);
     connect(back, &QPushButton::clicked, this, &RetirePage::left);
     connect(this, &Page::pressed, this, &RetirePage::retire);
     restWhileBusy(this, work);

@@ -36,6 +36,7 @@ PassphraseField::PassphraseField(const QString& name, const QString& objectName,
     setTypedIn(m_edit);
     auto* shows = static_cast<TypedHidden*>(input())->shows;
     shows->setAccessibleName(tr("Show it: %1").arg(name));
+    m_edit->setProperty(mustFillMark, true);
     connect(m_edit, &QLineEdit::returnPressed, this, &PassphraseField::entered);
     connect(m_edit, &QLineEdit::textEdited, this, [this] {
         if (!problem().isEmpty()) setProblem({});

@@ -54,7 +54,6 @@ RecoverySheetPage::RecoverySheetPage(QWidget* parent)
     connect(printing, &QPushButton::clicked, this, &RecoverySheetPage::printIt);
     setPrimary(tr("The sheet is in my hands"));
     connect(this, &Page::pressed, this, &RecoverySheetPage::press);
-    connect(m_back->edit(), &QLineEdit::returnPressed, this, &RecoverySheetPage::press);
 }
 
 void RecoverySheetPage::showLines(seal::Secret lines, const render::SheetMark& mark) {

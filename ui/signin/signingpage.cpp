@@ -34,7 +34,6 @@ SigningPage::SigningPage(DoorWork& work, QWidget* parent)
         Q_EMIT left();
     });
     connect(this, &Page::pressed, this, &SigningPage::confirm);
-    connect(m_passphrase, &PassphraseField::entered, this, &SigningPage::confirm);
     connect(&work, &DoorWork::changed, this, [this] { primary()->setEnabled(m_work.isFree()); });
 }
 

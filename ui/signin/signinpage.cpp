@@ -34,9 +34,6 @@ SignInPage::SignInPage(DoorWork& work, QWidget* parent)
     connect(m_lost, &QPushButton::clicked, this, &SignInPage::recoveryWanted);
     connect(m_back, &QPushButton::clicked, this, &SignInPage::backWanted);
     connect(this, &Page::pressed, this, &SignInPage::press);
-    connect(m_passphrase, &PassphraseField::entered, this, &SignInPage::press);
-    connect(m_name->edit(), &QLineEdit::returnPressed, m_passphrase->edit(),
-            qOverload<>(&QWidget::setFocus));
     connect(&work, &DoorWork::changed, this, [this] { primary()->setEnabled(m_work.isFree()); });
 }
 
@@ -84,7 +81,6 @@ LockPage::LockPage(DoorWork& work, QWidget* parent)
     setPrimary(tr("Go on"));
     connect(other, &QPushButton::clicked, this, &LockPage::otherWanted);
     connect(this, &Page::pressed, this, &LockPage::press);
-    connect(m_passphrase, &PassphraseField::entered, this, &LockPage::press);
     connect(&work, &DoorWork::changed, this, [this] { primary()->setEnabled(m_work.isFree()); });
 }
 

@@ -186,6 +186,30 @@ TEST(AskBackPage, ControlEnterKeepsAndTicksNothing) {
     EXPECT_EQ(asking.learner().asked[0].said.heard, std::vector{prompt.points[0].id});
 }
 
+TEST(AskBackPage, EnterTicksAPointAndKeepsFromOneThatIsTicked) {
+    Asking asking;
+    const packs::Prompt& prompt = asking.pack().prompts.front();
+    auto* first = asking.page().findChild<QAbstractButton*>(
+        QStringLiteral("points.") + QString::fromStdString(prompt.points[0].id));
+    first->setFocus();
+    QTest::keyClick(first, Qt::Key_Return);
+    EXPECT_TRUE(first->isChecked());
+    EXPECT_TRUE(asking.learner().asked.empty());
+    QTest::keyClick(first, Qt::Key_Return);
+    ASSERT_EQ(asking.learner().asked.size(), 1U) << "taken back instead";
+    EXPECT_EQ(asking.learner().asked[0].said.heard, std::vector{prompt.points[0].id});
+}
+
+TEST(AskBackPage, EnterInTheLearnersWordsKeepsThem) {
+    Asking asking;
+    auto* line = asking.page().findChild<QLineEdit*>(QStringLiteral("learnersWords"));
+    line->setFocus();
+    QTest::keyClicks(line, QStringLiteral("soap first"));
+    QTest::keyClick(line, Qt::Key_Return);
+    ASSERT_EQ(asking.learner().asked.size(), 1U);
+    EXPECT_EQ(asking.learner().asked[0].said.words, "soap first");
+}
+
 TEST(AskBackPage, TheListShowsWhereOneIs) {
     Asking asking("weekly-dressing-upper-arm");
     auto opened = asking.ward().opening(practice::Way::Guided, practice::On::PracticeArm);

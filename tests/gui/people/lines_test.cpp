@@ -5,6 +5,7 @@
 #include <QAbstractButton>
 #include <QCoreApplication>
 #include <QLabel>
+#include <QLineEdit>
 #include <QScrollArea>
 #include <algorithm>
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Who works here: added, chosen, and then on everything that is recorded.
 #include <QAbstractButton>
+#include <QtTest/QTest>
 
 #include "gui/main/shell_fixture.h"
 
@@ -35,4 +36,17 @@ TEST_F(StaffPageTest, PressingANameChangesWhoRecords) {
     press("teacher");
     press(("worksHere." + other.text()).c_str());
     EXPECT_EQ(m_desk->view().teacher, other);
+}
+
+TEST_F(StaffPageTest, EnterInANameAddsAndDoesNotGoOnAsSomebodyElse) {
+    begin(Begin::DemoWard);
+    press("teacher");
+    type("staffName", QStringLiteral("Tomas Quist"));
+    find("staffName")->setFocus();
+    QTest::keyClick(find("staffName"), Qt::Key_Return);
+    EXPECT_EQ(m_window->focusWidget(), find("initials"));
+    type("initials", QStringLiteral("TQ"));
+    QTest::keyClick(m_window->focusWidget(), Qt::Key_Return);
+    EXPECT_EQ(types().last(), QStringLiteral("staff-added"));
+    EXPECT_EQ(m_window->page()->objectName(), QStringLiteral("staff"));
 }

@@ -55,6 +55,20 @@ class SettingsPageTest : public Shell {
     }
 };
 
+TEST_F(SettingsPageTest, EnterOnWhatHoldsAtOnceSavesNoNumbers) {
+    beginAtSettings();
+    const auto before = entries().size();
+    auto* light = qobject_cast<QAbstractButton*>(find("lookScheme.light"));
+    ASSERT_NE(light, nullptr);
+    light->setFocus();
+    for (int i = 0; i < 2; ++i) QTest::keyClick(light, Qt::Key_Return);
+    EXPECT_TRUE(light->isChecked());
+    EXPECT_EQ(entries().size(), before);
+    find("unitTeamNow")->setFocus();
+    QTest::keyClick(find("unitTeamNow"), Qt::Key_Return);
+    EXPECT_EQ(entries().size(), before + 1);
+}
+
 TEST_F(SettingsPageTest, NumbersToCallBecomeOneEntryAndAreThereAgain) {
     beginAtSettings();
     const auto before = entries().size();

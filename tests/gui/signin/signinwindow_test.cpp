@@ -67,6 +67,14 @@ TEST_F(SignIn, OpensByNameAndPassphraseFromTheKeyboardAlone) {
     EXPECT_EQ(m_door.said, "Ilse Marchetti: four words that fit");
 }
 
+TEST_F(SignIn, EnterPressesTheButtonThatHasTheFocus) {
+    begin();
+    auto* lost = find<QPushButton>("signIn.recovery");
+    lost->setFocus();
+    QTest::keyClick(lost, Qt::Key_Return);
+    EXPECT_TRUE(find<QWidget>("recover")->isVisible());
+}
+
 TEST_F(SignIn, SaysNothingOfWhichOfTheTwoWasWrongAndWaits) {
     begin();
     type("signIn.name", "Somebody Else");
