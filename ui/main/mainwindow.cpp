@@ -21,6 +21,7 @@
 #include "people/lineform.h"
 #include "people/patientform.h"
 #include "people/staffpage.h"
+#include "pieces/scrolling.h"
 #include "sign/correctionform.h"
 #include "sign/helpform.h"
 #include "sign/signpage.h"
@@ -83,7 +84,10 @@ bool MainWindow::focusNextPrevChild(bool isNext) {
         return true;
     }
     tabInReadingOrder(centralWidget());
-    return QMainWindow::focusNextPrevChild(isNext);
+    const bool isMoved = QMainWindow::focusNextPrevChild(isNext);
+    // A scrolled page does so by itself only when Tab came from within.
+    if (isMoved && focusWidget()) bringIntoView(focusWidget());
+    return isMoved;
 }
 
 /// Enter presses what has the focus, as Space does: outside of dialogs a button leaves that open.

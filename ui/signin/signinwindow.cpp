@@ -8,6 +8,7 @@
 
 #include "parts/parts.h"
 #include "parts/taborder.h"
+#include "pieces/scrolling.h"
 #include "signin/newcomerpage.h"
 #include "signin/recoverysheetpage.h"
 #include "signin/signinpage.h"
@@ -89,7 +90,9 @@ void SignInWindow::showPage(QWidget* page) {
 
 bool SignInWindow::focusNextPrevChild(bool isNext) {
     tabInReadingOrder(this);
-    return QWidget::focusNextPrevChild(isNext);
+    const bool isMoved = QWidget::focusNextPrevChild(isNext);
+    if (isMoved && focusWidget()) bringIntoView(focusWidget());  // from below the page too
+    return isMoved;
 }
 
 void SignInWindow::closeEvent(QCloseEvent* event) {

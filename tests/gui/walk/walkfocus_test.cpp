@@ -27,6 +27,7 @@ class WalkFocus : public Walk {
     bool comesBefore(const QWidget* first, const QWidget* second) const;
     std::vector<QWidget*> walked(Qt::Key key) const;
     static bool isReached(QWidget* widget, const std::vector<QWidget*>& way);
+    static bool isInView(const QWidget* widget);
     std::vector<QWidget*>::iterator topmost(std::vector<QWidget*>& way) const;
     /// What is looked at: the page of the main window, or the window of its own.
     QWidget* place() const { return shown() == m_window.get() ? m_window->page() : shown(); }
@@ -34,6 +35,14 @@ class WalkFocus : public Walk {
     QAbstractButton* pressable(const QString& name) const;
     void checkPress(const Place& at, const QString& name);
 };
+
+/// Half of it; of what is large, as much as a finger meets.
+bool WalkFocus::isInView(const QWidget* widget) {
+    QRect seen = widget->rect();
+    for (const QWidget* up = widget->parentWidget(); up; up = up->parentWidget())
+        seen &= up->rect().translated(-widget->mapTo(up, QPoint(0, 0)));
+    return seen.height() >= std::min(widget->height() / 2, render::Theme::handTarget);
+}
 
 QStringList WalkFocus::buttonsHere() const {
     QStringList names;
@@ -175,6 +184,24 @@ TEST_F(WalkFocus, TabReachesAllInReadingOrderAndShiftTabGoesBack) {
         for (std::size_t i = 1; i < way.size(); ++i)
             EXPECT_TRUE(comesBefore(way[i - 1], way[i]))
                 << place.name << ": from " << nameOf(way[i - 1]) << " to " << nameOf(way[i]);
+        if (HasFatalFailure()) return;
+    }
+}
+
+// WCAG 2.2, 2.4.11: what has the focus is not hidden.
+TEST_F(WalkFocus, WhatTabComesToIsInView) {
+    for (const Place& place : places()) {
+        goTo(place);
+        if (!QApplication::focusWidget()) focusable().front()->setFocus();
+        for (const auto key : {Qt::Key_Tab, Qt::Key_Backtab}) {
+            for (QWidget* one : walked(key)) {
+                QTest::keyClick(QApplication::focusWidget(), key,
+                                key == Qt::Key_Backtab ? Qt::ShiftModifier : Qt::NoModifier);
+                const QWidget* now = QApplication::focusWidget();
+                EXPECT_TRUE(isInView(now))
+                    << place.name << ": " << nameOf(now) << ", after " << nameOf(one);
+            }
+        }
         if (HasFatalFailure()) return;
     }
 }
