@@ -44,6 +44,7 @@ void Choice::setOptions(const std::vector<Option>& options) {
         if (m_pick == Pick::One) m_group->addButton(made);
         layout()->addWidget(made);
         made->setVisible(true);
+        made->installEventFilter(this);
         connect(made, &QAbstractButton::toggled, this, [this](bool isOn) {
             if (isOn || m_pick == Pick::Any) Q_EMIT changed();
         });
@@ -96,6 +97,17 @@ void Choice::resizeEvent(QResizeEvent* event) {
 void Choice::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
     if (QAbstractButton* button = standIn()) button->setFocus(event->reason());
+}
+
+/// A group of Qt's lets Tab come to the button that had the focus last, or to the first of all.
+bool Choice::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::FocusIn || m_pick != Pick::One) return false;
+    const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
+    const bool isByTab = reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason;
+    QAbstractButton* chosen = standIn();
+    if (!isByTab || !chosen || !chosen->isChecked() || chosen == watched) return false;
+    chosen->setFocus(reason);
+    return true;
 }
 
 /// Of one choice the chosen button, where Tab comes to as well; else the first that can be pressed.

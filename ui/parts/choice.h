@@ -39,6 +39,7 @@ class Choice : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
     /// Stands for one of its buttons: by itself it shows no focus and takes no key.
     void focusInEvent(QFocusEvent* event) override;
 

@@ -7,6 +7,8 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractButton>
+#include <QLineEdit>
+#include <QVBoxLayout>
 #include <QtTest/QTest>
 
 #include "look.h"
@@ -51,6 +53,33 @@ TEST_F(ChoiceFocus, WhereManyMayBeChosenItBeginsAtTheFirst) {
     ui::Choice choice(QStringLiteral("of"), ui::Pick::Any, m_three);
     choice.choose(QStringLiteral("c"));
     EXPECT_EQ(focusedOf(choice), QStringLiteral("of.a"));
+}
+
+TEST_F(ChoiceFocus, TabComesToTheChosenOneWhoeverChoseIt) {
+    QWidget window;
+    auto* column = new QVBoxLayout(&window);
+    auto* before = new QLineEdit;
+    auto* choice = new ui::Choice(QStringLiteral("of"), ui::Pick::One, m_three);
+    column->addWidget(before);
+    column->addWidget(choice);
+    const auto tabbed = [&] {
+        before->setFocus();
+        QTest::keyClick(before, Qt::Key_Tab);
+        return window.focusWidget()->objectName();
+    };
+    window.show();
+    window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    EXPECT_EQ(tabbed(), QStringLiteral("of.a")) << "none is chosen";
+    choice->choose(QStringLiteral("c"));
+    EXPECT_EQ(tabbed(), QStringLiteral("of.c"));
+    choice->choose(QStringLiteral("b"));
+    EXPECT_EQ(tabbed(), QStringLiteral("of.b"));
+    choice->clearChoice();
+    choice->choose(QStringLiteral("c"));
+    EXPECT_EQ(tabbed(), QStringLiteral("of.c"));
+    QTest::keyClick(window.focusWidget(), Qt::Key_Backtab, Qt::ShiftModifier);
+    EXPECT_TRUE(before->hasFocus());
 }
 
 }  // namespace
