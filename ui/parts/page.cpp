@@ -187,6 +187,16 @@ void Page::scrollToTop() { m_scroll->verticalScrollBar()->setValue(0); }
 
 void Page::clear() { empty(m_column); }
 
+void Page::startOver() {
+    clear();
+    forgetFocus();
+}
+
+void Page::forgetFocus() {
+    if (isVisible()) return;
+    if (QWidget* last = focusWidget()) last->clearFocus();
+}
+
 QVBoxLayout* cardIn(QVBoxLayout* column, const QString& heading, const QString& sentence) {
     QFrame* card = frame("card");
     QVBoxLayout* inside = columnIn(card);

@@ -43,6 +43,9 @@ class Page : public QWidget {
     void scrollToTop();
     /// Empties the column and starts again.
     void clear();
+    /// The same for somebody who comes to it anew: the focus too begins at the start, wherever it
+    /// was when the page was left.
+    void startOver();
 
   Q_SIGNALS:
     void pressed();
@@ -52,6 +55,8 @@ class Page : public QWidget {
     void keyPressEvent(QKeyEvent* event) override;
     /// Enter goes on from there, and no line after it has to be filled in.
     virtual void goOn(QWidget* from);
+    /// While nobody sees the page.
+    void forgetFocus();
 
   private:
     bool takeEnter();

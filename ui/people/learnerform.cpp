@@ -52,7 +52,7 @@ bool LearnerForm::wasAsked() const {
 }
 
 void LearnerForm::begin() {
-    clear();
+    startOver();
     errors()->clear();
     column()->addWidget(
         wasAsked() ? pageHeader(tr("Asked again"),

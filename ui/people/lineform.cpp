@@ -35,7 +35,7 @@ void LineForm::beginCorrection(const base::LineId& line) {
 void LineForm::beginAs(std::optional<record::AddLine> corrected) {
     m_corrected = std::move(corrected);
     setPrimary(m_corrected ? tr("Save the correction") : tr("Save the line"));
-    clear();
+    startOver();
     errors()->clear();
     build();
     if (m_corrected) fill(*m_corrected);
@@ -222,7 +222,7 @@ void LineRemovedForm::begin(const base::LineId& line) {
     const record::Line* known = m_desk.view().record->line(line);
     if (!known) return;
     m_line = line;
-    clear();
+    startOver();
     errors()->clear();
     column()->addWidget(pageHeader(tr("The line was removed"), lineWords(known->said)));
     QVBoxLayout* card = cardIn(column(), {},

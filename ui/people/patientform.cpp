@@ -25,7 +25,7 @@ PatientForm::PatientForm(desk::Desk& desk, QWidget* parent)
 }
 
 void PatientForm::begin() {
-    clear();
+    startOver();
     errors()->clear();
     build();
     scrollToTop();
@@ -79,7 +79,7 @@ AllergiesForm::AllergiesForm(desk::Desk& desk, QWidget* parent)
 }
 
 void AllergiesForm::begin() {
-    clear();
+    startOver();
     errors()->clear();
     column()->addWidget(pageHeader(
         tr("Allergies"), tr("What is answered here counts from now on. What was answered before "

@@ -29,7 +29,7 @@ SettingsPage::SettingsPage(desk::Desk& desk, Settings& settings, QWidget* parent
 }
 
 void SettingsPage::begin() {
-    clear();
+    startOver();
     errors()->clear();
     column()->addWidget(pageHeader(
         tr("Settings"), tr("Whom to call is part of the record. The rest is kept on this computer "

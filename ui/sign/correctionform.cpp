@@ -65,7 +65,7 @@ std::vector<Option> CorrectionForm::markable() const {
 }
 
 void CorrectionForm::begin() {
-    clear();
+    startOver();
     errors()->clear();
     column()->addWidget(pageHeader(tr("Addendum, late entry, wrong chart"),
                                    tr("What is written stays. This is put beside it.")));

@@ -22,7 +22,7 @@ HelpForm::HelpForm(desk::Desk& desk, QWidget* parent)
 }
 
 void HelpForm::begin() {
-    clear();
+    startOver();
     errors()->clear();
     column()->addWidget(
         pageHeader(tr("Going home with help"),

@@ -56,6 +56,7 @@ void AccountPage::addNew() {
 }
 
 void AccountPage::begin() {
+    forgetFocus();
     errors()->clear();
     m_old->clear();
     m_new->clear();

@@ -60,6 +60,7 @@ void ErasePage::addPeople() {
 }
 
 void ErasePage::begin(const base::PatientId& patient, const QString& who) {
+    forgetFocus();
     errors()->clear();
     m_patient = patient;
     m_whose->setText(who);

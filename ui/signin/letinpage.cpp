@@ -58,6 +58,7 @@ AdmitPage::AdmitPage(DoorWork& work, QWidget* parent)
 }
 
 void AdmitPage::begin() {
+    forgetFocus();
     errors()->clear();
     m_passphrase->clear();
     for (WordsField* field : {m_name, m_initials}) {
@@ -118,6 +119,7 @@ ResetPage::ResetPage(DoorWork& work, QWidget* parent)
 }
 
 void ResetPage::begin(const Member& whom) {
+    forgetFocus();
     errors()->clear();
     m_passphrase->clear();
     m_whom = whom;
@@ -163,6 +165,7 @@ RetirePage::RetirePage(DoorWork& work, QWidget* parent)
 }
 
 void RetirePage::begin(const Member& whom) {
+    forgetFocus();
     errors()->clear();
     m_whom = whom;
     m_name->setText(tr("%1 (%2)", "name, initials").arg(whom.name, whom.initials));

@@ -38,6 +38,7 @@ SigningPage::SigningPage(DoorWork& work, QWidget* parent)
 }
 
 void SigningPage::begin(const ToSign& toSign) {
+    forgetFocus();
     errors()->clear();
     m_passphrase->clear();
     m_work.tick();

@@ -34,7 +34,7 @@ StartPage::StartPage(desk::Desk& desk, QWidget* parent)
 }
 
 void StartPage::begin() {
-    clear();
+    startOver();
     errors()->clear();
     const record::Learner* learner = m_desk.view().learnerInView();
     if (!learner || m_desk.view().record->linesInUse().empty()) return;

@@ -165,6 +165,19 @@ TEST_F(Shell, SearchFindsWhileTyping) {
     EXPECT_EQ(m_desk->view().cards.size(), 4u);
 }
 
+TEST_F(Shell, AFormThatIsBegunAnewBeginsAtItsFirstField) {
+    begin(Begin::DemoWard);
+    type("search", fromUtf8("lindq"));
+    press(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    for (int i = 0; i < 2; ++i) {
+        press("person.correct");
+        QCoreApplication::processEvents();
+        EXPECT_EQ(m_window->focusWidget(), find("correctionKind.addendum")) << "time " << i + 1;
+        find("correction.back")->setFocus();
+        QTest::keyClick(m_window->focusWidget(), Qt::Key_Return);
+    }
+}
+
 TEST_F(Shell, AVisitBeginsAfterTwoIdentifiersAndACheck) {
     begin(Begin::DemoWard);
     goToStartOfAVisit();
