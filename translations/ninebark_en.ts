@@ -6929,10 +6929,6 @@ Told late, found at: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A question is open on the right. Esc leaves it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>cue</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7153,10 +7149,6 @@ Told late, found at: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A question is open on the right: answer it, or leave it with Esc.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nothing is read aloud while something is asked here.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7170,6 +7162,14 @@ Told late, found at: %1</source>
     </message>
     <message>
         <source>From now on a helper is at hand for the way back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question is open beside the step: answer it, or leave it with Esc.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question is open beside the step. Esc leaves it.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

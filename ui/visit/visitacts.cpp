@@ -133,7 +133,7 @@ void VisitPage::act(Act what) {
         m_error->tell(tr("The visit was left: first %1 goes on with it, or %2 stops it.")
                           .arg(m_keys.words(Act::Next), m_keys.words(Act::Stop)));
     } else if (moment && m_question != nullptr) {
-        m_error->tell(tr("A question is open on the right: answer it, or leave it with Esc."));
+        m_error->tell(tr("A question is open beside the step: answer it, or leave it with Esc."));
     } else if (moment) {
         doAct(what, *moment);
         // A pressed button may be gone: then the focus must not slip into the note.

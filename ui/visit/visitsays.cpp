@@ -91,7 +91,7 @@ void VisitPage::showStrip(const Moment* moment) {
         return m_strip->sayInstead(
             tr("The keys are locked for wiping. %1 unlocks them.").arg(m_keys.words(Act::Wipe)));
     if (m_question != nullptr)
-        return m_strip->sayInstead(tr("A question is open on the right. Esc leaves it."));
+        return m_strip->sayInstead(tr("A question is open beside the step. Esc leaves it."));
     if (moment == nullptr) return;
     m_strip->setWriting(m_isWriting);
     std::vector<KeyStrip::Item> items;
