@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "look.h"
 #include "parts/errorstrip.h"
 #include "parts/keptfocus.h"
 #include "parts/parts.h"
@@ -34,6 +35,8 @@ AskBackPage::AskBackPage(desk::Desk& desk, QWidget* parent) : QWidget(parent), m
     setAccessibleName(tr("Ask back"));
     build();
     connect(&m_desk, &desk::Desk::changed, this, &AskBackPage::refresh);
+    // Once the list has its new letters too.
+    connect(&Look::instance(), &Look::changed, this, &AskBackPage::fitList, Qt::QueuedConnection);
     for (const Qt::Key enter : {Qt::Key_Return, Qt::Key_Enter}) {
         auto* key = new QShortcut(QKeySequence(Qt::CTRL | enter), this);
         key->setContext(Qt::WidgetWithChildrenShortcut);
@@ -81,7 +84,7 @@ QWidget* AskBackPage::buildList() {
     m_list->setContentsMargins(Theme::gap(Gap::Snug), Theme::gap(Gap::Snug), Theme::gap(Gap::Snug),
                                Theme::gap(Gap::Snug));
     m_list->setSpacing(Theme::gap(Gap::Hair));
-    return scrolling(inner, this);
+    return m_listArea = scrolling(inner, this);
 }
 
 QWidget* AskBackPage::buildQuestion() {

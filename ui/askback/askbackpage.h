@@ -11,6 +11,7 @@
 #include "pieces/picklist.h"
 
 class QLineEdit;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace ui {
@@ -37,6 +38,7 @@ class AskBackPage : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     /// Enter goes on from a line of words and from a point that is ticked, as on other pages.
     void keyPressEvent(QKeyEvent* event) override;
 
@@ -68,6 +70,7 @@ class AskBackPage : public QWidget {
     void focusOnDrills();
     void pressMain();
     void showList();
+    void fitList();
     void showQuestion();
     void showDrills();
     void sayStanding(const packs::Prompt& prompt, const Standing& standing);
@@ -92,6 +95,7 @@ class AskBackPage : public QWidget {
     ErrorStrip* m_error;
     Words* m_whose;  ///< who says it back, and whose line it is
     QVBoxLayout* m_list;
+    QScrollArea* m_listArea;
     PressButton* m_now = nullptr;  ///< in the list
     QWidget* m_question;
     QWidget* m_drills;

@@ -3,6 +3,8 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QLocale>
+#include <QScrollArea>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "askback/askbackpage.h"
@@ -76,7 +78,19 @@ void AskBackPage::showList() {
         m_list->addWidget(drills);
     }
     m_list->addStretch(1);
+    fitList();
     if (m_now != nullptr) bringIntoViewSoon(m_now);
+}
+
+/// As wide as its longest word: at large text a share of a narrow window would cut it.
+void AskBackPage::fitList() {
+    const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    m_listArea->setMinimumWidth(m_list->minimumSize().width() + bar);
+}
+
+void AskBackPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitList();
 }
 
 void AskBackPage::showQuestion() {

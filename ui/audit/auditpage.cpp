@@ -197,14 +197,26 @@ void AuditPage::showResult(const proof::Report& result) {
     scrollToTop();
 }
 
+namespace {
+
+/// With places where a line may end: at large text one word of 64 letters would widen the page.
+QString breakable(const std::string& letters) {
+    constexpr qsizetype group = 8;
+    QString whole = QString::fromStdString(letters);
+    for (qsizetype at = whole.size() / group * group; at > 0; at -= group)
+        if (at < whole.size()) whole.insert(at, QChar(0x200b));
+    return whole;
+}
+
+}  // namespace
+
 /// The head, and where nothing is wrong its letters: whoever keeps them elsewhere can show later
 /// that nothing before was changed.
 void AuditPage::sayHead(const proof::Report& result) {
     if (result.head.root.empty()) return;
-    m_result->addWidget(text(tr("Head: %1 entries, %2")
-                                 .arg(result.head.size)
-                                 .arg(QString::fromStdString(result.head.root)),
-                             Size::Note, Tone::Quiet));
+    m_result->addWidget(
+        text(tr("Head: %1 entries, %2").arg(result.head.size).arg(breakable(result.head.root)),
+             Size::Note, Tone::Quiet));
     const auto letters = seal::paperLetters(result.head);
     if (result.isWrong() || !letters) return;
     m_result->addWidget(

@@ -8,6 +8,7 @@
 #include <QResizeEvent>
 #include <QTextLayout>
 
+#include "look.h"
 #include "parts/flowlayout.h"
 #include "parts/parts.h"
 
@@ -85,6 +86,10 @@ void Choice::breakLongLabels() {
         const QString fitting = isLong ? brokenTo(label, one->font(), room) : label;
         if (one->text() != fitting) one->setText(fitting);
     }
+}
+
+QSize Choice::minimumSizeHint() const {
+    return {render::Theme::handTarget, QWidget::minimumSizeHint().height()};
 }
 
 // A column under pressure would cut the last row: the rows that this width needs are the least.

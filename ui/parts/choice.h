@@ -34,6 +34,9 @@ class Choice : public QWidget {
     QAbstractButton* button(const QString& word) const;
     bool hasOptions() const { return !m_options.empty(); }
 
+    /// Its labels wrap: a long one never makes the page wider than the window.
+    QSize minimumSizeHint() const override;
+
   Q_SIGNALS:
     void changed();
 

@@ -3,6 +3,7 @@
 #include "pieces/lapsewords.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include "pieces/visitwords.h"
 #include "practice/lapses.h"
@@ -48,8 +49,9 @@ QString whomToCall(const Moment& moment, packs::Call call) {
     const auto& unit = moment.view().house.unit;
     const auto with = [](const QString& who, const std::string& number) {
         // Never a blank: where no number was entered, the paper by the bed has to be looked at.
-        // A number is dialled from one line.
-        const QString digits = render::plain(number).replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+        // A number is dialled from one line; words around it may wrap.
+        static const QRegularExpression within(QStringLiteral("(?<!\\p{L}) (?!\\p{L})"));
+        const QString digits = render::plain(number).replace(within, QString(QChar(QChar::Nbsp)));
         const QString dialled =
             number.empty() ? LapseTalk::tr("number not entered") : render::isolated(digits);
         return who + QStringLiteral("  ") + dialled;

@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "render/theme.h"
 #include "signin/passphraseedit.h"
 
 namespace ui {
@@ -20,6 +21,7 @@ struct TypedHidden : QWidget {
         auto* row = new QHBoxLayout(this);
         row->setContentsMargins(0, 0, 0, 0);
         row->setSpacing(12);
+        edit->setMinimumWidth(2 * render::Theme::handTarget);  // scrolls what has no room
         row->addWidget(edit, 1);
         row->addWidget(shows);
         shows->setObjectName(objectName + QStringLiteral(".show"));

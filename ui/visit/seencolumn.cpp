@@ -77,18 +77,39 @@ void SeenColumn::buildWent(QVBoxLayout* column) {
     m_notDone = wentButton(Act::NotDone, QStringLiteral("notDone"));
     m_notSeen = wentButton(Act::NotSeen, QStringLiteral("notSeen"));
     m_skip = wentButton(Act::DoesNotApply, QStringLiteral("doesNotApply"));
-    auto* grid = new QGridLayout;
-    grid->setSpacing(Theme::gap(Gap::Tight));
-    grid->addWidget(m_cue, 0, 0);
-    grid->addWidget(m_handsOn, 0, 1);
-    grid->addWidget(m_notDone, 1, 0);
-    grid->addWidget(m_notSeen, 1, 1);
-    grid->addWidget(m_skip, 2, 0, 1, 2);
-    grid->setColumnStretch(0, 1);
-    grid->setColumnStretch(1, 1);
+    m_went = new QGridLayout;
+    m_went->setSpacing(Theme::gap(Gap::Tight));
     column->addWidget(title);
     column->addWidget(m_state);
-    column->addLayout(grid);
+    column->addLayout(m_went);
+    arrangeWent();
+}
+
+/// Two side by side, where their words have room for that.
+void SeenColumn::arrangeWent() {
+    const auto pair = [](const PressButton* one, const PressButton* other) {
+        return 2 * std::max(one->minimumSizeHint().width(), other->minimumSizeHint().width());
+    };
+    const int needed = std::max(pair(m_cue, m_handsOn), pair(m_notDone, m_notSeen)) +
+                       Theme::gap(Gap::Tight) + 2 * Theme::gap(Gap::Normal);
+    const int columns = m_wentColumns == 0 || needed <= m_scroll->viewport()->width() ? 2 : 1;
+    if (columns == m_wentColumns) return;
+    m_wentColumns = columns;
+    int at = 0;
+    for (PressButton* one : {m_cue, m_handsOn, m_notDone, m_notSeen}) {
+        m_went->removeWidget(one);
+        m_went->addWidget(one, at / columns, at % columns);
+        ++at;
+    }
+    m_went->removeWidget(m_skip);
+    m_went->addWidget(m_skip, at, 0, 1, columns);
+    m_went->setColumnStretch(0, 1);
+    m_went->setColumnStretch(1, columns - 1);
+}
+
+void SeenColumn::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrangeWent();
 }
 
 void SeenColumn::buildLapses(QVBoxLayout* column) {
@@ -183,6 +204,7 @@ void SeenColumn::showWent(const Moment& moment, const Keys& keys) {
     for (PressButton* help : {m_cue, m_handsOn})
         help->setEnabled(record != nullptr && !moment.state().takenOver);
     m_notDone->setEnabled(record != nullptr && !moment.hasWayBack());
+    arrangeWent();
     m_cue->setChecked(false);
 }
 

@@ -8,6 +8,7 @@
 #include "keys/keys.h"
 #include "pieces/moment.h"
 
+class QGridLayout;
 class QLineEdit;
 class QVBoxLayout;
 
@@ -41,6 +42,7 @@ class SeenColumn : public QWidget {
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     bool isAmongLapses() const;
@@ -50,6 +52,7 @@ class SeenColumn : public QWidget {
     void buildLapses(QVBoxLayout* column);
     PressButton* wentButton(Act act, const QString& name);
     void showWent(const Moment& moment, const Keys& keys);
+    void arrangeWent();
     void showLapses(const Moment& moment);
     void showRest(const Moment& moment, const Keys& keys, HelperAtHand helper);
     PressButton* lapseAct(Act act, const QString& name);
@@ -59,6 +62,8 @@ class SeenColumn : public QWidget {
     std::string m_shownStep;
     Words* m_state;
     Words* m_wrongTitle;
+    QGridLayout* m_went;  ///< the five below, in two columns or in one
+    int m_wentColumns = 0;
     PressButton* m_cue;
     PressButton* m_handsOn;
     PressButton* m_notDone;

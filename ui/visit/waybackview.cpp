@@ -116,6 +116,7 @@ void WayBackView::fit() {
                                                    : Qt::ScrollBarAlwaysOff);
     m_scroll->verticalScrollBar()->setValue(0);
     m_scroll->ensureWidgetVisible(m_now, 0, 0);
+    m_scroll->horizontalScrollBar()->setValue(0);  // a long word may be wider than the room
 }
 
 void WayBackView::resizeEvent(QResizeEvent* event) {
