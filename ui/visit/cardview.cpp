@@ -67,27 +67,41 @@ void CardView::show(const Card& card) {
 }
 
 /// What it is and whom to call are in sight, with some of what else is said: at large text they
-/// become smaller before anything has to be scrolled for them.
+/// become smaller before anything has to be scrolled for them, and then what can be done does.
 void CardView::fit() {
     const QMargins margins = layout()->contentsMargins();
     const int width = this->width() - margins.left() - margins.right();
-    const int room = height() - margins.top() - margins.bottom() - layout()->spacing() -
-                     m_offers->heightForWidth(width);
-    for (const auto& [title, call] : {std::pair(TextSize::Learner, TextSize::Learner),
-                                      std::pair(TextSize::Title, TextSize::Learner),
-                                      std::pair(TextSize::Title, TextSize::Title),
-                                      std::pair(TextSize::Lead, TextSize::Title)}) {
+    int room = 0;
+    for (const TextSize offers : {TextSize::Lead, TextSize::Body}) {
+        for (PressButton* button : m_buttons) button->setTextSize(offers);
+        room = height() - margins.top() - margins.bottom() - layout()->spacing() -
+               m_offers->heightForWidth(width);
+        if (fitCall(room, width)) break;
+    }
+    fitRest(room, width);
+    // What can be done stands right below what is said. Without a word from here a scroll bar that
+    // was needed once would keep the words so narrow that it stays.
+    const int needed = m_area->widget()->heightForWidth(width);
+    m_area->setMaximumHeight(needed);
+    m_area->setVerticalScrollBarPolicy(needed > room ? Qt::ScrollBarAsNeeded
+                                                     : Qt::ScrollBarAlwaysOff);
+    m_area->verticalScrollBar()->setValue(0);
+}
+
+bool CardView::fitCall(int room, int width) {
+    for (const auto& [title, call] :
+         {std::pair(TextSize::Learner, TextSize::Learner),
+          std::pair(TextSize::Title, TextSize::Learner),
+          std::pair(TextSize::Title, TextSize::Title), std::pair(TextSize::Lead, TextSize::Title),
+          std::pair(TextSize::Body, TextSize::Lead)}) {
         m_title->setSize(title);
         m_call->setSize(call);
         int height = Theme::gap(Gap::Normal);
         for (const Words* words : {m_title, m_call})
             if (!words->text().isEmpty()) height += words->heightForWidth(width);
-        if (height <= room * 2 / 3) break;
+        if (height <= room * 2 / 3) return true;
     }
-    fitRest(room, width);
-    // What can be done stands right below what is said.
-    m_area->setMaximumHeight(m_area->widget()->heightForWidth(width));
-    m_area->verticalScrollBar()->setValue(0);
+    return false;
 }
 
 /// What else is said becomes smaller before any of it is cut by what can be done.

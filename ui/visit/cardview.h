@@ -53,6 +53,7 @@ class CardView : public QFrame {
   private:
     void showOffers();
     void fit();
+    bool fitCall(int room, int width);
     void fitRest(int room, int width);
 
     Card m_card;

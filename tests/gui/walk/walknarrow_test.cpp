@@ -4,6 +4,7 @@
 // scrolls up and down is cut nowhere at its side (WCAG 2.2, 1.4.4 and 1.4.10).
 #include <QApplication>
 #include <QScrollArea>
+#include <algorithm>
 
 #include "gui/walk/walk_fixture.h"
 #include "look.h"
@@ -21,6 +22,12 @@ TEST_F(WalkNarrow, NothingThatScrollsIsWiderThanItsRoom) {
         ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);  // a main window brings its own
         shown()->resize(800, 800);
         settle();
+        // A stop-and-call card says whom without being scrolled.
+        const auto* call = shown()->findChild<QWidget*>(QStringLiteral("cardCall"));
+        const int said = call && call->isVisible() ? call->height() : 0;
+        if (said > 0) {
+            EXPECT_GE(call->visibleRegion().boundingRect().height(), said) << place.name;
+        }
         for (const auto* area : shown()->findChildren<QScrollArea*>()) {
             if (!area->isVisible()) continue;
             ++seen;
@@ -30,4 +37,22 @@ TEST_F(WalkNarrow, NothingThatScrollsIsWiderThanItsRoom) {
         if (HasFatalFailure()) return;
     }
     EXPECT_GE(seen, 60);
+}
+
+// A bar that was needed for a moment made the words narrower, and so stayed.
+TEST_F(WalkNarrow, ACardThatFitsHasNoBar) {
+    const auto place = std::ranges::find_if(
+        places(), [](const Place& one) { return std::string(one.name) == "visit, another's"; });
+    ASSERT_NE(place, places().end());
+    goTo(*place);
+    for (const int width : {700, 760, 800, 820, 900, 1000}) {
+        shown()->resize(1280, 800);
+        settle();
+        shown()->resize(width, 800);
+        ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+        settle();
+        const auto* card = shown()->findChild<QWidget*>(QStringLiteral("visitCard"));
+        const auto* area = card->findChild<QScrollArea*>();
+        EXPECT_LE(area->widget()->height(), area->viewport()->height()) << width;
+    }
 }
