@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "main/barfit.h"
 
+#include <QBoxLayout>
 #include <QEvent>
-#include <QLayout>
 #include <QPushButton>
 #include <QStyle>
 
@@ -12,7 +12,15 @@
 namespace ui {
 namespace {
 
-constexpr int tabRoom = 2 * 16 + 4;  // what the style sheet gives a tab beside its words, px
+// What the style sheet and the row give a tab beside its words, px.
+constexpr int tabRoom = 2 * 16 + 4, scarceTabRoom = 2 * 8 + 4;
+
+int widthOf(const QList<QPushButton*>& tabs, render::TextSize size, int around) {
+    const QFontMetrics metrics(theme().font(size));
+    int width = 0;
+    for (const QPushButton* tab : tabs) width += metrics.horizontalAdvance(tab->text()) + around;
+    return width;
+}
 
 }  // namespace
 
@@ -28,17 +36,18 @@ bool BarFit::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void BarFit::fit() {
-    const QFontMetrics metrics(theme().font(render::TextSize::Lead));
-    int needed = m_tools->sizeHint().width() + tabRoom;
-    const QList<QPushButton*> all = m_bar->findChildren<QPushButton*>();
-    for (const QPushButton* tab : all)
-        if (tab->property("part") == QLatin1String("tab"))
-            needed += metrics.horizontalAdvance(tab->text()) + tabRoom;
-    const bool isScarce = needed > m_bar->width();
+    QList<QPushButton*> tabs = m_bar->findChildren<QPushButton*>();
+    tabs.removeIf(
+        [](const QPushButton* one) { return one->property("part") != QLatin1String("tab"); });
+    const int room = m_bar->width() - m_tools->sizeHint().width() - tabRoom;
+    const bool isScarce = widthOf(tabs, render::TextSize::Lead, tabRoom) > room;
+    const bool isTooNarrow = widthOf(tabs, render::TextSize::Body, scarceTabRoom) > room;
+    // Beside the tools the places would stand one below another.
+    auto* row = static_cast<QBoxLayout*>(m_bar->layout());
+    row->setDirection(isTooNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     bool isOther = false;
-    for (QPushButton* tab : all) {
-        const bool isTab = tab->property("part") == QLatin1String("tab");
-        if (!isTab || tab->property("scarce").toBool() == isScarce) continue;
+    for (QPushButton* tab : tabs) {
+        if (tab->property("scarce").toBool() == isScarce) continue;
         tab->setProperty("scarce", isScarce);
         tab->style()->unpolish(tab);
         tab->style()->polish(tab);

@@ -56,3 +56,22 @@ TEST_F(WalkNarrow, ACardThatFitsHasNoBar) {
         EXPECT_LE(area->widget()->height(), area->viewport()->height()) << width;
     }
 }
+
+// One below another they took a third of the window from the visit.
+TEST_F(WalkNarrow, ThePlacesStandInOneRow) {
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);
+    goTo(places().front());
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);
+    shown()->resize(800, 800);
+    settle();
+    const auto* first = find("place.1");
+    const auto* tools = find("settings");
+    for (const char* name : {"place.2", "place.3", "place.4", "place.5"})
+        EXPECT_EQ(find(name)->y(), first->y()) << name;
+    EXPECT_GT(tools->mapTo(shown(), QPoint()).y(), first->mapTo(shown(), QPoint()).y());
+    shown()->resize(1280, 800);
+    settle();
+    EXPECT_LT(tools->mapTo(shown(), QPoint()).y(),
+              first->mapTo(shown(), QPoint(0, first->height())).y())
+        << "beside them where there is room";
+}
