@@ -3419,6 +3419,10 @@ Told late, found at: %1</source>
         <comment>a point, in an earlier round</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>To the learners</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::AuditPage</name>

@@ -52,9 +52,6 @@ void AskBackPage::build() {
     m_whose->setObjectName(QStringLiteral("askBackWhose"));
     m_whose->setContentsMargins(Theme::gap(Gap::Normal), Theme::gap(Gap::Tight),
                                 Theme::gap(Gap::Normal), Theme::gap(Gap::Tight));
-    m_nothing = new Words(TextSize::Title, Role::QuietInk, this);
-    m_nothing->setObjectName(QStringLiteral("askBackNothing"));
-    m_nothing->setAlignment(Qt::AlignCenter);
     m_question = buildQuestion();
     auto* drills = new QWidget(this);
     m_drillList = new QVBoxLayout(drills);
@@ -67,13 +64,31 @@ void AskBackPage::build() {
     columns->addWidget(buildList(), 2);
     columns->addWidget(m_question, 5);
     columns->addWidget(m_drills, 5);
-    columns->addWidget(m_nothing, 5);
+    columns->addWidget(m_nobody = buildNobody(), 5);
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(0, 0, 0, 0);
     page->setSpacing(0);
     page->addWidget(m_whose);
     page->addWidget(m_error);
     page->addLayout(columns, 1);
+}
+
+QWidget* AskBackPage::buildNobody() {
+    auto* nobody = new QWidget(this);
+    m_nothing = new Words(TextSize::Title, Role::QuietInk, nobody);
+    m_nothing->setObjectName(QStringLiteral("askBackNothing"));
+    m_nothing->setAlignment(Qt::AlignCenter);
+    m_toLearners = new PressButton(tr("To the learners"), Dress::Main, nobody);
+    m_toLearners->setObjectName(QStringLiteral("askBack.toLearners"));
+    m_toLearners->setTextSize(TextSize::Lead);
+    connect(m_toLearners, &PressButton::clicked, this, &AskBackPage::learnersWanted);
+    auto* column = new QVBoxLayout(nobody);
+    column->setSpacing(Theme::gap(Gap::Wide));
+    column->addStretch(1);
+    column->addWidget(m_nothing);
+    column->addWidget(m_toLearners, 0, Qt::AlignHCenter);
+    column->addStretch(1);
+    return nobody;
 }
 
 QWidget* AskBackPage::buildList() {
@@ -189,6 +204,9 @@ void AskBackPage::refresh() {
         m_nothing->say(tr("No pack with questions fits this learner yet."));
     else
         m_nothing->say({});
+    m_nobody->setVisible(!hasPrompts);
+    m_toLearners->setVisible(m_learner == nullptr);
+    m_listArea->setVisible(hasPrompts);
     if (!hasPrompts) m_prompt.clear();
     if (hasPrompts && promptNow() == nullptr) {
         const packs::Prompt* open = firstOpen();

@@ -35,6 +35,7 @@ class AskBackPage : public QWidget {
 
   Q_SIGNALS:
     void signWanted();
+    void learnersWanted();
 
   protected:
     void changeEvent(QEvent* event) override;
@@ -61,6 +62,7 @@ class AskBackPage : public QWidget {
     void build();
     QWidget* buildList();
     QWidget* buildQuestion();
+    QWidget* buildNobody();
     void refresh();
     void followAnswer();
     void forgetTyped();
@@ -100,7 +102,9 @@ class AskBackPage : public QWidget {
     QWidget* m_question;
     QWidget* m_drills;
     QVBoxLayout* m_drillList;
+    QWidget* m_nobody;  ///< instead of a question
     Words* m_nothing;
+    PressButton* m_toLearners;
     Words* m_state;
     Words* m_ask;
     Words* m_askTeacher;

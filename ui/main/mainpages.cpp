@@ -268,6 +268,7 @@ AskBackPage& MainWindow::askBack() {
     return madeOnce(m_askBack, m_stack, [this] {
         auto* page = new AskBackPage(m_desk, this);
         connect(page, &AskBackPage::signWanted, this, [this] { go(Place::Sign); });
+        connect(page, &AskBackPage::learnersWanted, this, [this] { go(Place::Learners); });
         return page;
     });
 }

@@ -165,6 +165,18 @@ TEST_F(Shell, SearchFindsWhileTyping) {
     EXPECT_EQ(m_desk->view().cards.size(), 4u);
 }
 
+// ui.md: an empty list offers the one action that fills it; of these pages each takes it by Enter.
+TEST_F(Shell, WhereNobodyIsChosenEnterGoesToTheLearners) {
+    begin(Begin::DemoWard);
+    for (const auto place : {ui::Place::AskBack, ui::Place::Sign, ui::Place::Papers}) {
+        m_window->go(place);
+        QCoreApplication::processEvents();
+        ASSERT_NE(m_window->focusWidget(), nullptr) << static_cast<int>(place);
+        QTest::keyClick(m_window->focusWidget(), Qt::Key_Return);
+        EXPECT_EQ(m_window->page()->objectName(), fromUtf8("learners")) << static_cast<int>(place);
+    }
+}
+
 TEST_F(Shell, AFormThatIsBegunAnewBeginsAtItsFirstField) {
     begin(Begin::DemoWard);
     type("search", fromUtf8("lindq"));
