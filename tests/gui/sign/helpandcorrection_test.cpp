@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Going home with help, and what is added to a record afterwards, from the keys to the ledger.
+#include <QCoreApplication>
 #include <QLabel>
 #include <QLineEdit>
 
