@@ -303,7 +303,9 @@ void AskBackPage::keyPressEvent(QKeyEvent* event) {
     const QWidget* at = window()->focusWidget();
     const bool isOfAnswer = at && m_question->isAncestorOf(at);
     if (!isEnter || !isPlain || !isOfAnswer) return QWidget::keyPressEvent(event);
-    pressMain();
+    // A round that is kept can't be taken back: it takes a press of its own.
+    for (PressButton* one : {m_keep, m_keepPlan, m_next})
+        if (one->isVisible()) return focusOn(one);
 }
 
 void AskBackPage::changeEvent(QEvent* event) {

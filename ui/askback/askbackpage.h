@@ -40,7 +40,8 @@ class AskBackPage : public QWidget {
   protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
-    /// Enter goes on from a line of words and from a point that is ticked, as on other pages.
+    /// Enter goes on from a line of words and from a point that is ticked, to what is to be
+    /// pressed.
     void keyPressEvent(QKeyEvent* event) override;
 
   private:

@@ -186,7 +186,7 @@ TEST(AskBackPage, ControlEnterKeepsAndTicksNothing) {
     EXPECT_EQ(asking.learner().asked[0].said.heard, std::vector{prompt.points[0].id});
 }
 
-TEST(AskBackPage, EnterTicksAPointAndKeepsFromOneThatIsTicked) {
+TEST(AskBackPage, EnterTicksAPointAndGoesOnFromOneThatIsTicked) {
     Asking asking;
     const packs::Prompt& prompt = asking.pack().prompts.front();
     auto* first = asking.page().findChild<QAbstractButton*>(
@@ -194,9 +194,12 @@ TEST(AskBackPage, EnterTicksAPointAndKeepsFromOneThatIsTicked) {
     first->setFocus();
     QTest::keyClick(first, Qt::Key_Return);
     EXPECT_TRUE(first->isChecked());
-    EXPECT_TRUE(asking.learner().asked.empty());
     QTest::keyClick(first, Qt::Key_Return);
-    ASSERT_EQ(asking.learner().asked.size(), 1U) << "taken back instead";
+    EXPECT_TRUE(first->isChecked()) << "taken back";
+    EXPECT_TRUE(asking.learner().asked.empty()) << "a round that is kept can't be taken back";
+    EXPECT_EQ(asking.focused(), QStringLiteral("keepRound"));
+    QTest::keyClick(asking.page().focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(asking.learner().asked.size(), 1U);
     EXPECT_EQ(asking.learner().asked[0].said.heard, std::vector{prompt.points[0].id});
 }
 
@@ -206,6 +209,7 @@ TEST(AskBackPage, EnterInTheLearnersWordsKeepsThem) {
     line->setFocus();
     QTest::keyClicks(line, QStringLiteral("soap first"));
     QTest::keyClick(line, Qt::Key_Return);
+    QTest::keyClick(asking.page().focusWidget(), Qt::Key_Return);
     ASSERT_EQ(asking.learner().asked.size(), 1U);
     EXPECT_EQ(asking.learner().asked[0].said.words, "soap first");
 }
