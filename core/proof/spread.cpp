@@ -71,9 +71,8 @@ void Spread::put(Stretch& stretch) {
                                    takePlace(stretch)));
 }
 
-void Spread::finish(Stretch& rest) {
+void Spread::finish() {
     while (!m_running.empty()) handFirst();
-    hand(lookedAt(takePlace(rest)));
 }
 
 }  // namespace proof

@@ -52,8 +52,8 @@ class Spread {
 
     /// Takes what is done first when nobody is free, and leaves an empty stretch.
     void put(Stretch& stretch);
-    /// The rest, and waits for all that is under way.
-    void finish(Stretch& rest);
+    /// Waits for all that is under way.
+    void finish();
 
   private:
     /// One that looks, with the memory it works in.

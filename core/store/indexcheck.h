@@ -15,9 +15,11 @@ namespace store {
 class IndexKey {
   public:
     IndexKey() = default;
-    /// Nothing of what is no id is kept but that it is another one.
+    /// Of a text that fits().
     explicit IndexKey(std::string_view text)
         : m_size(static_cast<std::uint8_t>(text.copy(m_letters.data(), m_letters.size()))) {}
+    /// A longer one is no id.
+    static bool fits(std::string_view text) { return text.size() <= idLetters; }
     std::string_view text() const { return {m_letters.data(), m_size}; }
 
   private:
@@ -27,8 +29,8 @@ class IndexKey {
 };
 
 /// Holds the rows by which an entry is found, by its command and by its subject, against the
-/// entries: they are gone through once, in the order in which SQLite looks for one. A row that is
-/// out of that order is not found, though it is there.
+/// entries: they are read once, in the order in which SQLite looks for one. A row that is out of
+/// that order is not found, though it is there.
 class IndexCheck {
   public:
     /// A stored entry; places rise, as SQLite counts.
@@ -36,7 +38,9 @@ class IndexCheck {
     /// One that was read; those that were rise as well.
     void note(const proof::Seen& seen);
 
-    /// Tells of each entry that is not found. Errors: those of the disk.
+    /// Once every place was noted, while entries may still be looked at. Errors: those of the disk.
+    base::Outcome readRows(Database& database);
+    /// Tells of each entry that is not found; after all of that. Errors: those of the disk.
     base::Outcome findMissing(Database& database, proof::Verifier& verifier);
     /// Tells of each row that leads to no entry; after findMissing().
     void findStrays(proof::Verifier& verifier) const;
@@ -47,13 +51,21 @@ class IndexCheck {
         IndexKey command = {}, subject = {};  ///< "": not known, the house's own
         bool isByCommand = false, isBySubject = false;
     };
-    base::Outcome lookAtCommands(Database& database);
-    base::Outcome lookAtClosed(Database& database);
-    base::Outcome lookAtSubjects(Database& database);
+    struct Row {
+        IndexKey key;
+        std::int64_t seq = 0;
+    };
+    base::Outcome readCommands(Database& database);
+    base::Outcome readSubjects(Database& database);
+    base::Outcome readPlaces(Database& database);
+    void find(const Row& row, IndexKey Noted::*key, bool Noted::*isFound);
     Noted* notedAt(std::int64_t seq);
     void noteStray(std::int64_t seq, std::vector<std::uint64_t>& strays) const;
 
     std::vector<Noted> m_noted;
+    std::vector<Row> m_commands, m_subjects;    ///< as they were read, what leads nowhere left out
+    std::vector<std::int64_t> m_commandPlaces;  ///< the same by another tree
+    bool m_isClosed = false;                    ///< some entry is
     std::vector<std::int64_t> m_places;
     std::vector<std::uint64_t> m_strayCommands, m_straySubjects;
 };

@@ -67,7 +67,7 @@ class Reading {
     /// Errors: VerifyStopped, those of the disk.
     base::Outcome entries();
     /// After entries(), what leads to them.
-    base::Outcome index() { return m_index.findMissing(m_database, m_verifier); }
+    base::Outcome index();
     void strays() const;
     /// The right edge without the last entry.
     const ledger::RightEdge& previous() const { return m_previous; }
@@ -83,6 +83,7 @@ class Reading {
     proof::Verifier& m_verifier;
     const proof::Pace& m_pace;
     IndexCheck m_index;
+    base::Outcome m_indexRead = base::Done{};
     ledger::RightEdge m_previous;
     std::uint64_t m_looked = 0;
     bool m_mayGoOn = true;
@@ -109,10 +110,18 @@ base::Outcome Reading::entries() {
     const auto read = readInto(spread, rest);
     m_isWhole = read.ok();
     if (!read && read.error().code != base::Code::StoreDamaged) return read;
-    if (m_mayGoOn) spread.finish(rest);
+    // The last ones are looked at meanwhile.
+    if (m_mayGoOn) spread.put(rest);
+    if (m_mayGoOn) m_indexRead = m_index.readRows(m_database);
+    if (m_mayGoOn) spread.finish();
     if (!goesOn()) return base::Error{base::Code::VerifyStopped};
     if (!read) m_verifier.find(proof::at(proof::Kind::OtherPlace, m_verifier.tail().edge.size()));
     return base::Done{};
+}
+
+base::Outcome Reading::index() {
+    if (!m_indexRead) return m_indexRead;
+    return m_index.findMissing(m_database, m_verifier);
 }
 
 base::Outcome Reading::readInto(proof::Spread& spread, proof::Stretch& rest) {

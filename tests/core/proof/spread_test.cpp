@@ -23,7 +23,8 @@ proof::Report spreadOver(SealedHistory& history, proof::Grounds grounds, const S
         stretch.add(seq, bytes);
         if (stretch.size() == atOnce) spread.put(stretch);
     }
-    spread.finish(stretch);
+    spread.put(stretch);
+    spread.finish();
     return verifier.finish();
 }
 
@@ -81,7 +82,7 @@ TEST(SpreadOverThreads, WhatIsSeenComesInOrder) {
         spread.put(stretch);
         EXPECT_EQ(stretch.size(), 0U);
     }
-    spread.finish(stretch);
+    spread.finish();
     EXPECT_EQ(seen, wanted);
 }
 

@@ -172,6 +172,9 @@ TEST(RecordCheck, NamesAnIndexThatLeadsElsewhere) {
               both);
     EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE command SET id = 'zz' || id WHERE seq < 2")),
               both);
+    for (const char* longer : {"UPDATE command SET id = id || 'z' WHERE seq = 3",
+                               "UPDATE subject SET patient = patient || 'z' WHERE seq = 5"})
+        EXPECT_EQ(damagesAfter(QLatin1String(longer)), std::vector{Kind::Index}) << longer;
     EXPECT_EQ(damagesAfter(QStringLiteral("UPDATE command SET id = '' WHERE seq = 3")),
               std::vector{Kind::Index});
     EXPECT_EQ(damagesAfter(QStringLiteral("INSERT INTO subject (patient, seq) VALUES ('', 50)")),
