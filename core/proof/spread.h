@@ -13,8 +13,8 @@ namespace proof {
 
 /// How a record is gone through.
 struct Pace {
-    std::size_t threads = 0;   ///< that look at entries; 0: as many as the machine has cores
-    std::size_t atOnce = 500;  ///< entries that one of them is given
+    std::size_t threads = 0;    ///< that look at entries; 0: as many as the machine has cores
+    std::size_t atOnce = 1000;  ///< entries that one of them is given
     /// Told how many entries were looked at, now and then; false stops it.
     std::function<bool(std::uint64_t looked)> goOn = {};
 };

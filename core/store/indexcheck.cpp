@@ -26,6 +26,7 @@ void IndexCheck::note(const proof::Seen& seen) {
     if (seen.body) noted.command = IndexKey(seen.body->id.text());
     if (seen.envelope->subject) noted.subject = IndexKey(seen.envelope->subject->text());
     m_isClosed = m_isClosed || !seen.body;
+    m_isOpen = m_isOpen || seen.body;
     m_noted.push_back(noted);
 }
 
@@ -37,7 +38,9 @@ base::Outcome IndexCheck::readRows(Database& database) {
 
 /// Of an entry that is closed it is known that some command led to it.
 base::Outcome IndexCheck::findMissing(Database& database, proof::Verifier& verifier) {
-    for (const Row& row : m_commands) find(row, &Noted::command, &Noted::isByCommand);
+    // Where every entry is closed no command is known.
+    if (m_isOpen)
+        for (const Row& row : m_commands) find(row, &Noted::command, &Noted::isByCommand);
     for (const Row& row : m_subjects) find(row, &Noted::subject, &Noted::isBySubject);
     if (const auto read = readPlaces(database); !read) return read;
     for (const std::int64_t seq : m_commandPlaces)

@@ -65,7 +65,7 @@ class IndexCheck {
     std::vector<Noted> m_noted;
     std::vector<Row> m_commands, m_subjects;    ///< as they were read, what leads nowhere left out
     std::vector<std::int64_t> m_commandPlaces;  ///< the same by another tree
-    bool m_isClosed = false;                    ///< some entry is
+    bool m_isClosed = false, m_isOpen = false;  ///< some entry is
     std::vector<std::int64_t> m_places;
     std::vector<std::uint64_t> m_strayCommands, m_straySubjects;
 };

@@ -4,7 +4,7 @@
 # Builds the release with what measures it and prints the figures as a table in Markdown, each a
 # ratio over a baseline of the same run. What is measured lies on the disk of the build folder.
 # Takes a few minutes once built; the first run also makes a record of 100,000 learners and a sealed
-# one of 20,000 entries.
+# one of 200,000 entries.
 # Exit: 0 done, 1 something could not be measured (said what), 3 root is needed, 64 wrong usage.
 set -uo pipefail
 source "$(dirname -- "${BASH_SOURCE[0]}")/../../app/setup.sh"

@@ -33,7 +33,7 @@ constexpr int peopleATime = 80;
 
 std::uint64_t entriesAsked() {
     const char* const asked = std::getenv("NINEBARK_BENCH_ENTRIES");
-    return asked ? std::strtoull(asked, nullptr, 10) : 20'000;
+    return asked ? std::strtoull(asked, nullptr, 10) : 200'000;
 }
 
 std::string verifiedRecord() {
