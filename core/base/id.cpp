@@ -8,6 +8,7 @@
 #include <cstdint>
 
 #include "base/check.h"
+#include "base/lettervalues.h"
 
 namespace base {
 namespace {
@@ -16,15 +17,7 @@ constexpr std::string_view alphabet = "abcdefghijklmnopqrstuvwxyz234567";
 constexpr std::size_t idLetters = 26;  // 128 bits in groups of 5, the last holding 3
 constexpr std::uint8_t noLetter = 32;  // beside the values of five bits
 
-constexpr std::array<std::uint8_t, 256> makeValues() {
-    std::array<std::uint8_t, 256> made{};
-    made.fill(noLetter);
-    for (std::size_t i = 0; i < alphabet.size(); ++i)
-        made[static_cast<unsigned char>(alphabet[i])] = static_cast<std::uint8_t>(i);
-    return made;
-}
-
-constexpr std::array<std::uint8_t, 256> values = makeValues();
+constexpr std::array<std::uint8_t, 256> values = letterValues(alphabet);
 
 unsigned valueOf(char letter) { return values[static_cast<unsigned char>(letter)]; }
 

@@ -7,22 +7,15 @@
 #include <array>
 #include <cstdint>
 
+#include "base/lettervalues.h"
+
 namespace ledger {
 namespace {
 
 constexpr std::uint8_t noLetter = 64;  // beside the values of six bits
 
-constexpr std::array<std::uint8_t, 256> makeValues() {
-    constexpr std::string_view letters =
-        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
-    std::array<std::uint8_t, 256> made{};
-    made.fill(noLetter);
-    for (std::size_t i = 0; i < letters.size(); ++i)
-        made[static_cast<unsigned char>(letters[i])] = static_cast<std::uint8_t>(i);
-    return made;
-}
-
-constexpr std::array<std::uint8_t, 256> values = makeValues();
+constexpr std::array<std::uint8_t, 256> values =
+    base::letterValues("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_");
 
 std::uint32_t valueOf(char letter) { return values[static_cast<unsigned char>(letter)]; }
 

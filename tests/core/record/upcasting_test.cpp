@@ -61,16 +61,22 @@ TEST(Upcasting, WhatCannotBeLiftedOrReadIsKeptAsItIs) {
     EXPECT_EQ(record.entries, 3U);
 }
 
+/// What data of an older version says today.
+template <class Said>
+Said readFrom(int version, json data) {
+    ledger::Body body{.id = base::CommandId::random()};
+    body.type = Said::type;
+    body.tv = version;
+    body.data = std::move(data);
+    const Lifted found = lifted(body, shapes());
+    EXPECT_TRUE(found.payload.ok());
+    return std::get<Said>(*found.payload);
+}
+
 // The first version said "no" both for a site left bare and where nobody had asked.
 TEST(Upcasting, AnUncoveredSiteOfTheFirstVersionIsNotSaid) {
-    const auto read = [](json data, int version) {
-        ledger::Body body{.id = base::CommandId::random()};
-        body.type = practice::StopVisit::type;
-        body.tv = version;
-        body.data = std::move(data);
-        const Lifted found = lifted(body, shapes());
-        EXPECT_TRUE(found.payload.ok());
-        return std::get<practice::StopVisit>(*found.payload);
+    const auto read = [](const json& data, int version) {
+        return readFrom<practice::StopVisit>(version, data);
     };
     const json said{{"why", "other"}, {"note", ""}, {"site_covered", true}, {"line_held", false}};
     EXPECT_EQ(read(said, 1).siteCovered, true);
@@ -81,14 +87,8 @@ TEST(Upcasting, AnUncoveredSiteOfTheFirstVersionIsNotSaid) {
 
 // Before the third version a step of "found_at" named as the one it happened after meant found.
 TEST(Upcasting, WhatWasNoticedLateStaysFoundAsItWas) {
-    const auto read = [](json data, int version) {
-        ledger::Body body{.id = base::CommandId::random()};
-        body.type = practice::SeeLapse::type;
-        body.tv = version;
-        body.data = std::move(data);
-        const Lifted found = lifted(body, shapes());
-        EXPECT_TRUE(found.payload.ok());
-        return std::get<practice::SeeLapse>(*found.payload).foundThen;
+    const auto read = [](const json& data, int version) {
+        return readFrom<practice::SeeLapse>(version, data).foundThen;
     };
     const json now{{"lapses", {"skin-hurt"}}, {"alone", false}};
     json late = now;

@@ -132,20 +132,25 @@ void exchangeRows(std::string& file, std::size_t page, std::size_t one, std::siz
         std::swap(file[at + 8 + 2 * one + i], file[at + 8 + 2 * other + i]);
 }
 
-TEST(RecordCheck, NamesAFileWhoseRowsHaveNoOrder) {
-    const RecordFolder folder;
+/// A filled record in which the third and the fourth row of a table changed places.
+auto openExchanged(const RecordFolder& folder, const QString& table) {
     std::size_t page = 0;
     {
         const auto ledger = folder.open();
         fillRecord(*ledger);
         page = ledger->database()
-                   .value("SELECT rootpage FROM sqlite_schema WHERE name = 'entry'")
+                   .value("SELECT rootpage FROM sqlite_schema WHERE name = ?", {table})
                    ->toULongLong();
     }
     std::string file = support::bytesOfFile(folder.path());
     exchangeRows(file, page, 2, 3);
     support::putFile(folder.path(), file);
-    const auto ledger = folder.open();
+    return folder.open();
+}
+
+TEST(RecordCheck, NamesAFileWhoseRowsHaveNoOrder) {
+    const RecordFolder folder;
+    const auto ledger = openExchanged(folder, QStringLiteral("entry"));
     ASSERT_NE(ledger, nullptr);
     const auto report = ledger->check();
     EXPECT_EQ(report->findings.front().kind, Kind::Gap);
@@ -188,18 +193,7 @@ TEST(RecordCheck, NamesAnIndexThatLeadsElsewhere) {
 TEST(RecordCheck, NamesAnIndexThatHasNoOrder) {
     for (const QString& name : {QStringLiteral("command"), QStringLiteral("subject")}) {
         const RecordFolder folder;
-        std::size_t page = 0;
-        {
-            const auto ledger = folder.open();
-            fillRecord(*ledger);
-            page = ledger->database()
-                       .value("SELECT rootpage FROM sqlite_schema WHERE name = ?", {name})
-                       ->toULongLong();
-        }
-        std::string file = support::bytesOfFile(folder.path());
-        exchangeRows(file, page, 2, 3);
-        support::putFile(folder.path(), file);
-        const auto ledger = folder.open();
+        const auto ledger = openExchanged(folder, name);
         ASSERT_NE(ledger, nullptr);
         const auto report = ledger->check();
         ASSERT_TRUE(report.ok());
