@@ -154,6 +154,28 @@ base::Outcome Database::scan(const std::string& sql,
     return eachOf(sql, values, visit);
 }
 
+base::Result<Cursor> Database::cursor(std::string_view sql) {
+    int code = SQLITE_OK;
+    auto made = Statement::prepare(m_handle, sql, code);
+    if (!made) return errorOf(code);
+    return Cursor(*this, std::move(made));
+}
+
+base::Result<bool> Cursor::take(std::size_t most,
+                                const std::function<void(const RowView&)>& visit) {
+    for (std::size_t taken = 0; m_statement && taken < most; ++taken) {
+        const int step = m_statement->step();
+        if (step == SQLITE_ROW) {
+            visit(m_statement->row());
+            continue;
+        }
+        const base::Error error = m_database->lastError();
+        m_statement.reset();
+        if (step != SQLITE_DONE) return error;
+    }
+    return m_statement != nullptr;
+}
+
 base::Result<std::vector<Row>> Database::rows(const std::string& sql, const Values& values) {
     std::vector<Row> rows;
     const auto read = eachOf(sql, values, [&](const RowView& row) {

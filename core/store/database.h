@@ -27,6 +27,24 @@ enum class Access {
 
 inline constexpr int usualWaitMs = 2000;
 
+class Database;
+
+/// Rows of one statement that are read while others run in between; all of one state of the file
+/// when that is so for the others as well. Goes before its database does.
+class Cursor {
+  public:
+    /// The next rows, `most` or all that are left; whether there may be more. After the last one,
+    /// and after an error, it takes none.
+    base::Result<bool> take(std::size_t most, const std::function<void(const RowView&)>& visit);
+
+  private:
+    friend class Database;
+    Cursor(const Database& database, std::unique_ptr<Statement> statement)
+        : m_database(&database), m_statement(std::move(statement)) {}
+    const Database* m_database;
+    std::unique_ptr<Statement> m_statement;  ///< null after the last row
+};
+
 /// One connection to a file of SQLite, set up as the record needs it: write-ahead log, every
 /// commit on the disk before it returns. Belongs to the thread that opened it. Errors of all
 /// functions: StoreFull, StoreReadOnly, StoreBusy, StoreCutShort, StoreDisk.
@@ -47,6 +65,8 @@ class Database {
     /// for the first "?", if there is one.
     base::Outcome scan(const std::string& sql, const std::function<bool(const RowView&)>& visit,
                        std::optional<std::int64_t> from = {});
+    /// The rows of one statement that are taken some at a time, see Cursor.
+    base::Result<Cursor> cursor(std::string_view sql);
     /// The first value of the first row; an invalid one when there is no row.
     base::Result<QVariant> value(const char* sql, const Values& values = {});
     /// How many milliseconds a statement waits for a lock of another program.
@@ -60,6 +80,7 @@ class Database {
     const std::string& path() const { return m_path; }
 
   private:
+    friend class Cursor;
     Database(std::string path, Access access, QString connection)
         : m_path(std::move(path)), m_access(access), m_connection(std::move(connection)) {}
     base::Outcome setUp();

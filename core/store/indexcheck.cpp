@@ -30,19 +30,54 @@ void IndexCheck::note(const proof::Seen& seen) {
     m_noted.push_back(noted);
 }
 
-base::Outcome IndexCheck::readRows(Database& database) {
-    if (const auto read = readCommands(database); !read) return read;
-    if (const auto read = readSubjects(database); !read) return read;
-    return readPlaces(database);
+base::Outcome IndexCheck::readSome(std::size_t most) {
+    if (const auto read = readSome(m_commands, most); !read) return read;
+    if (const auto read = readSome(m_subjects, most); !read) return read;
+    return readPlaces(most);
+}
+
+base::Outcome IndexCheck::readSome(std::optional<Cursor>& cursor, std::string_view sql,
+                                   std::size_t most,
+                                   const std::function<void(const RowView&)>& take) {
+    if (!cursor) {
+        auto made = m_database.cursor(sql);
+        if (!made) return made.error();
+        cursor = std::move(*made);
+    }
+    const auto read = cursor->take(most, take);
+    return read ? base::Outcome(base::Done{}) : read.error();
+}
+
+/// One that is too long is no id; its place may be below 0.
+base::Outcome IndexCheck::readSome(List& list, std::size_t most) {
+    const auto placeOf = [](const Row& one) { return std::pair(one.key.text(), one.seq); };
+    return readSome(list.cursor, list.sql, most, [&](const RowView& row) {
+        Row read{.seq = row.number(1)};
+        if (IndexKey::fits(row.text(0))) {
+            read.key = IndexKey(row.text(0));
+            read.isInOrder = !list.last || placeOf(*list.last) < placeOf(read);
+        }
+        if (read.isInOrder) list.last = read;
+        list.rows.push_back(read);
+    });
+}
+
+/// The places that some command leads to, for entries whose command is not known.
+base::Outcome IndexCheck::readPlaces(std::size_t most) {
+    if (!m_isClosed) return base::Done{};
+    const char* const sql = "SELECT seq FROM command WHERE seq >= 0 ORDER BY seq";
+    return readSome(m_placeRows, sql, most, [this](const RowView& row) {
+        const std::int64_t seq = row.number(0);
+        if (m_commandPlaces.empty() || m_commandPlaces.back() < seq) m_commandPlaces.push_back(seq);
+    });
 }
 
 /// Of an entry that is closed it is known that some command led to it.
-base::Outcome IndexCheck::findMissing(Database& database, proof::Verifier& verifier) {
+base::Outcome IndexCheck::findMissing(proof::Verifier& verifier) {
+    if (const auto read = readSome(std::numeric_limits<std::size_t>::max()); !read) return read;
     // Where every entry is closed no command is known.
-    if (m_isOpen)
-        for (const Row& row : m_commands) find(row, &Noted::command, &Noted::isByCommand);
-    for (const Row& row : m_subjects) find(row, &Noted::subject, &Noted::isBySubject);
-    if (const auto read = readPlaces(database); !read) return read;
+    if (m_isOpen) find(m_commands, &Noted::command, &Noted::isByCommand);
+    find(m_subjects, &Noted::subject, &Noted::isBySubject);
     for (const std::int64_t seq : m_commandPlaces)
         if (Noted* const noted = notedAt(seq); noted != nullptr && noted->command.text().empty())
             noted->isByCommand = true;
@@ -52,14 +87,11 @@ base::Outcome IndexCheck::findMissing(Database& database, proof::Verifier& verif
     return base::Done{};
 }
 
-void IndexCheck::findStrays(proof::Verifier& verifier) const {
-    for (const auto* strays : {&m_strayCommands, &m_straySubjects})
-        for (const std::uint64_t seq : *strays) verifier.find(proof::at(proof::Kind::Index, seq));
-}
-
-void IndexCheck::find(const Row& row, IndexKey Noted::*key, bool Noted::*isFound) {
-    Noted* const noted = notedAt(row.seq);
-    if (noted != nullptr && (noted->*key).text() == row.key.text()) noted->*isFound = true;
+void IndexCheck::find(const List& list, IndexKey Noted::*key, bool Noted::*isFound) {
+    for (const Row& row : list.rows) {
+        Noted* const noted = row.isInOrder ? notedAt(row.seq) : nullptr;
+        if (noted != nullptr && (noted->*key).text() == row.key.text()) noted->*isFound = true;
+    }
 }
 
 IndexCheck::Noted* IndexCheck::notedAt(std::int64_t seq) {
@@ -67,46 +99,16 @@ IndexCheck::Noted* IndexCheck::notedAt(std::int64_t seq) {
     return found != m_noted.end() && found->seq == seq ? &*found : nullptr;
 }
 
-void IndexCheck::noteStray(std::int64_t seq, std::vector<std::uint64_t>& strays) const {
+void IndexCheck::findStrays(proof::Verifier& verifier) const {
+    for (const List* list : {&m_commands, &m_subjects})
+        for (const Row& row : list->rows)
+            if (isStray(row.seq))
+                verifier.find(proof::at(proof::Kind::Index, static_cast<std::uint64_t>(row.seq)));
+}
+
+bool IndexCheck::isStray(std::int64_t seq) const {
     const auto found = placeIn(m_places, seq, [](std::int64_t one) { return one; });
-    if (found == m_places.end() || *found != seq) strays.push_back(static_cast<std::uint64_t>(seq));
-}
-
-base::Outcome IndexCheck::readCommands(Database& database) {
-    m_commands.reserve(m_places.size());
-    return database.scan("SELECT id, seq FROM command ORDER BY id", [this](const RowView& row) {
-        noteStray(row.number(1), m_strayCommands);
-        if (!IndexKey::fits(row.text(0))) return true;
-        const Row read{IndexKey(row.text(0)), row.number(1)};
-        if (m_commands.empty() || m_commands.back().key.text() < row.text(0))
-            m_commands.push_back(read);
-        return true;
-    });
-}
-
-base::Outcome IndexCheck::readSubjects(Database& database) {
-    m_subjects.reserve(m_places.size());
-    const auto visit = [this](const RowView& row) {
-        noteStray(row.number(1), m_straySubjects);  // which may be below 0
-        if (!IndexKey::fits(row.text(0))) return true;
-        const Row read{IndexKey(row.text(0)), row.number(1)};
-        const auto placeOf = [](const Row& one) { return std::pair(one.key.text(), one.seq); };
-        if (m_subjects.empty() || placeOf(m_subjects.back()) < std::pair(row.text(0), read.seq))
-            m_subjects.push_back(read);
-        return true;
-    };
-    return database.scan("SELECT patient, seq FROM subject ORDER BY patient, seq", visit);
-}
-
-/// The places that some command leads to, for entries whose command is not known.
-base::Outcome IndexCheck::readPlaces(Database& database) {
-    if (!m_isClosed || !m_commandPlaces.empty()) return base::Done{};
-    const auto visit = [this](const RowView& row) {
-        const std::int64_t seq = row.number(0);
-        if (m_commandPlaces.empty() || m_commandPlaces.back() < seq) m_commandPlaces.push_back(seq);
-        return true;
-    };
-    return database.scan("SELECT seq FROM command WHERE seq >= 0 ORDER BY seq", visit);
+    return found == m_places.end() || *found != seq;
 }
 
 }  // namespace store

@@ -33,15 +33,18 @@ class IndexKey {
 /// that order is not found, though it is there.
 class IndexCheck {
   public:
+    explicit IndexCheck(Database& database) : m_database(database) {}
+
     /// A stored entry; places rise, as SQLite counts.
     void notePlace(std::uint64_t seq) { m_places.push_back(static_cast<std::int64_t>(seq)); }
     /// One that was read; those that were rise as well.
     void note(const proof::Seen& seen);
 
-    /// Once every place was noted, while entries may still be looked at. Errors: those of the disk.
-    base::Outcome readRows(Database& database);
-    /// Tells of each entry that is not found; after all of that. Errors: those of the disk.
-    base::Outcome findMissing(Database& database, proof::Verifier& verifier);
+    /// Some rows more, while entries are still read and looked at: `most` or all that are left.
+    /// Errors: those of the disk.
+    base::Outcome readSome(std::size_t most);
+    /// Tells of each entry that is not found; after the last entry. Errors: those of the disk.
+    base::Outcome findMissing(proof::Verifier& verifier);
     /// Tells of each row that leads to no entry; after findMissing().
     void findStrays(proof::Verifier& verifier) const;
 
@@ -53,21 +56,31 @@ class IndexCheck {
     };
     struct Row {
         IndexKey key;
+        bool isInOrder = false;  ///< it would be found
         std::int64_t seq = 0;
     };
-    base::Outcome readCommands(Database& database);
-    base::Outcome readSubjects(Database& database);
-    base::Outcome readPlaces(Database& database);
-    void find(const Row& row, IndexKey Noted::*key, bool Noted::*isFound);
+    struct List {
+        std::string_view sql;
+        std::optional<Cursor> cursor = {};
+        std::vector<Row> rows = {};    ///< as they were read
+        std::optional<Row> last = {};  ///< of those that would be found
+    };
+    base::Outcome readSome(std::optional<Cursor>& cursor, std::string_view sql, std::size_t most,
+                           const std::function<void(const RowView&)>& take);
+    base::Outcome readSome(List& list, std::size_t most);
+    base::Outcome readPlaces(std::size_t most);
+    void find(const List& list, IndexKey Noted::*key, bool Noted::*isFound);
     Noted* notedAt(std::int64_t seq);
-    void noteStray(std::int64_t seq, std::vector<std::uint64_t>& strays) const;
+    bool isStray(std::int64_t seq) const;
 
+    Database& m_database;
     std::vector<Noted> m_noted;
-    std::vector<Row> m_commands, m_subjects;    ///< as they were read, what leads nowhere left out
-    std::vector<std::int64_t> m_commandPlaces;  ///< the same by another tree
+    List m_commands{"SELECT id, seq FROM command ORDER BY id"};
+    List m_subjects{"SELECT patient, seq FROM subject ORDER BY patient, seq"};
+    std::optional<Cursor> m_placeRows;
+    std::vector<std::int64_t> m_commandPlaces;  ///< the same as m_commands by another tree
     bool m_isClosed = false, m_isOpen = false;  ///< some entry is
     std::vector<std::int64_t> m_places;
-    std::vector<std::uint64_t> m_strayCommands, m_straySubjects;
 };
 
 }  // namespace store

@@ -62,7 +62,11 @@ base::Outcome checkBlobs(Database& database, ledger::Codec& codec, proof::Verifi
 class Reading {
   public:
     Reading(Database& database, KeysCopy& keys, proof::Verifier& verifier, const proof::Pace& pace)
-        : m_database(database), m_keys(keys), m_verifier(verifier), m_pace(pace) {}
+        : m_database(database),
+          m_keys(keys),
+          m_verifier(verifier),
+          m_pace(pace),
+          m_index(database) {}
 
     /// Errors: VerifyStopped, those of the disk.
     base::Outcome entries();
@@ -110,9 +114,7 @@ base::Outcome Reading::entries() {
     const auto read = readInto(spread, rest);
     m_isWhole = read.ok();
     if (!read && read.error().code != base::Code::StoreDamaged) return read;
-    // The last ones are looked at meanwhile.
     if (m_mayGoOn) spread.put(rest);
-    if (m_mayGoOn) m_indexRead = m_index.readRows(m_database);
     if (m_mayGoOn) spread.finish();
     if (!goesOn()) return base::Error{base::Code::VerifyStopped};
     if (!read) m_verifier.find(proof::at(proof::Kind::OtherPlace, m_verifier.tail().edge.size()));
@@ -121,7 +123,7 @@ base::Outcome Reading::entries() {
 
 base::Outcome Reading::index() {
     if (!m_indexRead) return m_indexRead;
-    return m_index.findMissing(m_database, m_verifier);
+    return m_index.findMissing(m_verifier);
 }
 
 base::Outcome Reading::readInto(proof::Spread& spread, proof::Stretch& rest) {
@@ -133,6 +135,8 @@ base::Outcome Reading::readInto(proof::Spread& spread, proof::Stretch& rest) {
             rest.add(seq, bytes);
         if (rest.size() < m_pace.atOnce) return true;
         spread.put(rest);
+        // Here, as this thread has to wait for the others now and then.
+        if (m_indexRead) m_indexRead = m_index.readSome(m_pace.atOnce);
         return goesOn();
     });
 }
