@@ -2,8 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
+#include <memory_resource>
 #include <string>
+#include <string_view>
 #include <unordered_map>
+#include <vector>
 
 #include "ledger/codec.h"
 #include "store/database.h"
@@ -25,10 +29,22 @@ class KeysCopy : public ledger::KeyShelf {
     base::Outcome erase(const base::PatientId& subject) override;
 
   private:
+    KeysCopy()
+        : m_memory(std::make_unique<std::pmr::monotonic_buffer_resource>()),
+          m_rows(m_memory.get()) {}
     struct Stored {
-        std::string patient, text;
+        std::string_view patient, text;
     };
-    std::unordered_map<std::string, Stored> m_rows;
+    struct Placed {
+        std::int64_t place = 0;
+        Stored stored = {};
+    };
+    base::Result<std::vector<Placed>> placed(Database& database) const;
+    std::string_view kept(std::string_view text) const;
+
+    /// Of all texts: there are as many rows as patients.
+    std::unique_ptr<std::pmr::monotonic_buffer_resource> m_memory;
+    std::pmr::unordered_map<std::string_view, Stored> m_rows;
 };
 
 }  // namespace store

@@ -16,6 +16,7 @@ namespace {
 const char* const entriesFrom =
     "SELECT seq, bytes FROM entry WHERE seq >= ? ORDER BY seq LIMIT 500";
 constexpr std::uint64_t largestPlace = ledger::largestInteger;
+constexpr std::size_t extraLookers = 3;
 
 /// An edge that is another than opening asks for.
 base::Outcome checkTail(Database& database, proof::Verifier& verifier,
@@ -94,12 +95,12 @@ class Reading {
     bool m_isWhole = true;  ///< the file has an order, and all was read
 };
 
-/// One more than threads, so that none waits while something is put in order. Where there is but
+/// Some more than threads, so that none waits while something is put in order. Where there is but
 /// one it looks on this thread.
 std::vector<proof::Looker> Reading::lookers() const {
     std::vector<proof::Looker> made;
     const std::size_t threads = proof::threadsOf(m_pace);
-    while (threads > 1 && made.size() <= threads) {
+    while (threads > 1 && made.size() < threads + extraLookers) {
         auto looker = m_verifier.lookerWith(m_keys);
         if (!looker) break;
         made.push_back(std::move(*looker));
