@@ -63,4 +63,27 @@ inline void putFile(const std::string& path, const std::string& bytes) {
     std::ofstream(path, std::ios::binary | std::ios::trunc) << bytes;
 }
 
+/// Changes the places of two rows of a table or an index that is one page, behind SQLite's back
+/// ("Database File Format", 1.6: after eight bytes a leaf has the offsets of its cells, two bytes
+/// each).
+inline void exchangeRows(const std::string& path, const char* tree, std::size_t one,
+                         std::size_t other) {
+    constexpr std::size_t pageBytes = 4096, head = 8;
+    std::size_t page = 0;
+    {
+        const auto database = store::Database::open(path, store::Access::ReadWrite);
+        ASSERT_TRUE(database.ok());
+        page = (*database)
+                   ->value("SELECT rootpage FROM sqlite_schema WHERE name = ?",
+                           {QString::fromLatin1(tree)})
+                   ->toULongLong();
+    }
+    std::string file = bytesOfFile(path);
+    const std::size_t at = (page - 1) * pageBytes;
+    ASSERT_TRUE(file[at] == 13 || file[at] == 10) << "a leaf of a table or of an index";
+    for (std::size_t i = 0; i < 2; ++i)
+        std::swap(file[at + head + 2 * one + i], file[at + head + 2 * other + i]);
+    putFile(path, file);
+}
+
 }  // namespace support
