@@ -5668,6 +5668,10 @@ Told late, found at: %1</source>
         <source>Happened after it: %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 mm can&apos;t be right; %2 to %3 mm can. 3 centimetres are 30 millimetres. Nothing was written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::ReasonPage</name>

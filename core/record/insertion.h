@@ -21,4 +21,26 @@ inline packs::Counted atInsertion(const AddLine& line, const packs::Measure& mea
     return {};
 }
 
+/// From the least to the most that a measure can be, in millimetres.
+struct Span {
+    int least = 0, most = 999;
+    bool holds(int mm) const { return least <= mm && mm <= most; }
+};
+inline constexpr Span outsideSpan{.least = 0, .most = 600};
+/// No arm is thinner or thicker; common practice, no source. What is typed in centimetres by
+/// mistake lies below it.
+inline constexpr Span girthSpan{.least = 50, .most = 900};
+
+inline Span spanOf(const packs::Measure& measure) {
+    switch (packs::baselineOf(measure)) {
+        case packs::Baseline::OutsideLength:
+            return outsideSpan;
+        case packs::Baseline::ArmGirth:
+            return girthSpan;
+        case packs::Baseline::None:
+            break;
+    }
+    return {};
+}
+
 }  // namespace record

@@ -12,10 +12,16 @@
 #include "parts/sayaloud.h"
 #include "people/linewords.h"
 #include "people/patientform.h"
+#include "record/insertion.h"
 #include "text/errortext.h"
 #include "text/labels.h"
 
 namespace ui {
+namespace {
+
+NumberField::Range rangeOf(record::Span span) { return {span.least, span.most}; }
+
+}  // namespace
 
 LineForm::LineForm(desk::Desk& desk, QWidget* parent)
     : Page(QStringLiteral("lineForm"), parent), m_desk(desk) {
@@ -147,13 +153,13 @@ void LineForm::followKind() {
 
 void LineForm::addBaseline(QVBoxLayout* card) {
     m_outside = new NumberField(tr("Length outside, from skin to hub, in millimetres"),
-                                QStringLiteral("outside"), Must::Fill, {.least = 0, .most = 600},
+                                QStringLiteral("outside"), Must::Fill, rangeOf(record::outsideSpan),
                                 tr("3 centimetres are 30 millimetres."));
     m_marks =
         new NumberField(tr("Marks in view"), QStringLiteral("marks"), Must::MayStayEmpty,
                         {.least = 0, .most = 60}, tr("Leave it empty when the line has none."));
     m_girth = new NumberField(tr("Round the arm, in millimetres"), QStringLiteral("girth"),
-                              Must::MayStayEmpty, {.least = 50, .most = 900});
+                              Must::MayStayEmpty, rangeOf(record::girthSpan));
     m_lumens = new NumberField(tr("Lumens"), QStringLiteral("lumens"), Must::MayStayEmpty,
                                {.least = 1, .most = 5});
     for (NumberField* field : {m_outside, m_marks, m_girth, m_lumens}) card->addWidget(field);

@@ -136,19 +136,19 @@ void CorrectionForm::save() {
 }
 
 bool CorrectionForm::saveAddendum() {
-    if (!m_text->check()) return false;
+    const bool isSaid = m_text->check();
     const auto entry = base::CommandId::parse(m_to->word().toStdString());
     m_toField->setProblem(entry ? QString()
                                 : tr("No entry is chosen. Nothing was saved. Press the one this "
                                      "belongs to."));
-    return entry &&
+    return entry && isSaid &&
            errors()->took(m_desk.say(record::AddAddendum{.to = *entry, .text = m_text->words()}));
 }
 
 bool CorrectionForm::saveLate() {
-    if (!m_text->check()) return false;
     const QTime time = QTime::fromString(m_time->typed(), QStringLiteral("H:mm"));
-    const bool isRight = m_day->check() && m_reason->check();
+    bool isRight = m_day->check();
+    for (WordsField* field : {m_text, m_reason}) isRight = field->check() && isRight;
     m_time->setProblem(time.isValid() ? QString()
                                       : tr("This is not a time of day. Nothing was saved. Write it "
                                            "as 14:30."));

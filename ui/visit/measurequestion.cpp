@@ -141,6 +141,18 @@ struct Figures {
         said->setRole(Role::Brick);
         said->say(sentence);
     }
+    /// Whether the figure can be one; says so when it can't.
+    bool canBe(const packs::Measure& measure) const {
+        const record::Span span = record::spanOf(measure);
+        const auto written = counted().mm;
+        if (!written || span.holds(*written)) return true;
+        refuse(Question::tr("%1 mm can't be right; %2 to %3 mm can. 3 centimetres are 30 "
+                            "millimetres. Nothing was written down.")
+                   .arg(*written)
+                   .arg(span.least)
+                   .arg(span.most));
+        return false;
+    }
     void retell(const Rule* rule) const {
         showLine(marks, rule != nullptr && rule->measure.markMm.has_value());
         if (rule == nullptr) return said->say({});
@@ -219,9 +231,11 @@ Question* askMeasures(const Moment& moment, QWidget* parent) {
         which->choose(utf(stepMeasure->id));
         when->choose(utf(packs::name(stepMeasure->when)));
     }
-    question->onAccept = [=] {
+    question->onAccept = [=, measures = moment.pack().measures] {
         if (figures.isEmpty())
             return figures.refuse(Question::tr("Write the millimetres, or count the marks."));
+        const auto* measure = packs::find(measures, which->one().toStdString());
+        if (measure == nullptr || !figures.canBe(*measure)) return;
         const bool isLeft = when->one() == QLatin1String("left");
         question->say(practice::TakeMeasure{
             .measure = which->one().toStdString(),
@@ -251,13 +265,14 @@ Question* askStepMeasure(const Moment& moment, const packs::Step& step, record::
     for (QLineEdit* line : {figures.mm, figures.marks})
         QObject::connect(line, &QLineEdit::textChanged, question, retell);
     retell();
-    question->onAccept = [=, id = step.id, said = *step.measure] {
+    question->onAccept = [=, id = step.id, said = *step.measure, taken = *measure] {
         const QString reason = why->text().trimmed();
         if (figures.isEmpty() == reason.isEmpty())
             return figures.refuse(
                 reason.isEmpty()
                     ? Question::tr("Write the figure, or why it could not be measured.")
                     : Question::tr("Either the figure, or why there is none: not both."));
+        if (!figures.canBe(taken)) return;
         if (!reason.isEmpty())
             return question->say(practice::MissMeasure{.step = id, .why = reason.toStdString()});
         question->say(practice::TakeMeasure{.measure = said.id,

@@ -32,6 +32,11 @@ class HelpAndCorrection : public Shell {
         press("sign.help");
         return QDate::fromString(QString::fromStdString(due.value_or("")), Qt::ISODate);
     }
+    QString problem(const char* input) const {
+        QWidget* at = find(input);
+        while (at != nullptr && qobject_cast<ui::Field*>(at) == nullptr) at = at->parentWidget();
+        return at == nullptr ? QString() : static_cast<ui::Field*>(at)->problem();
+    }
     QString page() const { return m_window->page()->objectName(); }
     /// What is pictured stands in view, as it is and in twice the size.
     void pictures(const std::string& name, QWidget* inView) {
@@ -113,6 +118,9 @@ TEST_F(HelpAndCorrection, AnAddendumBelongsToTheEntryThatWasChosen) {
     openRecordOf("okonjo");
     press("person.correct");
     const auto before = entries().size();
+    press("correction.primary");
+    EXPECT_FALSE(problem("correctionTo").isEmpty());
+    EXPECT_FALSE(problem("correctionText").isEmpty()) << "all that is missing is said at once";
     type("correctionText", QStringLiteral("It was the left hand."));
     press("correction.primary");
     EXPECT_EQ(entries().size(), before) << "to nothing";
@@ -128,6 +136,9 @@ TEST_F(HelpAndCorrection, ALateEntrySaysWhenItHappenedAndWhyItIsLate) {
     openRecordOf("okonjo");
     press("person.correct");
     press("correctionKind.late");
+    press("correction.primary");
+    for (const char* name : {"lateDay", "lateTime", "correctionText", "lateReason"})
+        EXPECT_FALSE(problem(name).isEmpty()) << name;
     type("lateDay", QStringLiteral("1 March 2026"));
     type("lateTime", QStringLiteral("25:10"));
     type("correctionText", QStringLiteral("Amara telephoned about the cap."));

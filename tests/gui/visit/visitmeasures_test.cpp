@@ -46,6 +46,22 @@ TEST_F(VisitMeasures, SpaceAsksForTheFigureAndPassesTheStepWithIt) {
     EXPECT_EQ(visit.state().readings[0].step, "measure-arm");
 }
 
+// An arm of 27 mm was measured in centimetres.
+TEST_F(VisitMeasures, AFigureThatNoArmHasIsNotTaken) {
+    visit.seeUntil("measure-arm");
+    for (const int key : {int(Qt::Key_Space), int(Qt::Key_M)}) {
+        visit.press(Qt::Key(key));
+        visit.write(visit.asked(QStringLiteral("measureMm")), "27");
+        visit.press(Qt::Key_Return);
+        ASSERT_NE(visit.page().question(), nullptr);
+        EXPECT_TRUE(rule().contains(QStringLiteral("50 to 900"))) << rule().toStdString();
+        EXPECT_TRUE(visit.state().readings.empty());
+        if (key == Qt::Key_M) visit.picture(QStringLiteral("measure-impossible"));
+        visit.press(Qt::Key_Escape);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+}
+
 TEST_F(VisitMeasures, OrItTakesWhyThereIsNone) {
     visit.seeUntil("measure-arm");
     visit.press(Qt::Key_Space);
