@@ -122,12 +122,21 @@ void Verifier::takeClosed(const ledger::Envelope& entry) {
     ++m_report.closed;
 }
 
+void Verifier::noteReadable(const base::PatientId& patient) {
+    const bool isNext = !m_readable.empty() && m_readable.back().to + 1 == m_seq &&
+                        m_readable.back().patient == patient;
+    if (isNext)
+        m_readable.back().to = m_seq;
+    else
+        m_readable.push_back({patient, m_seq, m_seq});
+}
+
 void Verifier::takeOpen(const Seen& seen) {
     const ledger::Body& body = *seen.body;
     const auto& subject = seen.envelope->subject;
     ++m_report.opened;
-    if (subject && m_staff) m_readable[subject->text()].push_back(m_seq);
-    if (!m_ids.insert(body.id.text()).second) findAt(Kind::Doubled);
+    if (subject && m_staff) noteReadable(*subject);
+    if (!m_ids.emplace(body.id.text()).second) findAt(Kind::Doubled);
     takeBasis(seen);
     if (!seen.isUnderstood) {  // unknown to this program: kept as it is
         if (m_staff && body.by && !isSpoken(body)) findAt(Kind::NoSpeaker);
@@ -234,8 +243,8 @@ void Verifier::finishErased() {
         for (const Finding& one : inRanges(m_grounds.codec->seals() ? told : Kind::Emptied, places))
             find(one);
     }
-    for (const base::PatientId& patient : m_erasures)
-        for (const Finding& one : inRanges(Kind::NotErased, m_readable[patient.text()])) find(one);
+    for (const Readable& one : m_readable)
+        if (m_erasures.contains(one.patient)) find({Kind::NotErased, one.from, one.to});
 }
 
 Report Verifier::finish() {

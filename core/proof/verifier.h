@@ -3,8 +3,8 @@
 #pragma once
 
 #include <memory>
+#include <memory_resource>
 #include <set>
-#include <unordered_map>
 #include <unordered_set>
 
 #include "gate/follower.h"
@@ -61,6 +61,7 @@ class Verifier {
     void takeClosed(const ledger::Envelope& entry);
     const ledger::KeyRow* rowOf(const std::string& key);
     void takeOpen(const Seen& seen);
+    void noteReadable(const base::PatientId& patient);
     void takeBasis(const Seen& seen);
     void takeSigned(const Seen& seen);
     bool isSpoken(const ledger::Body& body) const;
@@ -81,12 +82,18 @@ class Verifier {
     bool m_isSealed = false;  ///< some entry was
     std::string m_before;     ///< the root before the entry of now, where that entry names one
     bool m_arePapersSigned = false, m_areRootsNamed = false;  ///< from some entry on
-    std::unordered_set<std::string> m_ids;
+    std::pmr::monotonic_buffer_resource m_memory;             ///< for what only grows
+    std::pmr::unordered_set<std::pmr::string> m_ids{&m_memory};
     std::map<std::string, std::uint64_t> m_blobs;
     /// Entries of patients whose key was destroyed.
     std::map<base::PatientId, std::vector<std::uint64_t>> m_erased;
-    /// Entries that could be read by whose they are, and who was erased by whom it takes.
-    std::unordered_map<std::string, std::vector<std::uint64_t>> m_readable;
+    /// Entries of one patient that could be read, one behind the other.
+    struct Readable {
+        base::PatientId patient;
+        std::uint64_t from = 0, to = 0;
+    };
+    std::vector<Readable> m_readable;
+    /// Who was erased by whom it takes.
     std::set<base::PatientId> m_erasures;
     Report m_report;
 };
