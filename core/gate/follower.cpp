@@ -51,7 +51,8 @@ Outcome Follower::knows(const seal::Keyring& ring) const {
         if (told == m_epochs.end() || told->second != std::pair(key.number, key.digest()))
             return refused("epoch");
     }
-    return Done{};
+    // Without the newest one all would go on under a key that whoever left still has.
+    return ring.epochs().size() == m_epochs.size() ? Outcome(Done{}) : refused("epoch");
 }
 
 Outcome Follower::knowsRows() const {
@@ -59,7 +60,21 @@ Outcome Follower::knowsRows() const {
     if (!isKnown(m_rows.recoveryKey, m_recoveryBox)) return refused("recovery");
     for (const seal::EpochGrant& grant : m_rows.grants)
         if (!m_kids.contains(grant.by)) return refused("grant");
+    if (!isGivenAll(m_rows.recoveryKey)) return refused("recovery");
+    for (const seal::WrappedIdentity& row : m_rows.people)
+        if (!isGivenAll(row.known.boxing)) return refused("grant");
     return Done{};
+}
+
+/// Whether there is a row by which its holder opens each epoch: one that is gone would be missed
+/// only when it is needed.
+bool Follower::isGivenAll(const std::string& boxing) const {
+    const std::string name = seal::thumbprint(seal::Curve::X25519, boxing);
+    std::set<std::string> given;
+    for (const seal::EpochGrant& grant : m_rows.grants)
+        if (grant.to == name && m_epochs.contains(grant.epoch.text()))
+            given.insert(grant.epoch.text());
+    return given.size() == m_epochs.size();
 }
 
 /// Whether the rows have everybody who can sign, with the keys that were told of, and nobody else.

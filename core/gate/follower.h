@@ -23,10 +23,11 @@ class Follower {
     /// The next of the house's own entries. One that may not be is left out. Errors:
     /// AccessChanged, naming what; SealBadSignature.
     base::Outcome take(const ledger::Entry& entry);
-    /// Whether every epoch of this ring was told of. Errors: AccessChanged.
+    /// Whether the epochs of this ring are all that were told of. Errors: AccessChanged.
     base::Outcome knows(const seal::Keyring& ring) const;
     /// Whether every public key of the rows that an epoch is given to or was given by was told of.
-    /// Only after all entries: a missing one may be the one that tells. Errors: AccessChanged.
+    /// And whether everybody, and the sheet, is given every epoch. Only after all entries: a
+    /// missing one may be the one that tells. Errors: AccessChanged.
     base::Outcome knowsRows() const;
     /// Whether everybody on the list was let in and every former id was told of.
     bool isSettled() const { return !m_isWaiting && m_continued == m_lineage.former().size(); }
@@ -53,6 +54,7 @@ class Follower {
     bool fitsKeys(const record::ChangeAccess& said) const;
     void takeKeys(const record::ChangeAccess& said);
     bool areThePeople() const;
+    bool isGivenAll(const std::string& boxing) const;
     bool isKnown(const std::string& boxing, const std::string& told) const;
 
     struct Known {

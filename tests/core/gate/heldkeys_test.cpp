@@ -100,6 +100,31 @@ TEST_F(HeldKeys, AnEpochThatWasGivenByNobodyWhoWasToldOfIsTold) {
     EXPECT_EQ(asIris().error(), changed("grant"));
 }
 
+// Who was retired has the keys of before: if nobody is given the newest one, all that is written
+// goes out under one of theirs.
+TEST_F(HeldKeys, ANewestEpochThatNobodyIsGivenIsMissed) {
+    ASSERT_TRUE(m_gate->retire(idOf("Tam Oduya")).ok());
+    seal::KeyRows forged = rows();
+    std::erase_if(forged.grants, [](const seal::EpochGrant& one) { return one.number == 2; });
+    onDisk(forged);
+    EXPECT_EQ(asIris().error(), changed("epoch"));
+    EXPECT_FALSE(m_gate->isSignedIn());
+}
+
+TEST_F(HeldKeys, AnEpochThatTheSheetOrAColleagueIsNotGivenIsMissed) {
+    const seal::KeyRows honest = rows();
+    seal::KeyRows forged = honest;
+    dropGrants(forged, forged.recoveryKey);
+    onDisk(forged);
+    EXPECT_EQ(asIris().error(), changed("recovery")) << "before anybody needs the sheet";
+    forged = honest;
+    dropGrants(forged, rowOfTam(forged).known.boxing);
+    onDisk(forged);
+    EXPECT_EQ(asIris().error(), changed("grant"));
+    onDisk(honest);
+    EXPECT_TRUE(asIris().ok());
+}
+
 TEST_F(HeldKeys, WhatNoEntryOfBeforeSaysIsHeldAgainstWhoGaveIt) {
     const std::vector<ledger::Entry> told = ofBefore(*m_ledger.withoutSubject());
     EXPECT_TRUE(trusted(told, rows()).ok()) << "a record of then opens";
@@ -178,6 +203,9 @@ TEST_F(HeldKeys, VerifyTellsOfThem) {
     held = rows();
     held.people.push_back(rowOfEve(std::string(16, 'e'), base::StaffId::random()));
     EXPECT_EQ(kindsOf(held), wrong) << "another person";
+    held = rows();
+    dropGrants(held, held.recoveryKey);
+    EXPECT_EQ(kindsOf(held), wrong) << "a sheet that opens nothing";
 }
 
 TEST_F(HeldKeys, TheSheetLetsNobodyInBesideWhoWasNotToldOf) {
