@@ -273,6 +273,9 @@ Outcome maySpeak(const Command& command, const record::House& house) {
 Outcome mayBecomeEntry(const Command& command, const RecordView& view,
                        const procedure::Shelf& shelf, const base::Instant& now) {
     if (auto bad = maySpeak(command, view.house); !bad) return bad;
+    // What is said happens now; a paper shows when, and no signature is of another day.
+    if (command.atMs && !std::holds_alternative<record::AddLateEntry>(command.payload))
+        return Error{Code::BadField, {"/at", "is for a late entry alone"}};
     const bool ofHouse = record::isOfHouse(command.payload);
     if (ofHouse == command.patient.has_value()) return Error{Code::PatientUnknown};
     const Guard guard(command, view, shelf, now);

@@ -42,6 +42,21 @@ TEST_F(Refusals, WhoSpeaks) {
     expectFor(Code::StaffUnknown, command);  // only the very first speaks for herself
 }
 
+// A paper shows when something was signed or seen; nobody chooses that.
+TEST_F(Refusals, AnotherTimeThanNow) {
+    for (const record::Payload& said :
+         {record::Payload(record::AskAllergies{}),
+          record::Payload(record::SignOff{.learner = ward.learner()}),
+          record::Payload(record::AddAddendum{.to = base::CommandId::random(), .text = "x"}),
+          record::Payload(opening())}) {
+        Command command = ward.desk().command(said);
+        for (const std::int64_t day : {-86'400'000, 0, 86'400'000}) {
+            command.atMs = ward.clock().now().wallMs + day;
+            expectFor(Code::BadField, command);
+        }
+    }
+}
+
 TEST_F(Refusals, WhoseRecord) {
     Command command = ward.desk().command(record::AskAllergies{});
     command.patient.reset();
