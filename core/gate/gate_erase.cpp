@@ -7,6 +7,7 @@
 #include "gate/gate.h"
 #include "record/card.h"
 #include "record/draft.h"
+#include "record/uselog.h"
 #include "seal/signature.h"
 
 namespace gate {
@@ -48,6 +49,8 @@ Outcome Gate::mayErase(const Erasing& asked, const base::StaffId& second) const 
     const record::Staff* other = m_house.person(second);
     if (!other || other->isRetired || !record::mayErase(person()->said.role, other->said.role))
         return Error{Code::EraseTwo};
+    if (record::isUseLog(asked.patient, ledger::Lineage(m_ledger.id(), m_ledger.former())))
+        return Error{Code::PatientUnknown};
     const auto open = m_ledger.openVisit();
     if (!open) return open.error();
     if (*open && (*open)->patient == asked.patient) return Error{Code::EraseVisit};

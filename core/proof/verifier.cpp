@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "record/uselog.h"
 #include "seal/signature.h"
 
 namespace proof {
@@ -215,8 +216,10 @@ bool Verifier::takeSignatures(const Seen& seen) {
     return isAuthors;
 }
 
-/// Whether an educator and an auditor of that moment signed it; each signature holds by now.
+/// Whether an educator and an auditor of that moment signed it; each signature holds by now. The
+/// log of who looked is no patient, and nobody erases it.
 bool Verifier::isByTheTwo(const ledger::Body& body, const record::ErasePatient& said) const {
+    if (record::isUseLog(said.patient, m_grounds.lineage)) return false;
     const auto one = m_staff->roleOf(*body.by), other = m_staff->roleOf(said.with);
     if (!one || !other || !record::mayErase(*one, *other) || body.sigs.size() != 2) return false;
     return seal::readSignature(body.sigs[0])->kid == m_staff->kidOf(*body.by) &&

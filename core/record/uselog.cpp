@@ -14,6 +14,13 @@ base::PatientId useLogOf(const base::LedgerId& ledger) {
     return *base::PatientId::parse(ledger.text());
 }
 
+bool isUseLog(const base::PatientId& subject, const ledger::Lineage& lineage) {
+    if (subject == useLogOf(lineage.id())) return true;
+    return std::ranges::any_of(lineage.former(), [&](const ledger::Former& one) {
+        return subject == useLogOf(one.ledger);
+    });
+}
+
 EventCode eventCodeOf(Use what) {
     switch (what) {
         case Use::SignedIn:

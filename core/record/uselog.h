@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "ledger/ledger.h"
+#include "ledger/lineage.h"
 #include "record/usepayloads.h"
 
 /// Who looked at what. The log is the ledger's own record: its subject is the id of the ledger, so
@@ -14,6 +15,8 @@ namespace record {
 
 /// The subject of the log of the ledger with this id.
 base::PatientId useLogOf(const base::LedgerId& ledger);
+/// Whether this is the log of the ledger or of one it went on from: no patient, and never erased.
+bool isUseLog(const base::PatientId& subject, const ledger::Lineage& lineage);
 
 /// How DICOM PS3.16, context groups 400 and 401, would name it: codes of the scheme DCM.
 struct EventCode {

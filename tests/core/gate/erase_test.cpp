@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One patient is erased by two people. Rules of our own; that erasure leaves proof of itself and of
 // what was there is asked by the design, no source.
+#include "record/uselog.h"
 #include "support/sealedhistory.h"
 
 namespace gate {
@@ -175,6 +176,35 @@ TEST_F(Erasure, AnErasureThatOneAloneSaidIsTold) {
     const auto report = verified();
     EXPECT_EQ(report.findings.back().kind, proof::Kind::KeysChanged);
     EXPECT_EQ(report.findings.front().kind, proof::Kind::KeyGone);
+}
+
+// The two together could otherwise take out what tells of them.
+TEST_F(Erasure, TheLogOfWhoLookedIsErasedByNobody) {
+    using H = SealedHistory;
+    auto& ledger = m_history.ledger();
+    const auto log = record::useLogOf(ledger.id());
+    m_history.say(H::tam, record::NoteUse{.what = record::Use::Opened}, log);
+    m_history.signIn(H::iris);
+    EXPECT_EQ(m_history.gate()
+                  .erase({log, "too long", H::ada.name}, phrase(H::iris), phrase(H::ada))
+                  .now()
+                  .error()
+                  .code,
+              Code::PatientUnknown);
+    const auto ada = m_history.ringOf(H::ada);
+    m_history.signIn(H::ada);
+    const auto second = m_history.gate().person()->said.staff;
+    m_history.signIn(H::iris);
+    auto draft =
+        record::draftOf(record::ErasePatient{log, second, "too long"},
+                        m_history.gate().person()->said.staff, "educator", m_history.clock().now());
+    for (const auto* by : {m_history.gate().identity(), ada->identity()})
+        ASSERT_TRUE(seal::addSignature(draft.body, *by, ledger.id(), seal::Purpose::Author).ok());
+    ASSERT_TRUE(
+        ledger.append({draft}, m_history.clock().now(), {.foldVersion = 2, .forgets = log}).ok());
+    const auto report = verified();
+    EXPECT_EQ(report.findings.front().kind, proof::Kind::KeyGone);
+    EXPECT_EQ(report.findings.back().kind, proof::Kind::KeysChanged);
 }
 
 TEST_F(Erasure, AKeyThatIsPutBackAfterwardsIsTold) {
