@@ -80,7 +80,8 @@ bool Verifier::isInPlace(const ledger::Envelope& envelope) {
     if (envelope.tick <= m_tail.tick) findAt(Kind::TickBack);
     m_tail.tick = std::max(m_tail.tick, envelope.tick);
     const bool isSealed = !envelope.closed.key.empty();
-    const bool mustBe = m_isSealed || m_grounds.rows || m_grounds.codec->seals();
+    const bool mustBe =
+        m_isSealed || m_grounds.rows || m_grounds.codec->seals() || m_grounds.isOfPatients;
     m_isSealed = m_isSealed || isSealed;
     if (isSealed || !mustBe) return true;
     findAt(Kind::NotSealed);
@@ -260,6 +261,8 @@ Report Verifier::finish() {
     if (!isSettled || !areKnown) find(at(Kind::KeysChanged, m_seq));
     // Nobody seals a record that nobody can come into.
     if (m_isSealed && !m_grounds.rows) find(at(Kind::KeysChanged, 0));
+    // Who can come in is told of by the very first entries.
+    if (m_grounds.rows && m_tail.edge.size() == 0) find(at(Kind::KeysChanged, 0));
     for (const Finding& one :
          holdAgainst(m_grounds.lineage, m_tail.edge.size(), m_roots, m_grounds.heads))
         find(one);

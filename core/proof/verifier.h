@@ -26,6 +26,7 @@ struct Grounds {
     /// The patients' keys; null where there are none. Outlives the verifier.
     const ledger::KeyShelf* shelf = nullptr;
     std::vector<KnownHead> heads = {};
+    bool isOfPatients = false;  ///< real people's: none of its entries lies open
 };
 
 /// Looks at the entries of a record one after the other. With a codec that seals it opens the

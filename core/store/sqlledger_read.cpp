@@ -6,6 +6,7 @@
 #include "ledger/blob.h"
 #include "seal/accessrows.h"
 #include "store/derived.h"
+#include "store/meta.h"
 #include "store/recordfile.h"
 #include "store/sqlledger.h"
 #include "store/transaction.h"
@@ -165,6 +166,8 @@ base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds,
     if (!access) return access.error();
     auto rows = seal::readKeyRows(*access);
     if (rows) grounds.rows = std::move(*rows);
+    const auto kind = kindOf(database);
+    grounds.isOfPatients = kind && *kind == OpenMode::Real;
     auto report = checkRecord(database, std::move(grounds), pace);
     // Without them nobody signs in; what can be seen is looked at all the same.
     const auto told = proof::at(proof::Kind::KeysChanged, 0);

@@ -247,6 +247,21 @@ TEST_F(Verifying, ASealedRecordNobodyCanComeIntoIsToldWithoutAKey) {
     EXPECT_EQ(found(std::move(grounds), m_stored), (One{at(Kind::KeysChanged, 0)}));
 }
 
+// Nobody needs a key to write a record that lies open; patients' records never do.
+TEST_F(Verifying, AnOpenRecordInThePlaceOfAPatientsIsTold) {
+    ledger::MemoryLedger plain;
+    auto draft =
+        record::draftOf(record::SetUnit{.name = "Unit 4"}, {}, "system", history().clock().now());
+    ASSERT_TRUE(plain.append({draft}, history().clock().now(), {}).ok());
+    Grounds grounds{.lineage = ledger::Lineage(plain.id()), .isOfPatients = true};
+    EXPECT_EQ(found(grounds, support::storedIn(plain)), (One{at(Kind::NotSealed, 0)}));
+    EXPECT_EQ(found(grounds, {}), One()) << "one that nobody founded yet";
+}
+
+TEST_F(Verifying, KeysWithoutTheEntriesThatTellOfThemAreToldWithoutAKey) {
+    EXPECT_EQ(found(history().keyless(), {}), (One{at(Kind::KeysChanged, 0)}));
+}
+
 TEST_F(Verifying, APlainRecordIsWholeWithoutAnyKey) {
     ledger::MemoryLedger plain;
     for (int i = 0; i < 3; ++i) {

@@ -85,6 +85,13 @@ TEST(RecordCheck, NamesBytesThatAreNoEntry) {
     EXPECT_EQ(damages, (std::vector{Kind::Unreadable, Kind::RightEdge}));
 }
 
+// Whoever has the disk can put an open record of their own in the place of a sealed one.
+TEST(RecordCheck, NamesEveryEntryThatLiesOpenAmongPatients) {
+    const auto damages =
+        damagesAfter(QStringLiteral("UPDATE meta SET value = 'real' WHERE key = 'kind'"));
+    EXPECT_EQ(damages, std::vector(6, Kind::NotSealed));
+}
+
 TEST(RecordCheck, NamesAnEntryThatWasTakenOut) {
     const auto damages = damagesAfter(QStringLiteral("DELETE FROM entry WHERE seq = 1"));
     EXPECT_EQ(damages, (std::vector{Kind::Gap, Kind::Index, Kind::Index, Kind::RightEdge}));
