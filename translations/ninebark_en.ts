@@ -1023,10 +1023,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Pack %1, version %2. Ledger of %3 entries, root %4.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>not asked</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2171,10 +2167,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Printed %1 (%2). Ledger: %3 entries, root %4. Ninebark %5.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Return demonstrations observed: %1; at least %2 asked for.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2963,6 +2955,40 @@ To call: %1</source>
     <message>
         <source>
 Told late, found at: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pack %1, version %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code of the ledger is put in when the note is copied.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not issued: it gets its code when it leaves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given when the paper is issued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Ledger of %n entries, code %1</source>
+        <translation>
+            <numerusform>Ledger of %n entry, code %1</numerusform>
+            <numerusform>Ledger of %n entries, code %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Ledger: %n entries, code %1</source>
+        <translation>
+            <numerusform>Ledger: %n entry, code %1</numerusform>
+            <numerusform>Ledger: %n entries, code %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Printed %1 (%2). Ninebark %3.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

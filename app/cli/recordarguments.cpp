@@ -14,6 +14,7 @@ namespace {
 
 constexpr std::size_t rootLetters = 64;
 constexpr std::size_t shortLetters = 8;
+constexpr std::size_t noteLetters = 16;  ///< of chart notes by earlier programs
 
 bool saysNumbers(const std::string& paper) { return paper.find(':') != std::string::npos; }
 
@@ -27,7 +28,8 @@ std::optional<proof::KnownHead> headOfNumbers(const std::string& text) {
     const auto read = std::from_chars(text.data(), end, head.size);
     if (read.ec != std::errc() || read.ptr != end) return std::nullopt;
     head.begin = text.substr(colon + 1);
-    if (ledger::isHex(head.begin, rootLetters)) return head;
+    if (ledger::isHex(head.begin, rootLetters) || ledger::isHex(head.begin, noteLetters))
+        return head;
     for (const std::string gap : {"\u2026", "..."}) {
         const std::size_t at = head.begin.find(gap);
         if (at == std::string::npos) continue;

@@ -35,26 +35,34 @@ std::optional<render::PaperData> dataFor(const desk::Desk& desk, record::PaperKi
                           context);
 }
 
+/// Whether there is such a paper of this data.
+bool layOut(MadePaper& made) {
+    if (made.kind == record::PaperKind::ChartNote) {
+        made.note = render::chartNote(made.data, QLocale());
+        return true;
+    }
+    auto document = render::documentOf(made.kind, made.data, QLocale());
+    made.pages.reset();
+    if (document) made.pages.emplace(std::move(*document), made.page);
+    return document.has_value();
+}
+
 }  // namespace
 
 std::optional<MadePaper> makePaper(const desk::Desk& desk, record::PaperKind kind,
                                    render::PageKind page) {
     const auto data = dataFor(desk, kind);
     if (!data) return std::nullopt;
-    MadePaper made{.said = render::issued(*data), .pages = {}, .note = {}};
-    if (kind == record::PaperKind::ChartNote) {
-        made.note = render::chartNote(*data, QLocale());
-        return made;
-    }
-    auto document = render::documentOf(kind, *data, QLocale());
-    if (!document) return std::nullopt;
-    made.pages.emplace(std::move(*document), page);
+    MadePaper made{.data = *data, .kind = kind, .page = page};
+    if (!layOut(made)) return std::nullopt;
     return made;
 }
 
-base::Outcome issue(desk::Desk& desk, const MadePaper& paper) {
-    const auto said = desk.say(paper.said);
+base::Outcome issue(desk::Desk& desk, MadePaper& paper) {
+    const auto said = desk.say(render::issued(paper.data));
     if (!said) return said.error();
+    paper.data.issuedAs = desk.view().head;
+    layOut(paper);
     return base::Done{};
 }
 

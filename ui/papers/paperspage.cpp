@@ -145,7 +145,11 @@ void PapersPage::preview() {
     primary()->setEnabled(hasPages);
 }
 
-bool PapersPage::issueIt() { return m_made && errors()->took(issue(m_desk, *m_made)); }
+bool PapersPage::issueIt() {
+    if (!m_made || !errors()->took(issue(m_desk, *m_made))) return false;
+    m_view->show(m_made->pages);
+    return true;
+}
 
 void PapersPage::printIt() {
     m_done->hide();
@@ -185,9 +189,10 @@ void PapersPage::saveIt() {
 void PapersPage::noteUse(record::Use what) { m_desk.noteUse(what, base::nameOf(m_wanted)); }
 
 void PapersPage::copyNote() {
-    const auto note = makePaper(m_desk, record::PaperKind::ChartNote, pageKind());
+    auto note = makePaper(m_desk, record::PaperKind::ChartNote, pageKind());
     if (!note || !errors()->took(issue(m_desk, *note))) return;
     QGuiApplication::clipboard()->setText(note->note);
+    if (m_note) m_note->setPlainText(note->note);
     m_desk.noteUse(record::Use::Exported, base::nameOf(record::PaperKind::ChartNote));
     if (!m_done) return;
     m_done->setText(tr("✓  The chart note is copied and noted in the record."));

@@ -91,7 +91,7 @@ TEST_F(PlantedWindows, LeaveNothingReadableBesideASealedRecord) {
         goTo(place);
         EXPECT_EQ(readable(), None()) << "page " << place;
     }
-    const auto paper = ui::makePaper(desk(), record::PaperKind::ChartNote, render::PageKind::A4);
+    auto paper = ui::makePaper(desk(), record::PaperKind::ChartNote, render::PageKind::A4);
     ASSERT_TRUE(paper.has_value());
     ASSERT_TRUE(ui::issue(desk(), *paper).ok());
     EXPECT_EQ(readable(), None()) << "after a paper";

@@ -12,7 +12,9 @@
 
 #include "dialogs/ask.h"
 #include "gui/main/shell_fixture.h"
+#include "papers/makepaper.h"
 #include "print/printing.h"
+#include "seal/papercode.h"
 
 class PapersPageTest : public Shell {
   protected:
@@ -60,6 +62,29 @@ TEST_F(PapersPageTest, WhatIsPrintedOrSavedIsIssuedOnce) {
     EXPECT_GT(QFileInfo(file("saved.pdf")).size(), 1000);
     EXPECT_TRUE(says(QStringLiteral("Saved as saved.pdf")));
     EXPECT_EQ(entries().back().body.data["kind"], "chart");
+}
+
+// Who cuts the paper's own entry off has another ledger than the paper says.
+TEST_F(PapersPageTest, ThePaperSaysTheLedgerWithItsOwnEntry) {
+    beginAtPapers();
+    for (const auto kind : {record::PaperKind::Chart, record::PaperKind::ChartNote}) {
+        const auto before = m_desk->view().head;
+        auto paper = ui::makePaper(*m_desk, kind, render::PageKind::A4);
+        ASSERT_TRUE(paper.has_value());
+        EXPECT_FALSE(paper->data.issuedAs.has_value());
+        const auto data = paper->data;
+        ASSERT_TRUE(ui::issue(*m_desk, *paper).ok());
+        EXPECT_EQ(types().last(), QStringLiteral("paper-issued"));
+        EXPECT_EQ(paper->data.issuedAs, m_desk->view().head);
+        EXPECT_EQ(paper->data.issuedAs->size, before.size + 1);
+        EXPECT_EQ(entries().back().body.data["digest"], render::digestOf(data));
+        EXPECT_EQ(render::digestOf(paper->data), render::digestOf(data)) << "its code is no part";
+        const auto letters = seal::paperLetters(m_desk->view().head);
+        const QString lastLine = QString::fromStdString(*letters).section(QLatin1Char('\n'), -1);
+        if (kind == record::PaperKind::ChartNote) {
+            EXPECT_TRUE(paper->note.contains(lastLine));
+        }
+    }
 }
 
 // It was issued before it was known that nothing comes out: the page says both.

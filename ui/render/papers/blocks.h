@@ -117,6 +117,7 @@ struct Signatures {
 struct CodeBlock {
     QString content;
     Table beside;
+    bool isEmpty = false;  ///< a frame of its size: there is nothing to say yet
 };
 
 struct Space {

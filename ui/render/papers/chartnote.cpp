@@ -130,6 +130,17 @@ QStringList signedLines(const PaperData& data, const QLocale& locale) {
     return each.size() > mostLines ? QStringList{each.join(QLatin1Char(' '))} : each;
 }
 
+QString packLine(const PaperData& data) {
+    const QString pack =
+        Papers::tr("Pack %1, version %2.").arg(plain(data.pack.id), plain(data.pack.version));
+    const QString code =
+        data.issuedAs
+            ? Papers::tr("Ledger of %n entries, code %1", nullptr, int(data.issuedAs->size))
+                  .arg(codeLetters(data))
+            : Papers::tr("The code of the ledger is put in when the note is copied.");
+    return pack + QLatin1Char(' ') + code;
+}
+
 // Other programs may show the marks that set a name apart as boxes; they are only of use where
 // something is read from right to left.
 QString forPasting(QString note) {
@@ -166,10 +177,7 @@ QString chartNote(const PaperData& data, const QLocale& locale) {
         lines += Papers::tr("Going home with help: next change by %1, %2.")
                      .arg(isolated(plain(data.help->nextChangeBy)),
                           dateWords(data.help->nextChangeOn, locale));
-    lines +=
-        Papers::tr("Pack %1, version %2. Ledger of %3 entries, root %4.")
-            .arg(plain(data.pack.id), plain(data.pack.version), QString::number(data.ledgerSize),
-                 QString::fromStdString(data.ledgerRoot).left(16));
+    lines += packLine(data);
     lines += policyFirst(data);
     return forPasting(lines.join(QLatin1Char('\n')));
 }

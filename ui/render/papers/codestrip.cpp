@@ -38,6 +38,12 @@ Modules modulesOf(const QString& content) {
     return modules;
 }
 
+QPainterPath frameOf(int across) {
+    QPainterPath frame;
+    frame.addRect(0, 0, across, across);
+    return frame;
+}
+
 }  // namespace
 
 Strips codeStrips(const CodeBlock& block, const LayoutContext& context) {
@@ -57,7 +63,10 @@ Strips codeStrips(const CodeBlock& block, const LayoutContext& context) {
         painter.save();
         painter.translate(isRtl ? 0 : context.width - side + quiet, quiet);
         painter.scale(moduleSize, moduleSize);
-        painter.fillPath(modules.dark, ink);
+        if (block.isEmpty)
+            painter.strokePath(frameOf(modules.across), QPen(ink, 0.3, Qt::DashLine));
+        else
+            painter.fillPath(modules.dark, ink);
         painter.restore();
         painter.save();
         painter.translate(isRtl ? side : 0, 0);

@@ -11,6 +11,13 @@ namespace {
 // Longer names and numbers than nearly all there are; two or three lines of the header.
 constexpr int againLetters = 60;
 
+/// On every page, so that each can be held against the record by itself.
+QString ledgerWords(const PaperData& data) {
+    if (!data.issuedAs) return Papers::tr("Not issued: it gets its code when it leaves.");
+    return Papers::tr("Ledger: %n entries, code %1", nullptr, int(data.issuedAs->size))
+        .arg(isolated(codeLetters(data)));
+}
+
 }  // namespace
 
 Document framed(const PaperData& data, const QString& title, Identified by, const QLocale& locale) {
@@ -31,13 +38,10 @@ Document framed(const PaperData& data, const QString& title, Identified by, cons
         both(shortened(name, againLetters), shortened(number, againLetters));
     if (data.isDemonstration) document.bands += Papers::tr("Invented people, not a chart");
     if (data.isSimulatedClock) document.bands += Papers::tr("Simulated clock");
-    const QString root = QString::fromStdString(data.ledgerRoot);
-    const QString shortRoot =
-        root.size() > 16 ? root.left(8) + QChar(0x2026) + root.right(8) : root;
-    document.footer = Papers::tr("Printed %1 (%2). Ledger: %3 entries, root %4. Ninebark %5.")
+    document.footer = Papers::tr("Printed %1 (%2). Ninebark %3.")
                           .arg(momentWords(data.printedMs, data.offsetMinutes, locale),
-                               offsetWords(data.offsetMinutes), QString::number(data.ledgerSize),
-                               shortRoot, plain(data.version));
+                               offsetWords(data.offsetMinutes), plain(data.version)) +
+                      QLatin1Char('\n') + ledgerWords(data);
     return document;
 }
 

@@ -85,11 +85,10 @@ std::optional<Document> certificate(const PaperData& data, const QLocale& locale
     const std::vector<Signer> signers = signersOf(data);
     Document document = framed(data, Papers::tr("Certificate"), Identified::ByBirth, locale);
     Blocks& blocks = document.blocks;
-    addText(blocks, Papers::tr("Certificate"), TextStyle::Title);
-    addText(blocks,
-            Papers::tr("%1 has shown what is asked for: %2.")
-                .arg(isolated(plain(data.learner.name)), plain(data.pack.title)),
-            TextStyle::Lead);
+    blocks.push_back(
+        titledCode(data, Papers::tr("Certificate"),
+                   Papers::tr("%1 has shown what is asked for: %2.")
+                       .arg(isolated(plain(data.learner.name)), plain(data.pack.title))));
     blocks.push_back(Heading{Papers::tr("What was shown")});
     Table table = keyValues();
     std::vector<std::string> parts;
@@ -141,11 +140,10 @@ Document goingHomeWithHelp(const PaperData& data, const QLocale& locale) {
     Document document =
         framed(data, Papers::tr("Going home with help"), Identified::ByBirth, locale);
     Blocks& blocks = document.blocks;
-    addText(blocks, Papers::tr("Going home with help"), TextStyle::Title);
-    addText(blocks,
-            whereTheLearnerIs(data.readiness)
-                .arg(isolated(plain(data.learner.name)), plain(data.pack.title)),
-            TextStyle::Lead);
+    blocks.push_back(
+        titledCode(data, Papers::tr("Going home with help"),
+                   whereTheLearnerIs(data.readiness)
+                       .arg(isolated(plain(data.learner.name)), plain(data.pack.title))));
     blocks.push_back(Heading{Papers::tr("Who does what")});
     Table table = keyValues();
     const auto decided = [&data](std::string record::DecideHelp::*field) {

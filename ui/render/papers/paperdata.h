@@ -57,6 +57,9 @@ struct PaperData {
     std::vector<PaperMarked> wrongChart;
     std::vector<std::string> unknown;
     std::optional<PaperSteps> steps;  ///< only of the paper that shows them
+    /// The ledger with the paper's own entry in it; none: it was not issued. What that entry has
+    /// the digest of is all but this.
+    std::optional<ledger::Head> issuedAs;
 
     template <class V>
     void fields(V& v) {

@@ -67,4 +67,13 @@ void addRemarks(Blocks& blocks, const PaperData& data, const QLocale& locale);
 void addMarked(Blocks& blocks, const PaperData& data, const QLocale& locale);
 void addGrounds(Blocks& blocks, const PaperData& data, const QLocale& locale);
 
+/// How many entries there were with the paper's own, their root and the letters a person can type.
+void addLedger(Table& table, const PaperData& data);
+/// The same as a square code, beside other words.
+CodeBlock codeBlock(const PaperData& data, Table beside);
+/// Beside the paper's title and what it says first.
+CodeBlock titledCode(const PaperData& data, const QString& title, const QString& lead);
+/// The letters in one line; "" of a paper that was not issued.
+QString codeLetters(const PaperData& data);
+
 }  // namespace render

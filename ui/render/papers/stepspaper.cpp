@@ -107,11 +107,15 @@ void addCautionGroups(Blocks& blocks, const PaperSteps& shown, const QString& po
 }
 
 void addWhomToCall(Blocks& blocks, const PaperData& data) {
-    blocks.push_back(Heading{Papers::tr("Whom to call")});
     Table calls = keyValues();
     addCalls(calls, data);
     makeLarge(calls);
-    blocks.push_back(calls);
+    // Its heading within, so that the code takes no room of its own.
+    Row heading{{{Papers::tr("Whom to call"), TextStyle::Heading}}};
+    heading.columns = {{{}, 1}};
+    calls.rows.insert(calls.rows.begin(), std::move(heading));
+    blocks.push_back(Space{8});
+    blocks.push_back(codeBlock(data, std::move(calls)));
 }
 
 QString whoDoesIt(const PaperReadiness& found) {

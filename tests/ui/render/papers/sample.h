@@ -66,8 +66,8 @@ class Pdf {
                  const QStringList& after = {}) const;
     int pages() const { return m_pages; }
     std::vector<Word> words() const;
-    /// What zbarimg reads on the last page, made grey dots, 150 to the inch.
-    QString codes() const;
+    /// What zbarimg reads on a page, or the last one, made grey dots, 150 to the inch.
+    QString codes(int page = 0) const;
 
   private:
     QString m_path, m_text;

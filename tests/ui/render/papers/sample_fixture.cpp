@@ -97,9 +97,10 @@ PaperData Sample::gathered(record::PaperKind kind, const record::Record& record,
         .language = language,
         .version = "0.1.0",
         .drawing = [this](const std::string& digest) { return m_ward.desk().drawing(digest); }};
-    const auto data = gather(kind, record, m_ward.learner(), m_ward.taught(),
-                             *m_ward.desk().readinessOf(m_ward.learner()), view.house, context);
+    auto data = gather(kind, record, m_ward.learner(), m_ward.taught(),
+                       *m_ward.desk().readinessOf(m_ward.learner()), view.house, context);
     EXPECT_TRUE(data.has_value());
+    if (data) data->issuedAs = view.head;
     return data.value_or(PaperData{});
 }
 
@@ -222,8 +223,9 @@ std::vector<Word> Pdf::words() const {
     return words;
 }
 
-QString Pdf::codes() const {
-    const QString last = QString::number(m_pages), image = m_path + QStringLiteral("-page");
+QString Pdf::codes(int page) const {
+    const QString last = QString::number(page > 0 ? page : m_pages),
+                  image = m_path + QStringLiteral("-page");
     tool(QStringLiteral("pdftoppm"),
          {QStringLiteral("-gray"), QStringLiteral("-r"), QStringLiteral("150"),
           QStringLiteral("-singlefile"), QStringLiteral("-f"), last},
