@@ -56,6 +56,7 @@ void PapersPage::refresh() {
     clear();
     errors()->clear();
     m_kind = nullptr;
+    m_view = nullptr;
     m_made.reset();
     column()->addWidget(pageHeader(tr("Papers"), tr("Look first. What leaves here is written "
                                                     "into the record as issued.")));
@@ -136,13 +137,24 @@ void PapersPage::preview() {
     m_note->setVisible(isNote);
     m_note->setPlainText(m_made ? m_made->note : QString());
     m_view->show(m_made ? m_made->pages : std::nullopt);
-    m_view->setMinimumWidth(std::min(820, std::max(400, width() - 120)));
-    m_view->setFixedHeight(m_view->heightForWidth(m_view->minimumWidth()));
+    fitView();
     const bool hasPages = m_made && m_made->pages;
     m_undecided->setVisible(m_wanted == record::PaperKind::GoingHomeWithHelp && !hasPages);
     m_view->setVisible(hasPages);
     m_print->setEnabled(hasPages);
     primary()->setEnabled(hasPages);
+}
+
+/// As wide as there is room for, up to a page of paper at its own size.
+void PapersPage::fitView() {
+    if (m_view == nullptr) return;
+    m_view->setMinimumWidth(std::min(820, std::max(400, width() - 120)));
+    m_view->setFixedHeight(m_view->heightForWidth(m_view->minimumWidth()));
+}
+
+void PapersPage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    fitView();
 }
 
 bool PapersPage::issueIt() {

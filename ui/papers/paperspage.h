@@ -30,8 +30,12 @@ class PapersPage : public Page {
     void wantsHelpForm();  ///< going home with help is not decided yet
     void said(const QString& sentence);
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     void addChoices();
+    void fitView();
     void preview();
     void printIt();
     void noteUse(record::Use what);

@@ -7,13 +7,20 @@
 
 namespace ui {
 
-FlowLayout::FlowLayout(QWidget* parent, int gap) : QLayout(parent), m_gap(gap) {
+FlowLayout::FlowLayout(QWidget* parent, int gap, Rows rows)
+    : QLayout(parent), m_gap(gap), m_rows(rows) {
     setContentsMargins(0, 0, 0, 0);
 }
 
 FlowLayout::~FlowLayout() = default;
 
 void FlowLayout::addItem(QLayoutItem* item) { m_items.emplace_back(item); }
+
+void FlowLayout::insertWidget(int index, QWidget* widget) {
+    addChildWidget(widget);
+    m_items.insert(m_items.begin() + index, std::make_unique<QWidgetItem>(widget));
+    invalidate();
+}
 
 int FlowLayout::count() const { return static_cast<int>(m_items.size()); }
 
@@ -62,7 +69,9 @@ int FlowLayout::layOut(const QRect& place, Do what) const {
     std::vector<std::pair<QLayoutItem*, QRect>> row;
     // What is lower than its row stands in the middle of it.
     const auto placeRow = [&] {
+        const int left = row.empty() ? 0 : place.right() - row.back().second.right();
         for (auto& [item, box] : row) {
+            if (m_rows == Rows::AtEnd) box.translate(std::max(0, left), 0);
             box.moveTop(box.top() + (rowHeight - box.height()) / 2);
             if (what == Do::Place) item->setGeometry(QStyle::visualRect(direction, place, box));
         }

@@ -12,10 +12,13 @@ namespace ui {
 /// whole at 200 % text. Follows the layout direction.
 class FlowLayout : public QLayout {
   public:
-    explicit FlowLayout(QWidget* parent = nullptr, int gap = 8);
+    /// Where each row stands in the width: where reading starts, or where it ends.
+    enum class Rows { AtStart, AtEnd };
+    explicit FlowLayout(QWidget* parent = nullptr, int gap = 8, Rows rows = Rows::AtStart);
     ~FlowLayout() override;
 
     void addItem(QLayoutItem* item) override;
+    void insertWidget(int index, QWidget* widget);
     int count() const override;
     QLayoutItem* itemAt(int index) const override;
     QLayoutItem* takeAt(int index) override;
@@ -31,6 +34,7 @@ class FlowLayout : public QLayout {
     int layOut(const QRect& place, Do what) const;
 
     int m_gap;
+    Rows m_rows;
     std::vector<std::unique_ptr<QLayoutItem>> m_items;
 };
 

@@ -16,6 +16,7 @@
 #include <map>
 
 #include "parts/field.h"
+#include "parts/flowlayout.h"
 #include "parts/parts.h"
 #include "parts/taborder.h"
 
@@ -44,7 +45,7 @@ Page::Page(const QString& objectName, QWidget* parent)
       m_scroll(new QScrollArea),
       m_column(nullptr),
       m_foot(frame("foot")),
-      m_buttons(new QHBoxLayout),
+      m_buttons(new FlowLayout(nullptr, 12, FlowLayout::Rows::AtEnd)),
       m_errors(new ErrorStrip),
       m_missing(text({}, Size::Body, Tone::Quiet)) {
     setObjectName(objectName);
@@ -72,17 +73,32 @@ Page::Page(const QString& objectName, QWidget* parent)
     foot->addWidget(m_errors);
     m_missing->setObjectName(QStringLiteral("missing"));
     m_missing->hide();
-    m_buttons->setSpacing(12);
-    m_buttons->addWidget(m_missing, 1);
-    m_buttons->addStretch(0);
-    foot->addLayout(m_buttons);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(12);
+    row->addWidget(m_missing, 1);
+    row->addLayout(m_buttons);
+    foot->addLayout(row);
     outer->addWidget(m_foot);
     m_foot->hide();
-    // A page with nothing to press has a foot only while something was refused.
-    connect(m_errors, &ErrorStrip::told, this, [this](bool isSomething) {
-        const bool hasButtons = !m_foot->findChildren<QPushButton*>().isEmpty();
-        m_foot->setVisible(isSomething || hasButtons);
-    });
+    connect(m_errors, &ErrorStrip::told, this, &Page::showFoot);
+}
+
+/// A page with nothing to press has a foot only while something was refused.
+void Page::showFoot() {
+    bool isNeeded = !m_errors->words().isEmpty();
+    for (int i = 0; i < m_buttons->count(); ++i) {
+        const QWidget* one = m_buttons->itemAt(i)->widget();
+        // One that was only not shown yet is not put away.
+        const bool isPutAway =
+            one->isHidden() && one->testAttribute(Qt::WA_WState_ExplicitShowHide);
+        isNeeded = isNeeded || !isPutAway;
+    }
+    m_foot->setVisible(isNeeded);
+}
+
+void Page::showPrimary(bool isShown) {
+    m_primary->setVisible(isShown);
+    showFoot();
 }
 
 void Page::keyPressEvent(QKeyEvent* event) {

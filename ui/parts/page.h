@@ -7,7 +7,6 @@
 
 #include "parts/errorstrip.h"
 
-class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -15,6 +14,8 @@ class QScrollArea;
 class QVBoxLayout;
 
 namespace ui {
+
+class FlowLayout;
 
 /// A page: its content scrolls in one column of readable width; below it stays the foot with what
 /// was refused and what to press. Enter presses a button and chooses an answer, as Space does. In a
@@ -31,6 +32,8 @@ class Page : public QWidget {
     QPushButton* setPrimary(const QString& words);
     QPushButton* addSecondary(const QString& words, const QString& objectName);
     QPushButton* primary() const { return m_primary; }
+    /// Where there is nothing to press the foot goes too.
+    void showPrimary(bool isShown);
     /// What Enter does with the one thing when it goes on. What can't be taken back it only goes
     /// to, so that it takes a press of its own.
     enum class Enter { Presses, GoesTo };
@@ -59,13 +62,14 @@ class Page : public QWidget {
     void forgetFocus();
 
   private:
+    void showFoot();
     bool takeEnter();
     QLineEdit* nextToFill(QWidget* from);
 
     QScrollArea* m_scroll;
     QVBoxLayout* m_column;
     QWidget* m_foot;
-    QHBoxLayout* m_buttons;
+    FlowLayout* m_buttons;
     ErrorStrip* m_errors;
     QLabel* m_missing;
     QPushButton* m_primary = nullptr;

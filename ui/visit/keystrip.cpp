@@ -97,6 +97,8 @@ bool KeyStrip::isOneRow() const {
 }
 
 void KeyStrip::fit() {
+    const int natural = m_writing->fontMetrics().horizontalAdvance(m_writing->text());
+    m_writing->setWordWrap(natural > width() - 2 * Theme::gap(Gap::Snug));
     m_buttons.at(Act::Next)->setTextSize(TextSize::Lead);
     std::vector<const Item*> shown;
     for (const Item& item : m_items) {

@@ -25,7 +25,8 @@ namespace ui {
 
 namespace {
 
-constexpr int leastHeight = 480;        // px
+constexpr int leastWidth = 640;  // px
+constexpr int leastHeight = 480;
 constexpr int repaintMs = 50;           // of clocks and moving hands; nothing is counted by it
 constexpr std::int64_t leftMs = 60000;  // so long out of sight: the visit was left
 constexpr std::int64_t napMs = 1000;    // the two clocks are not read at one instant
@@ -186,9 +187,10 @@ void VisitPage::fit() {
     m_lanes->setVisible(height() >= 640 * factor && !isAsked && Moment::of(m_desk).has_value());
 }
 
-/// Larger text never makes the window grow beyond the screen: the parts give way instead.
+/// Larger text never makes the window grow beyond the screen: the parts give way instead, and what
+/// is as wide as its share of the window is no reason to keep the window so wide.
 QSize VisitPage::minimumSizeHint() const {
-    return {QWidget::minimumSizeHint().width(), leastHeight};
+    return {std::min(QWidget::minimumSizeHint().width(), leastWidth), leastHeight};
 }
 
 void VisitPage::resizeEvent(QResizeEvent* event) {

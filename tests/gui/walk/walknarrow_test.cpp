@@ -3,11 +3,14 @@
 // In a window of 800 pixels, with text twice as large, everything wraps into its width: what
 // scrolls up and down is cut nowhere at its side (WCAG 2.2, 1.4.4 and 1.4.10).
 #include <QApplication>
+#include <QLabel>
 #include <QScrollArea>
+#include <QtTest/QTest>
 #include <algorithm>
 
 #include "gui/walk/walk_fixture.h"
 #include "look.h"
+#include "support/paths.h"
 
 class WalkNarrow : public Walk {
   protected:
@@ -20,8 +23,10 @@ TEST_F(WalkNarrow, NothingThatScrollsIsWiderThanItsRoom) {
         ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);
         goTo(place);
         ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);  // a main window brings its own
+        settle();
         shown()->resize(800, 800);
         settle();
+        EXPECT_EQ(shown()->width(), 800) << place.name << ": it asks for more room than it has";
         // A stop-and-call card says whom without being scrolled.
         const auto* call = shown()->findChild<QWidget*>(QStringLiteral("cardCall"));
         const int said = call && call->isVisible() ? call->height() : 0;
@@ -37,6 +42,26 @@ TEST_F(WalkNarrow, NothingThatScrollsIsWiderThanItsRoom) {
         if (HasFatalFailure()) return;
     }
     EXPECT_GE(seen, 60);
+}
+
+// What is said while one writes is a sentence, and wraps.
+TEST_F(WalkNarrow, WhatIsSaidWhileOneWritesHasRoom) {
+    const auto place = std::ranges::find_if(
+        places(), [](const Place& one) { return std::string(one.name) == "visit"; });
+    goTo(*place);
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);
+    settle();
+    shown()->resize(800, 800);
+    settle();
+    QTest::keyClick(shown()->focusWidget(), Qt::Key_N);
+    settle();
+    const auto* said = shown()->findChild<QLabel*>(QStringLiteral("stripWriting"));
+    ASSERT_TRUE(said->isVisible());
+    shown()->grab().save(QString::fromStdString(support::forLooking("narrow-writing.png")));
+    EXPECT_EQ(shown()->width(), 800);
+    EXPECT_EQ(said->visibleRegion().boundingRect().size(), said->size());
+    EXPECT_GE(said->width(), said->minimumSizeHint().width());
+    EXPECT_GE(said->height(), said->heightForWidth(said->width()));
 }
 
 // A bar that was needed for a moment made the words narrower, and so stayed.
