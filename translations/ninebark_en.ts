@@ -3851,6 +3851,13 @@ Told late, found at: %1</source>
     </message>
 </context>
 <context>
+    <name>ui::CardView</name>
+    <message>
+        <source>More follows below</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::ColleagueQuestion</name>
     <message>
         <source>Hand over to a colleague</source>

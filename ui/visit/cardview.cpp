@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "visit/cardview.h"
 
+#include <QKeySequence>
 #include <QPainter>
 #include <QScrollBar>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "parts/flowlayout.h"
@@ -28,13 +30,21 @@ CardView::CardView(QWidget* parent) : QFrame(parent) {
     m_call = new Words(TextSize::Learner, Role::Brick, this, QFont::Bold);
     m_call->setObjectName(QStringLiteral("cardCall"));
     m_steps = new Words(TextSize::Title, Role::Ink, this);
+    m_stepsOn = new Words(TextSize::Title, Role::Ink, this);
+    m_steps->setObjectName(QStringLiteral("cardSteps"));
+    m_stepsOn->setObjectName(QStringLiteral("cardStepsOn"));
     m_after = new Words(TextSize::Body, Role::QuietInk, this);
     m_after->setObjectName(QStringLiteral("cardAfter"));
     auto* read = new Column(this);
     auto* column = new QVBoxLayout(read);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(Theme::gap(Gap::Normal));
-    for (Words* words : {m_title, m_call, m_sentence, m_steps, m_after}) column->addWidget(words);
+    for (Words* words : {m_title, m_call, m_sentence}) column->addWidget(words);
+    m_beside = new QHBoxLayout;
+    m_beside->setSpacing(Theme::gap(Gap::Wide));
+    for (Words* words : {m_steps, m_stepsOn}) m_beside->addWidget(words, 0, Qt::AlignTop);
+    column->addLayout(m_beside);
+    column->addWidget(m_after);
     // What is said may be longer than the window; what can be done stays in sight.
     m_area = scrolling(read, this);
     m_area->setProperty("part", QStringLiteral("clear"));
@@ -43,6 +53,18 @@ CardView::CardView(QWidget* parent) : QFrame(parent) {
     whole->setContentsMargins(side, Theme::gap(Gap::Broad), side, Theme::gap(Gap::Broad));
     whole->setSpacing(Theme::gap(Gap::Normal));
     whole->addWidget(m_area, 1);
+    m_more =
+        new PressButton(tr("More follows below"), Dress::Quiet, this, PressButton::Space::PassesOn);
+    m_more->setObjectName(QStringLiteral("cardMore"));
+    m_more->setGlyph(QStringLiteral("▾"));
+    m_more->setKeyHint(QKeySequence(Qt::Key_PageDown).toString(QKeySequence::NativeText));
+    m_more->setFocusPolicy(Qt::NoFocus);  // it goes at the end, and the key is there anyway
+    m_more->hide();
+    connect(m_more, &PressButton::clicked, this, [this] { turnPage(Qt::Key_PageDown); });
+    whole->addWidget(m_more, 0, Qt::AlignLeading);
+    const QScrollBar* bar = m_area->verticalScrollBar();
+    connect(bar, &QScrollBar::valueChanged, this, &CardView::sayWhetherMore);
+    connect(bar, &QScrollBar::rangeChanged, this, &CardView::sayWhetherMore);
     m_offers = new FlowLayout(nullptr, Theme::gap(Gap::Snug));
     whole->addLayout(m_offers);
     whole->addStretch(0);
@@ -56,63 +78,138 @@ void CardView::show(const Card& card) {
     m_title->say(card.title);
     m_sentence->say(card.sentence);
     m_call->say(card.call);
-    QStringList lines;
-    for (const QString& step : card.steps)
-        lines << QStringLiteral("%1.  %2").arg(lines.size() + 1).arg(step);
-    m_steps->say(lines.join(QLatin1Char('\n')));
     m_after->say(card.after);
     if (isOther) showOffers();
     fit();
     update();
 }
 
-/// What it is and whom to call are in sight, with some of what else is said: at large text they
-/// become smaller before anything has to be scrolled for them, and then what can be done does.
-void CardView::fit() {
-    const QMargins margins = layout()->contentsMargins();
-    const int width = this->width() - margins.left() - margins.right();
-    int room = 0;
-    for (const TextSize offers : {TextSize::Lead, TextSize::Body}) {
-        for (PressButton* button : m_buttons) button->setTextSize(offers);
-        room = height() - margins.top() - margins.bottom() - layout()->spacing() -
-               m_offers->heightForWidth(width);
-        if (fitCall(room, width)) break;
+/// In order of preference; the call is never smaller than anything else.
+struct CardView::Sizes {
+    TextSize title, call, sentence, steps, after, offers;
+    enum class Space { Wide, Close } space = Space::Wide;
+    int columns = 1;  ///< of steps
+};
+
+const std::vector<CardView::Sizes>& CardView::allSizes() {
+    using enum TextSize;
+    using enum Sizes::Space;
+    static const std::vector<Sizes> all{{Learner, Learner, Lead, Title, Body, Lead},
+                                        {Learner, Learner, Lead, Lead, Body, Lead},
+                                        {Title, Learner, Lead, Lead, Body, Lead},
+                                        {Lead, Learner, Lead, Lead, Body, Lead},
+                                        {Lead, Learner, Body, Body, Body, Lead},
+                                        {Lead, Title, Body, Body, Body, Lead, Close},
+                                        {Lead, Title, Body, Body, Note, Body, Close},
+                                        {Lead, Title, Body, Body, Note, Body, Close, 2},
+                                        {Body, Title, Note, Body, Note, Body, Close, 2},
+                                        {Body, Title, Note, Note, Note, Body, Close, 2},
+                                        {Body, Lead, Note, Note, Note, Body, Close, 2}};
+    return all;
+}
+
+void CardView::take(const Sizes& sizes) {
+    m_title->setSize(sizes.title);
+    m_call->setSize(sizes.call);
+    m_sentence->setSize(sizes.sentence);
+    for (Words* steps : {m_steps, m_stepsOn}) steps->setSize(sizes.steps);
+    m_after->setSize(sizes.after);
+    for (PressButton* button : m_buttons) button->setTextSize(sizes.offers);
+    const bool isClose = sizes.space == Sizes::Space::Close;
+    const int side = Theme::gap(isClose ? Gap::Broad : Gap::Vast);
+    const int above = Theme::gap(isClose ? Gap::Wide : Gap::Broad);
+    layout()->setContentsMargins(side, above, side, above);
+    for (QLayout* one : {layout(), m_area->widget()->layout()})
+        one->setSpacing(Theme::gap(isClose ? Gap::Tight : Gap::Normal));
+    saySteps(sizes.columns);
+}
+
+/// One below another, or the second half beside the first, each as wide as its words ask for.
+void CardView::saySteps(int columns) {
+    QStringList lines;
+    for (const QString& step : m_card.steps)
+        lines << QStringLiteral("%1.  %2").arg(lines.size() + 1).arg(step);
+    const qsizetype split = columns == 1 ? lines.size() : (lines.size() + 1) / 2;
+    int at = 0;
+    for (auto& [words, part] :
+         {std::pair(m_steps, lines.first(split)), std::pair(m_stepsOn, lines.sliced(split))}) {
+        words->say(part.join(QLatin1Char('\n')));
+        int widest = 0;
+        for (const QString& line : part)
+            widest = std::max(widest, words->fontMetrics().horizontalAdvance(line));
+        m_beside->setStretch(at++, widest);
     }
-    fitRest(room, width);
+}
+
+int CardView::innerWidth() const {
+    const QMargins margins = layout()->contentsMargins();
+    return width() - margins.left() - margins.right();
+}
+
+/// Of the words and of what there is for them, at the width that they have.
+CardView::Heights CardView::heights() const {
+    const QMargins margins = layout()->contentsMargins();
+    const int width = innerWidth();
+    m_beside->invalidate();  // what wraps in it is new
+    m_area->widget()->layout()->invalidate();
+    return {m_area->widget()->heightForWidth(width), height() - margins.top() - margins.bottom() -
+                                                         layout()->spacing() -
+                                                         m_offers->heightForWidth(width)};
+}
+
+/// What it is, whom to call and what to do are in sight: at large text they become smaller before
+/// anything has to be scrolled for them.
+void CardView::fit() {
+    Heights now{};
+    for (const Sizes& sizes : allSizes()) {
+        take(sizes);
+        now = heights();
+        if (now.needed <= now.room) break;
+    }
+    const bool isLong = now.needed > now.room;
+    if (isLong) fitCall();
     // What can be done stands right below what is said. Without a word from here a scroll bar that
     // was needed once would keep the words so narrow that it stays.
-    const int needed = m_area->widget()->heightForWidth(width);
-    m_area->setMaximumHeight(needed);
-    m_area->setVerticalScrollBarPolicy(needed > room ? Qt::ScrollBarAsNeeded
-                                                     : Qt::ScrollBarAlwaysOff);
+    m_area->setMaximumHeight(heights().needed);
+    m_area->setVerticalScrollBarPolicy(isLong ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     m_area->verticalScrollBar()->setValue(0);
+    // Its place is kept at the end too: else there would be room, and none again.
+    QSizePolicy kept = m_more->sizePolicy();
+    kept.setRetainSizeWhenHidden(isLong);
+    m_more->setSizePolicy(kept);
+    sayWhetherMore();
 }
 
-bool CardView::fitCall(int room, int width) {
+/// Where not all has room, what it is and whom to call do, and some of the rest.
+void CardView::fitCall() {
+    using enum TextSize;
     for (const auto& [title, call] :
-         {std::pair(TextSize::Learner, TextSize::Learner),
-          std::pair(TextSize::Title, TextSize::Learner),
-          std::pair(TextSize::Title, TextSize::Title), std::pair(TextSize::Lead, TextSize::Title),
-          std::pair(TextSize::Body, TextSize::Lead)}) {
-        m_title->setSize(title);
-        m_call->setSize(call);
-        int height = Theme::gap(Gap::Normal);
+         {std::pair(Title, Title), std::pair(Lead, Title), std::pair(Body, Title),
+          std::pair(Body, Lead), std::pair(Note, Body)}) {
+        const TextSize rest = call == Body ? Note : Body;
+        take({title, call, rest, rest, rest, Body, Sizes::Space::Close});
+        const int room = heights().room - m_more->sizeHint().height() - layout()->spacing();
+        const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+        int height = layout()->spacing();
         for (const Words* words : {m_title, m_call})
-            if (!words->text().isEmpty()) height += words->heightForWidth(width);
-        if (height <= room * 2 / 3) return true;
+            if (!words->text().isEmpty()) height += words->heightForWidth(innerWidth() - bar);
+        if (height <= room * 2 / 3) return;
     }
-    return false;
 }
 
-/// What else is said becomes smaller before any of it is cut by what can be done.
-void CardView::fitRest(int room, int width) {
-    for (const auto& [sentence, steps] :
-         {std::pair(TextSize::Lead, TextSize::Title), std::pair(TextSize::Lead, TextSize::Lead),
-          std::pair(TextSize::Body, TextSize::Body)}) {
-        m_sentence->setSize(sentence);
-        m_steps->setSize(steps);
-        if (m_area->widget()->heightForWidth(width) <= room) break;
-    }
+void CardView::sayWhetherMore() {
+    const QScrollBar* bar = m_area->verticalScrollBar();
+    const bool mayScroll = m_area->verticalScrollBarPolicy() != Qt::ScrollBarAlwaysOff;
+    m_more->setVisible(mayScroll && bar->value() < bar->maximum());
+}
+
+bool CardView::turnPage(int key) {
+    QScrollBar* bar = m_area->verticalScrollBar();
+    const bool isOn = key == Qt::Key_PageDown, isBack = key == Qt::Key_PageUp;
+    if ((!isOn && !isBack) || bar->maximum() == 0) return false;
+    bar->triggerAction(isOn ? QAbstractSlider::SliderPageStepAdd
+                            : QAbstractSlider::SliderPageStepSub);
+    return true;
 }
 
 void CardView::resizeEvent(QResizeEvent* event) {
@@ -134,6 +231,8 @@ void CardView::showOffers() {
         m_buttons.push_back(button);
     }
 }
+
+QWidget* CardView::first() const { return m_buttons.empty() ? nullptr : m_buttons.front(); }
 
 void CardView::paintEvent(QPaintEvent*) {
     const Theme& theme = themeInUse();

@@ -8,6 +8,7 @@
 #include "keys/keys.h"
 #include "render/theme.h"
 
+class QBoxLayout;
 class QScrollArea;
 class QVBoxLayout;
 
@@ -42,6 +43,10 @@ class CardView : public QFrame {
   public:
     explicit CardView(QWidget* parent);
     void show(const Card& card);
+    /// Page Down and the like, where what is said has no room; whether it was such a key.
+    bool turnPage(int key);
+    /// What is offered first; null: nothing is.
+    QWidget* first() const;
 
   Q_SIGNALS:
     void pressed(const QString& name);
@@ -52,19 +57,31 @@ class CardView : public QFrame {
 
   private:
     void showOffers();
+    void sayWhetherMore();
+    struct Sizes;
+    struct Heights {
+        int needed = 0, room = 0;
+    };
+    static const std::vector<Sizes>& allSizes();
+    void take(const Sizes& sizes);
+    void saySteps(int columns);
+    int innerWidth() const;
+    Heights heights() const;
     void fit();
-    bool fitCall(int room, int width);
-    void fitRest(int room, int width);
+    void fitCall();
 
     Card m_card;
     Words* m_title;
     Words* m_sentence;
     Words* m_call;
     Words* m_steps;
+    Words* m_stepsOn;  ///< those beside the first half, where two columns are needed
+    QBoxLayout* m_beside;
     Words* m_after;
     std::vector<PressButton*> m_buttons;
     QLayout* m_offers;
     QScrollArea* m_area;  ///< what is said scrolls in it
+    PressButton* m_more;  ///< says that it does
 };
 
 }  // namespace ui

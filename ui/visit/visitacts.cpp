@@ -68,6 +68,7 @@ void VisitPage::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) return setFocus();
     const bool isDigit = event->key() >= Qt::Key_0 && event->key() <= Qt::Key_9;
     if (isDigit && m_question == nullptr && m_seen->pressLapse(event->key() - Qt::Key_0)) return;
+    if (m_whole->currentIndex() == 1 && m_card->turnPage(event->key())) return;
     const auto what = m_keys.actFor(*event);
     if (what) {
         m_onePress.pressed(event->key(), m_desk.now().bootMs);
@@ -132,6 +133,8 @@ void VisitPage::act(Act what) {
         if (what == Act::Stop) return pressedOnCard(QStringLiteral("stop"));
         m_error->tell(tr("The visit was left: first %1 goes on with it, or %2 stops it.")
                           .arg(m_keys.words(Act::Next), m_keys.words(Act::Stop)));
+    } else if (!moment && what == Act::Next && m_card->first() != nullptr) {
+        pressedOnCard(QStringLiteral("learners"));
     } else if (moment && m_question != nullptr) {
         m_error->tell(tr("A question is open beside the step: answer it, or leave it with Esc."));
     } else if (moment) {

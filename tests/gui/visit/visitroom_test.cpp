@@ -76,6 +76,60 @@ TEST_F(VisitRoom, WhatIsSaidNowAndWhatACardOffersIsInSight) {
     EXPECT_EQ(m_seen, std::set<std::string>(std::begin(said), std::end(said)));
 }
 
+/// What to do after a stop, in order, in one column or in two.
+std::vector<const QLabel*> callSteps(const QWidget& shown) {
+    std::vector<const QLabel*> found;
+    for (const char* name : {"cardSteps", "cardStepsOn"})
+        if (const auto* one = gui::shownPart<QLabel>(shown, QLatin1String(name)))
+            found.push_back(one);
+    return found;
+}
+
+TEST_F(VisitRoom, EveryStepOfACallIsInSight) {
+    for (const double factor : {1.0, 1.25, 1.5, 1.75, 2.0})
+        atEach(factor, [this] {
+            if (m_where.find("visit, call") != 0) return;
+            QString said;
+            for (const QLabel* steps : callSteps(*shown())) {
+                EXPECT_EQ(steps->visibleRegion().boundingRect().size(), steps->size()) << m_where;
+                EXPECT_GE(steps->height(), steps->heightForWidth(steps->width())) << m_where;
+                said += steps->text() + u'\n';
+            }
+            for (const char* step : {"1.  ", "2.  ", "3.  ", "4.  "})
+                EXPECT_EQ(said.count(QLatin1String(step)), 1) << m_where << step;
+            expectWhole("cardCall");
+            EXPECT_EQ(gui::shownPart<QWidget>(*shown(), QStringLiteral("cardMore")), nullptr)
+                << m_where;
+        });
+    EXPECT_EQ(m_checked, 5);
+}
+
+// Where even small words have no room, that more follows is said, and a key goes to it.
+TEST_F(VisitRoom, WhatHasNoRoomOnACardIsSaidToFollow) {
+    const auto place = std::ranges::find_if(
+        places(), [](const Place& one) { return std::string(one.name) == "visit, call"; });
+    goTo(*place);
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 2.0);
+    shown()->resize(800, 800);
+    settle();
+    const auto* card = shown()->findChild<QWidget*>(QStringLiteral("visitCard"));
+    auto* bar = card->findChild<QScrollArea*>()->verticalScrollBar();
+    ASSERT_GT(bar->maximum(), 0) << "this is the place that has no room";
+    const auto isSaid = [this] {
+        return gui::shownPart<QWidget>(*shown(), QStringLiteral("cardMore")) != nullptr;
+    };
+    EXPECT_TRUE(isSaid());
+    shown()->grab().save(QString::fromStdString(support::forLooking("room-call-800-twice.png")));
+    for (int i = 0; i < 10 && bar->value() < bar->maximum(); ++i)
+        QTest::keyClick(shown()->focusWidget(), Qt::Key_PageDown);
+    EXPECT_EQ(bar->value(), bar->maximum());
+    settle();
+    EXPECT_FALSE(isSaid()) << "all of it was shown";
+    QTest::keyClick(shown()->focusWidget(), Qt::Key_PageUp);
+    settle();
+    EXPECT_TRUE(isSaid());
+}
+
 namespace {
 
 using gui::VisitDriver;
