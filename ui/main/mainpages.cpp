@@ -229,6 +229,7 @@ VisitPage& MainWindow::visit() {
     m_visit = new VisitPage(m_desk, this);
     m_stack->addWidget(m_visit);
     connect(m_visit, &VisitPage::visitEnded, this, &MainWindow::showPerson);
+    connect(m_visit, &VisitPage::learnersWanted, this, [this] { go(Place::Learners); });
     connect(m_visit, &VisitPage::askBackWanted, this, [this] { go(Place::AskBack); });
     connect(m_visit, &VisitPage::keysChanged, this,
             [this] { m_settings.set(Setting::VisitKeys, m_visit->keys().stored()); });

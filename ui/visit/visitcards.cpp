@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QFocusEvent>
 #include <algorithm>
 
 #include "parts/errorstrip.h"
@@ -119,6 +120,13 @@ Card VisitPage::noVisitCard() const {
     return card;
 }
 
+/// Where no visit is open no key marks anything, and one thing is left to press.
+void VisitPage::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    if (Moment::of(m_desk)) return;
+    if (QWidget* first = m_card->first()) first->setFocus(event->reason());
+}
+
 Card VisitPage::callCard(const Moment& moment) const {
     const practice::LapseRecord& lapse = *moment.stopAndCall();
     const packs::Drill* drill = drillOf(moment, lapse);
@@ -184,7 +192,7 @@ Card VisitPage::backCard(const Moment& moment) const {
 void VisitPage::pressedOnCard(const QString& name) {
     const auto moment = Moment::of(m_desk);
     if (name == QLatin1String("learners") || !moment) {
-        Q_EMIT visitEnded();
+        Q_EMIT learnersWanted();
     } else if (name == QLatin1String("takeOn")) {
         m_error->took(m_desk.say(practice::HandOver{.to = *m_desk.view().teacher}));
         setFocus();

@@ -133,6 +133,7 @@ void VisitPage::refresh() {
         m_timer.stop();
         m_lanes->setVisible(false);
         m_strip->setVisible(false);
+        if (hasFocus() && m_card->first() != nullptr) m_card->first()->setFocus();
         return;
     }
     m_strip->setVisible(true);

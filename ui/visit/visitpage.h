@@ -59,6 +59,7 @@ class VisitPage : public QWidget {
 
   Q_SIGNALS:
     void visitEnded();
+    void learnersWanted();
     void askBackWanted();
     void turnScreenWanted();
     void readAloudWanted();
@@ -71,6 +72,7 @@ class VisitPage : public QWidget {
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     bool event(QEvent* event) override;
     bool focusNextPrevChild(bool next) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -97,11 +99,9 @@ class VisitPage : public QWidget {
     Card noPlanCard(const Moment& moment) const;
     Card backCard(const Moment& moment) const;
     void pressedOnCard(const QString& name);
-
     void ask(Question* question);
     void leaveQuestion();
     void answer(const record::Payload& payload);
-
     void doAct(Act what, const Moment& moment);
     void doNext(const Moment& moment);
     void passStep(const Moment& moment, const std::string& step, record::Payload pass);
