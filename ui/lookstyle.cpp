@@ -8,6 +8,7 @@
 #include <QStyleOption>
 
 #include "look.h"
+#include "render/words.h"
 
 namespace ui {
 namespace {
@@ -94,6 +95,19 @@ void LookStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
         return;  // of the others the sheet draws the edge
     }
     QProxyStyle::drawPrimitive(element, option, painter, widget);
+}
+
+void LookStyle::drawItemText(QPainter* painter, const QRect& place, int flags,
+                             const QPalette& palette, bool isEnabled, const QString& words,
+                             QPalette::ColorRole role) const {
+    const bool isSaid = (flags & (Qt::TextForceLeftToRight | Qt::TextForceRightToLeft)) != 0;
+    if (!isSaid) {
+        const Qt::Alignment side(flags & Qt::AlignHorizontal_Mask);
+        flags &= ~Qt::AlignHorizontal_Mask;
+        flags |=
+            int(visualAlignment(painter->layoutDirection(), side)) | render::ownDirection(words);
+    }
+    QProxyStyle::drawItemText(painter, place, flags, palette, isEnabled, words, role);
 }
 
 int LookStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,

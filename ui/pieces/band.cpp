@@ -83,7 +83,7 @@ void Band::paintEvent(QPaintEvent*) {
     painter.setFont(theme.font(m_size));
     painter.setPen(theme.color(Role::QuietInk));
     const int room = width() - wordsWidth - Theme::gap(Gap::Normal);
-    painter.drawText(line, labelSide | Qt::AlignVCenter,
+    painter.drawText(line, labelSide | Qt::AlignVCenter | render::ownDirection(said),
                      painter.fontMetrics().elidedText(said, Qt::ElideRight, std::max(0, room)));
     paintBar(painter, QRectF(0.5, line.bottom() + 0.5 + Theme::gap(Gap::Tight), width() - 1.0,
                              barHeight() - 2.0));

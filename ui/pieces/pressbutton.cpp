@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "pieces/inuse.h"
+#include "render/words.h"
 
 namespace ui {
 
@@ -182,7 +183,10 @@ void PressButton::paintEvent(QPaintEvent*) {
     }
     const Qt::Alignment side =
         m_isStartAligned || !m_keyHint.isEmpty() ? start : Qt::Alignment(Qt::AlignHCenter);
-    painter.drawText(inside, static_cast<int>(side) | Qt::AlignVCenter | Qt::TextWordWrap, text());
+    painter.drawText(
+        inside,
+        static_cast<int>(side) | Qt::AlignVCenter | Qt::TextWordWrap | render::ownDirection(text()),
+        text());
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(theme.color(m_dress == Dress::Main ? Role::Paper : Role::Pine),

@@ -38,6 +38,7 @@ Words::Words(render::TextSize size, render::Role role, QWidget* parent, QFont::W
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
+    stand();
     dress();
 }
 
@@ -53,6 +54,15 @@ void Words::setSize(render::TextSize size) {
     dress();
 }
 
+void Words::setAlignment(Qt::Alignment side) {
+    m_side = side;
+    stand();
+}
+
+void Words::stand() {
+    QLabel::setAlignment(QStyle::visualAlignment(layoutDirection(), m_side) | Qt::AlignAbsolute);
+}
+
 void Words::say(const QString& text) {
     if (text != this->text()) setText(text);
     setVisible(!text.isEmpty());
@@ -62,6 +72,7 @@ void Words::changeEvent(QEvent* event) {
     QLabel::changeEvent(event);
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::ApplicationFontChange)
         dress();
+    if (event->type() == QEvent::LayoutDirectionChange) stand();
 }
 
 void Words::dress() {

@@ -17,6 +17,9 @@ class Words : public QLabel {
 
     void setRole(render::Role role);
     void setSize(render::TextSize size);
+    /// Leading is where the program begins to read, whatever letters the words are of; a label by
+    /// itself goes by those.
+    void setAlignment(Qt::Alignment side);
     /// Nothing to say: the label takes no room.
     void say(const QString& text);
     render::TextSize size() const { return m_size; }
@@ -27,6 +30,9 @@ class Words : public QLabel {
   private:
     void dress();
 
+    void stand();
+
+    Qt::Alignment m_side = Qt::AlignLeading | Qt::AlignVCenter;
     render::TextSize m_size;
     render::Role m_role;
     QFont::Weight m_weight;

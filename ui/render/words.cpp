@@ -115,6 +115,10 @@ QString isolated(const QString& text) {
     return text.isEmpty() ? text : QChar(0x2068) + text + QChar(0x2069);
 }
 
+int ownDirection(const QString& words) {
+    return words.isRightToLeft() ? Qt::TextForceRightToLeft : Qt::TextForceLeftToRight;
+}
+
 QString shortened(const QString& text, int letters) {
     QTextBoundaryFinder finder(QTextBoundaryFinder::Grapheme, text);
     qsizetype kept = 0;

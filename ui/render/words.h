@@ -28,6 +28,9 @@ QString plain(const std::string& utf8);
 QString plainLines(const std::string& utf8);
 /// Set apart by U+2068 and U+2069, so that a name keeps its own direction within a sentence.
 QString isolated(const QString& text);
+/// For QPainter::drawText: words go by their own letters. By the painter's direction the full stop
+/// of a Latin sentence would stand before it in a program that reads from the right.
+int ownDirection(const QString& words);
 /// At most so many letters as a reader counts them; what is left out is said by an ellipsis.
 QString shortened(const QString& text, int letters);
 /// A word of the code lists, such as "securement-device", as it is read; on its own, or within a

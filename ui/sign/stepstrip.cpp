@@ -129,8 +129,10 @@ void StepStrip::drawRow(QPainter& painter, const Row& row, const QRect& place) c
         theme().font(render::TextSize::Note, row.isHeading ? QFont::DemiBold : QFont::Normal));
     painter.setPen(theme().color(render::Role::Ink));
     const QString mark = row.isCritical && !row.isHeading ? QStringLiteral("◆ ") : QString();
+    // AlignAbsolute: a painter in a program from right to left would turn the side once more.
+    const auto side = (isRightToLeft() ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignAbsolute;
     painter.drawText(
-        words, Qt::AlignVCenter | Qt::AlignLeading,
+        words, Qt::AlignVCenter | side | render::ownDirection(row.step),
         painter.fontMetrics().elidedText(mark + row.step, Qt::ElideRight, words.width()));
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         painter.setFont(fontOf(i, QFont::Normal));

@@ -11,6 +11,7 @@
 #include "pieces/inuse.h"
 #include "pieces/visitwords.h"
 #include "practice/tally.h"
+#include "render/words.h"
 
 namespace ui {
 
@@ -93,8 +94,9 @@ void StepRow::paintEvent(QPaintEvent*) {
     painter.drawText(mirrored(QRect(signAt, words.top(), indent() - signAt, words.height())),
                      static_cast<int>(side | Qt::AlignTop), m_look.glyph);
     painter.setPen(theme.color(ink));
-    painter.drawText(mirrored(words), static_cast<int>(side) | Qt::TextWordWrap,
-                     wordsFor(words.width()));
+    const QString said = wordsFor(words.width());
+    painter.drawText(mirrored(words),
+                     static_cast<int>(side) | Qt::TextWordWrap | render::ownDirection(said), said);
     if (!m_look.state.isEmpty()) {
         painter.setFont(theme.font(TextSize::Note));
         painter.setPen(theme.color(m_look.isLapsed ? Role::Brick : Role::QuietInk));
