@@ -4198,6 +4198,11 @@ Told late, found at: %1</source>
         <source>Right arm</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Not yet: %1</source>
+        <comment>lanes that nothing is in so far</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::LearnerForm</name>

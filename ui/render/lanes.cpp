@@ -190,6 +190,10 @@ void paintLanes(QPainter& painter, const QRectF& area, const LanesData& data, co
         paintBars(painter, lane, theme, layout.unit);
     }
     painter.setFont(laneNoteFont(theme));
+    painter.setPen(theme.color(Role::QuietInk));
+    painter.drawText(layout.notYet.rect,
+                     int(start | Qt::AlignVCenter | Qt::AlignAbsolute) | Qt::TextDontClip,
+                     layout.notYet.text);
     paintTicks(painter, layout, theme);
     paintNotches(painter, layout, theme);
     for (const LanePlace& lane : layout.lanes) {

@@ -83,6 +83,7 @@ struct LanesData {
     std::int64_t fromMs = 0;
     std::int64_t toMs = 0;  ///< at fromMs or before it: nothing has a length yet
     std::optional<std::int64_t> nowMs;
+    QString notYet = {};    ///< what is said of lanes without a row, beside the notches; slim alone
     bool hasNames = false;  ///< lanes may say what holds, from the first moment or later
     /// Labels stand where reading starts. Time runs to the right in either direction.
     Qt::LayoutDirection direction = Qt::LeftToRight;

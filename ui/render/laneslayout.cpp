@@ -76,6 +76,7 @@ double labelWidth(const LanesData& data, const Measures& measures, double width)
     for (const Lane& lane : data.lanes) {
         widest = std::max(widest, measures.label.horizontalAdvance(lane.label));
     }
+    widest = std::max(widest, measures.note.horizontalAdvance(data.notYet) + 1);
     // What holds now changes, and the picture beside it stays where it is.
     if (saysNow(data)) return width * labelShare;
     return std::min(std::ceil(widest), width * labelShare);
@@ -244,6 +245,9 @@ LanesLayout layOutLanes(const LanesData& data, const Theme& theme, const QRectF&
     const QRectF labels(namesLeft ? area.left() : area.right() - names, area.top(), names, 0);
     const Axis axis(data, layout.plot);
     double y = placeNotches(data, axis, area.top(), measures, layout);
+    if (measures.isSlim)
+        layout.notYet = {QRectF(labels.topLeft(), QSizeF(names, measures.note.height())),
+                         measures.note.elidedText(data.notYet, Qt::ElideRight, names)};
     layout.plot.setTop(y);
     for (const Lane& lane : data.lanes) y = placeLane(lane, axis, labels, y, measures, layout);
     layout.plot.setBottom(y);

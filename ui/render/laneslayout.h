@@ -50,6 +50,7 @@ struct LanesLayout {
     double unit = 1;  ///< device units in 1/96 inch
     std::vector<LanePlace> lanes;
     std::vector<NotchPlace> notches;
+    TextPlace notYet;
     std::vector<TextPlace> ticks;
     std::vector<double> tickX;
     std::optional<double> nowX;

@@ -23,6 +23,20 @@ LanesView::LanesView(QWidget* parent) : QWidget(parent) {
     setSizePolicy(policy);
 }
 
+/// Those that nothing is in yet need no row: they are named together.
+void LanesView::nameWhatWaits() {
+    QStringList waiting;
+    std::erase_if(m_data.lanes, [&waiting](const render::Lane& lane) {
+        // What holds from the first moment on has no length yet.
+        const bool isEmpty = lane.bars.empty() && lane.spans.empty() && lane.now.isEmpty();
+        if (isEmpty) waiting << lane.label;
+        return isEmpty;
+    });
+    if (!waiting.isEmpty())
+        m_data.notYet = tr("Not yet: %1", "lanes that nothing is in so far")
+                            .arg(waiting.join(QStringLiteral(", ")));
+}
+
 void LanesView::show(const Moment& moment, const base::Instant& now) {
     const int offset = moment.visit().origin.offsetMinutes;
     const render::LaneWords words{
@@ -39,6 +53,7 @@ void LanesView::show(const Moment& moment, const base::Instant& now) {
     m_data.toMs = std::max(m_data.toMs, now.wallMs + ahead);
     setAccessibleName(tr("Lanes"));
     setAccessibleDescription(render::accessibleText(m_data).join(QLatin1Char('\n')));
+    nameWhatWaits();
     if (lanesBefore != m_data.lanes.size()) updateGeometry();
     update();
 }

@@ -23,6 +23,8 @@ class LanesView : public QWidget {
     void paintEvent(QPaintEvent* event) override;
 
   private:
+    void nameWhatWaits();
+
     render::LanesData m_data;
 };
 

@@ -8,9 +8,11 @@
 
 #include <algorithm>
 
+#include "gui/main/settled.h"
 #include "gui/visit/visitdriver.h"
 #include "packs/names.h"
 #include "render/visitlanes.h"
+#include "render/words.h"
 
 namespace {
 
@@ -96,6 +98,37 @@ TEST(LanesView, WhatNobodySawStaysNotSolidWhenItIsSaidToBeLeftOut) {
     const auto bars = barsOf(visit, Lane::Face);
     EXPECT_EQ(std::ranges::count(bars, BarKind::Unseen, &render::Bar::kind), 1);
     EXPECT_EQ(std::ranges::count(bars, BarKind::Held, &render::Bar::kind), 0);
+}
+
+// The page in a window of 1366 by 768: what nothing is in yet takes no room from the step in hand.
+TEST(LanesView, OnlyLanesThatSomethingIsInHaveARow) {
+    VisitDriver visit("weekly-dressing-upper-arm", Way::Guided, On::Patient);
+    visit.page().resize(1366, 686);
+    const auto* lanes = visit.find<ui::LanesView>(QStringLiteral("lanes"));
+    gui::settle(visit.page());
+    visit.picture(QStringLiteral("visit-23-lanes-begin"));
+    const int atFirst = lanes->height();
+    EXPECT_GT(atFirst, 0);
+    EXPECT_LT(6 * atFirst, visit.page().height()) << "two of seven: " << atFirst;
+    visit.pass(4000);
+    visit.page().tick();
+    gui::settle(visit.page());
+    EXPECT_EQ(lanes->height(), atFirst) << "what held from the first moment on was there";
+    // Read aloud they are all there.
+    for (const Lane lane :
+         {Lane::Hands, Lane::Face, Lane::Field, Lane::Site, Lane::Skin, Lane::Cover, Lane::Line})
+        EXPECT_TRUE(lanes->accessibleDescription().contains(render::laneWords(lane)))
+            << lanes->accessibleDescription().toStdString();
+    int before = atFirst;
+    for (const char* until : {"rub-hands", "scrub-skin", "press-edges"}) {
+        visit.seeUntil(until);
+        gui::settle(visit.page());
+        EXPECT_EQ(lanes->height(), lanes->heightForWidth(lanes->width())) << until;
+        EXPECT_GE(lanes->height(), before) << until;
+        before = lanes->height();
+    }
+    EXPECT_GT(before, atFirst);
+    visit.picture(QStringLiteral("visit-24-lanes-end"));
 }
 
 TEST(LanesView, TheFieldIsNotSolidBeforeItIsOpen) {

@@ -107,6 +107,28 @@ TEST(LanesGeometry, TimeBeginsAtOnePlaceWhateverIsSaidNow) {
     }
 }
 
+TEST(LanesGeometry, WhatHasNoRowIsNamedBesideTheNotchesAndTakesNoHeight) {
+    LanesData data = aVisit();
+    data.density = Density::Slim;
+    data.hasNames = true;
+    const double before = lanesLayout(data).area.height();
+    for (const char* words : {"Not yet: field",
+                              "Not yet: field, site, skin, cover, and a good many "
+                              "more lanes than any pack of ours will ever have"}) {
+        data.notYet = QString::fromLatin1(words);
+        for (const auto direction : {Qt::LeftToRight, Qt::RightToLeft}) {
+            data.direction = direction;
+            const LanesLayout layout = lanesLayout(data);
+            EXPECT_DOUBLE_EQ(layout.area.height(), before);
+            EXPECT_TRUE(layout.notYet.text.startsWith(QStringLiteral("Not yet: field")));
+            EXPECT_LE(layout.notYet.rect.bottom(), layout.lanes[0].label.rect.top());
+            EXPECT_FALSE(layout.notYet.rect.intersects(layout.notches[0].letter));
+        }
+    }
+    data.density = Density::Full;
+    EXPECT_TRUE(lanesLayout(data).notYet.text.isEmpty());
+}
+
 TEST(LanesGeometry, LabelsAndLettersNeverMeet) {
     LanesData data = aVisit();
     data.toMs = 3'600'000;  // an hour: the phases are a few pixels
