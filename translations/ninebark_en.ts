@@ -4139,6 +4139,68 @@ Told late, found at: %1</source>
     </message>
 </context>
 <context>
+    <name>ui::HowItWent</name>
+    <message>
+        <source>How it went</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step in hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done by the teacher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands-on help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a cue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cues</source>
+        <translation>
+            <numerusform>%n cue</numerusform>
+            <numerusform>%n cues</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Unprompted so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cue %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands-on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done, not seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You did not see it; the visit goes on as if it was done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does not apply: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::KeyStrip</name>
     <message>
         <source>Writing: letters are letters. Enter keeps, Esc leaves.</source>
@@ -4153,6 +4215,11 @@ Told late, found at: %1</source>
     </message>
     <message>
         <source>Lanes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet: %1</source>
+        <comment>lanes that nothing is in so far</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4196,11 +4263,6 @@ Told late, found at: %1</source>
     </message>
     <message>
         <source>Right arm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not yet: %1</source>
-        <comment>lanes that nothing is in so far</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5895,62 +5957,11 @@ Told late, found at: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>How it went</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Something else…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Note (%1)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No step in hand</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Done by the teacher</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Hands-on help</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>With a cue</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n cues</source>
-        <translation>
-            <numerusform>%n cue</numerusform>
-            <numerusform>%n cues</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Unprompted so far</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Cue</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Cue %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Hands-on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not done</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Does not apply: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5967,14 +5978,6 @@ Told late, found at: %1</source>
     </message>
     <message>
         <source>Unlock names and notes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Done, not seen</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>You did not see it; the visit goes on as if it was done.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -3,7 +3,6 @@
 #include "visit/seencolumn.h"
 
 #include <QEvent>
-#include <QGridLayout>
 #include <QLineEdit>
 #include <QScrollBar>
 #include <QVBoxLayout>
@@ -15,6 +14,7 @@
 #include "pieces/visitwords.h"
 #include "pieces/words.h"
 #include "practice/found.h"
+#include "visit/howitwent.h"
 #include "visit/seenlapses.h"
 
 namespace ui {
@@ -30,7 +30,9 @@ SeenColumn::SeenColumn(QWidget* parent) : QWidget(parent) {
     const int side = Theme::gap(Gap::Normal);
     column->setContentsMargins(side, Theme::gap(Gap::Snug), side, Theme::gap(Gap::Tight));
     column->setSpacing(Theme::gap(Gap::Tight));
-    buildWent(column);
+    m_went = new HowItWent(this);
+    connect(m_went, &HowItWent::acted, this, &SeenColumn::acted);
+    column->addWidget(m_went);
     column->addSpacing(Theme::gap(Gap::Tight));
     buildLapses(column);
     column->addStretch(1);
@@ -60,51 +62,9 @@ SeenColumn::SeenColumn(QWidget* parent) : QWidget(parent) {
     whole->addLayout(foot);
 }
 
-PressButton* SeenColumn::wentButton(Act act, const QString& name) {
-    auto* button = new PressButton({}, Dress::Plain, this, PressButton::Space::PassesOn);
-    button->setObjectName(name);
-    connect(button, &PressButton::clicked, this, [this, act] { Q_EMIT acted(act); });
-    return button;
-}
-
-void SeenColumn::buildWent(QVBoxLayout* column) {
-    auto* title = new Words(TextSize::Body, Role::QuietInk, this);
-    title->say(tr("How it went"));
-    m_state = new Words(TextSize::Lead, Role::Ink, this, QFont::DemiBold);
-    m_state->setObjectName(QStringLiteral("howItWent"));
-    m_cue = wentButton(Act::Cue, QStringLiteral("cue"));
-    m_handsOn = wentButton(Act::HandsOn, QStringLiteral("handsOn"));
-    m_notDone = wentButton(Act::NotDone, QStringLiteral("notDone"));
-    m_notSeen = wentButton(Act::NotSeen, QStringLiteral("notSeen"));
-    m_skip = wentButton(Act::DoesNotApply, QStringLiteral("doesNotApply"));
-    m_went = new QGridLayout;
-    m_went->setSpacing(Theme::gap(Gap::Tight));
-    column->addWidget(title);
-    column->addWidget(m_state);
-    column->addLayout(m_went);
-    arrangeWent();
-}
-
-/// Two side by side, where their words have room for that.
+/// The two columns of marks go by the room there is, not by what they themselves ask for.
 void SeenColumn::arrangeWent() {
-    const auto pair = [](const PressButton* one, const PressButton* other) {
-        return 2 * std::max(one->minimumSizeHint().width(), other->minimumSizeHint().width());
-    };
-    const int needed = std::max(pair(m_cue, m_handsOn), pair(m_notDone, m_notSeen)) +
-                       Theme::gap(Gap::Tight) + 2 * Theme::gap(Gap::Normal);
-    const int columns = m_wentColumns == 0 || needed <= m_scroll->viewport()->width() ? 2 : 1;
-    if (columns == m_wentColumns) return;
-    m_wentColumns = columns;
-    int at = 0;
-    for (PressButton* one : {m_cue, m_handsOn, m_notDone, m_notSeen}) {
-        m_went->removeWidget(one);
-        m_went->addWidget(one, at / columns, at % columns);
-        ++at;
-    }
-    m_went->removeWidget(m_skip);
-    m_went->addWidget(m_skip, at, 0, 1, columns);
-    m_went->setColumnStretch(0, 1);
-    m_went->setColumnStretch(1, columns - 1);
+    m_went->arrange(m_scroll->viewport()->width() - 2 * Theme::gap(Gap::Normal));
 }
 
 void SeenColumn::resizeEvent(QResizeEvent* event) {
@@ -152,7 +112,8 @@ void SeenColumn::show(const Moment& moment, const Keys& keys, HelperAtHand helpe
     const std::string now = moment.inHand() == nullptr ? std::string() : moment.inHand()->id;
     if (now != m_shownStep) m_scroll->verticalScrollBar()->setValue(0);
     m_shownStep = now;
-    showWent(moment, keys);
+    m_went->show(moment, keys);
+    arrangeWent();
     m_seenLapses->show(moment);
     showLapses(moment);
     showRest(moment, keys, helper);
@@ -162,50 +123,6 @@ void SeenColumn::show(const Moment& moment, const Keys& keys, HelperAtHand helpe
 void SeenColumn::setVeiled(bool isVeiled) {
     m_note->setVisible(!isVeiled);
     m_unlock->setVisible(isVeiled);
-}
-
-void SeenColumn::showWent(const Moment& moment, const Keys& keys) {
-    const practice::StepRecord* record = practice::recordInHand(moment.state());
-    const packs::Step* step = moment.inHand();
-    const int cues = record == nullptr ? 0 : record->cues;
-    const bool isHandsOn = record != nullptr && record->handsOn;
-    if (record == nullptr)
-        m_state->say(tr("No step in hand"));
-    else if (moment.isTeachersTurn())
-        m_state->say(QStringLiteral("◇  ") + tr("Done by the teacher"));
-    else if (isHandsOn)
-        m_state->say(QStringLiteral("■  ") + tr("Hands-on help"));
-    else if (cues > 0)
-        m_state->say(QStringLiteral("◐  ") +
-                     (cues == 1 ? tr("With a cue") : tr("%n cues", nullptr, cues)));
-    else
-        m_state->say(QStringLiteral("○  ") + tr("Unprompted so far"));
-    m_cue->setText(cues == 0 ? tr("Cue") : tr("Cue %1").arg(cues + 1));
-    m_handsOn->setText(tr("Hands-on"));
-    m_notDone->setText(tr("Not done"));
-    m_notSeen->setText(tr("Done, not seen"));
-    m_notSeen->setToolTip(tr("You did not see it; the visit goes on as if it was done."));
-    const bool canSkip = step != nullptr && step->skip && !moment.hasWayBack();
-    m_skip->setText(canSkip ? tr("Does not apply: %1").arg(utf(moment.text(*step->skip)))
-                            : QString());
-    m_skip->setVisible(canSkip);
-    m_skip->setStartAligned(true);
-    const std::pair<PressButton*, Act> hints[] = {{m_cue, Act::Cue},
-                                                  {m_handsOn, Act::HandsOn},
-                                                  {m_notDone, Act::NotDone},
-                                                  {m_notSeen, Act::NotSeen},
-                                                  {m_skip, Act::DoesNotApply}};
-    for (const auto& [button, act] : hints) {
-        button->setKeyHint(keys.words(act));
-        button->setAccessibleName(button->text());
-        button->setEnabled(record != nullptr);
-        button->updateGeometry();
-    }
-    for (PressButton* help : {m_cue, m_handsOn})
-        help->setEnabled(record != nullptr && !moment.state().takenOver);
-    m_notDone->setEnabled(record != nullptr && !moment.hasWayBack());
-    arrangeWent();
-    m_cue->setChecked(false);
 }
 
 PressButton* SeenColumn::lapseButton(std::size_t index) {

@@ -8,12 +8,12 @@
 #include "keys/keys.h"
 #include "pieces/moment.h"
 
-class QGridLayout;
 class QLineEdit;
 class QVBoxLayout;
 
 namespace ui {
 
+class HowItWent;
 class PressButton;
 class SeenLapses;
 class Words;
@@ -47,11 +47,7 @@ class SeenColumn : public QWidget {
   private:
     bool isAmongLapses() const;
     void showDigits();
-    struct Went;
-    void buildWent(QVBoxLayout* column);
     void buildLapses(QVBoxLayout* column);
-    PressButton* wentButton(Act act, const QString& name);
-    void showWent(const Moment& moment, const Keys& keys);
     void arrangeWent();
     void showLapses(const Moment& moment);
     void showRest(const Moment& moment, const Keys& keys, HelperAtHand helper);
@@ -60,15 +56,8 @@ class SeenColumn : public QWidget {
 
     QScrollArea* m_scroll;
     std::string m_shownStep;
-    Words* m_state;
     Words* m_wrongTitle;
-    QGridLayout* m_went;  ///< the five below, in two columns or in one
-    int m_wentColumns = 0;
-    PressButton* m_cue;
-    PressButton* m_handsOn;
-    PressButton* m_notDone;
-    PressButton* m_notSeen;
-    PressButton* m_skip;
+    HowItWent* m_went;
     PressButton* m_several;
     PressButton* m_other;
     PressButton* m_earlier;
