@@ -74,7 +74,8 @@ void AccountPage::begin() {
 void AccountPage::change() {
     const auto who = m_work.door().who();
     m_done->hide();
-    if (!who || !m_work.isFree() || !m_old->checkTyped()) return;
+    if (!who || !m_work.isFree()) return;
+    if (!m_old->checkTyped()) return scrollTo(m_old);
     if (!m_new->check(who->name)) {
         m_new->wrong()->setFocus();
         return scrollTo(m_new->wrong());
@@ -83,6 +84,7 @@ void AccountPage::change() {
                [this](const base::Outcome& outcome) {
                    if (outcome.ok()) return changed();
                    m_old->refuse(outcome.error());  // the new one stays to be used again
+                   scrollTo(m_old);
                    if (outcome.error().code != base::Code::SealWrongPassphrase)
                        errors()->say(outcome.error());
                });

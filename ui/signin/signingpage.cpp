@@ -70,12 +70,14 @@ void SigningPage::fill(const ToSign& toSign) {
 }
 
 void SigningPage::confirm() {
-    if (!m_work.isFree() || !primary()->isEnabled() || !m_passphrase->checkTyped()) return;
+    if (!m_work.isFree() || !primary()->isEnabled()) return;
+    if (!m_passphrase->checkTyped()) return scrollTo(m_passphrase);
     errors()->clear();
     m_work.ask(this, m_work.door().confirm(m_passphrase->take()),
                [this](const base::Outcome& outcome) {
                    if (outcome.ok()) return Q_EMIT confirmed();
                    m_passphrase->refuse(outcome.error());
+                   scrollTo(m_passphrase);
                    if (outcome.error().code != base::Code::SealWrongPassphrase)
                        errors()->say(outcome.error());
                });

@@ -11,9 +11,11 @@
 #include <QSignalSpy>
 #include <QtTest/QTest>
 
+#include "gui/main/settled.h"
 #include "gui/signin/fakedoor.h"
 #include "look.h"
 #include "signin/doorwork.h"
+#include "support/paths.h"
 
 class Signing : public testing::Test {
   protected:
@@ -70,6 +72,24 @@ TEST_F(Signing, OnlyTheOwnPassphraseConfirmsAndItIsAskedOnce) {
     enter("four words that fit");
     EXPECT_EQ(m_confirmed.count(), 1) << "two lines, one passphrase";
     EXPECT_TRUE(m_edit->text().isEmpty());
+}
+
+// Where the line to type on ends the window, what is wrong with what was typed would be below it.
+TEST_F(Signing, WhatIsSaidOfAWrongPassphraseIsInSight) {
+    gui::settle(m_page);
+    const QWidget* foot = m_page.primary()->parentWidget();
+    const int below = m_edit->mapTo(&m_page, QPoint(0, m_edit->height())).y() + 8;
+    m_page.resize(1000, below + foot->height());
+    gui::settle(m_page);
+    enter("a lamp beside the sea");
+    gui::settle(m_page);
+    m_page.grab().toImage().save(QString::fromStdString(support::forLooking("signing-wrong.png")));
+    const QLabel* said = nullptr;
+    for (const auto* label : m_page.findChildren<QLabel*>())
+        if (label->text().contains(QLatin1String("This is not your passphrase"))) said = label;
+    ASSERT_NE(said, nullptr);
+    EXPECT_EQ(said->visibleRegion().boundingRect().size(), said->size());
+    EXPECT_EQ(m_edit->visibleRegion().boundingRect().size(), m_edit->size());
 }
 
 TEST_F(Signing, BackSignsNothingAndForgetsWhatWasTyped) {
