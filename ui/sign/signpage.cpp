@@ -37,7 +37,7 @@ void SignPage::refresh() {
     const record::Learner* learner = m_desk.view().learnerInView();
     m_taught = learner ? m_desk.packFor(learner->said.learner) : nullptr;
     m_found = learner ? m_desk.readinessOf(learner->said.learner) : std::nullopt;
-    primary()->setEnabled(false);
+    setPrimary(tr("Sign"))->setEnabled(false);
     if (!learner || !m_taught || !m_found) {
         auto* nobody = new EmptyState(tr("Nothing to sign yet"),
                                       tr("Here will be every step and what was recorded for it, "

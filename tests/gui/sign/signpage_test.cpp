@@ -6,6 +6,7 @@
 #include <QAbstractButton>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QtTest/QTest>
@@ -96,6 +97,19 @@ TEST_F(SignPageTest, AgreedByVoiceIsWrittenAsSuch) {
     EXPECT_EQ(said.competencies.size(), m_ward.taught().pack.competencies.size());
     EXPECT_NE(said.statement.find("I sign for it"), std::string::npos);
     EXPECT_EQ(signOffs()[0].origin.by, m_ward.teacher());
+}
+
+// What was signed is not offered once more by the words of the button.
+TEST_F(SignPageTest, OnceAllIsSignedTheButtonCountsNothing) {
+    const QString before = m_page->primary()->text();
+    press("how.voice");
+    press("sign.primary");
+    ASSERT_EQ(signOffs().size(), 1U);
+    m_page->refresh();
+    settle();
+    EXPECT_FALSE(m_page->primary()->isEnabled());
+    EXPECT_NE(m_page->primary()->text(), before) << before.toStdString();
+    EXPECT_EQ(m_page->primary()->text(), QStringLiteral("Sign"));
 }
 
 class SignPageWithout : public SignPageTest,
