@@ -47,6 +47,7 @@ LearnersPage::LearnersPage(desk::Desk& desk, QWidget* parent)
     m_list->setSpacing(12);
     column()->addLayout(m_list);
     column()->addWidget(m_more, 0, Qt::AlignHCenter);
+    column()->addStretch(1);  // a single card is no higher than what it says
     connect(m_add, &QPushButton::clicked, this, &LearnersPage::wantsPatient);
     connect(m_search, &QLineEdit::textChanged, this, &LearnersPage::lookFor);
     connect(m_search, &QLineEdit::returnPressed, this, [this] {

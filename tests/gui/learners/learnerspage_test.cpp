@@ -29,6 +29,17 @@ TEST_F(LearnersPageTest, EnterOpensTheOnlyOneWhoIsFound) {
     EXPECT_EQ(m_desk->view().learner, card.learner);
 }
 
+// It ends where its words end, and not at the end of the window.
+TEST_F(LearnersPageTest, TheOnlyCardIsAsHighAsWhatItSays) {
+    begin(Begin::DemoWard);
+    type("search", QStringLiteral("lindq"));
+    gui::settle(*m_window);
+    ASSERT_EQ(m_desk->view().cards.size(), 1U);
+    const auto* card = find(("card." + m_desk->view().cards.front().learner.text()).c_str());
+    picture("44-one-card");
+    EXPECT_EQ(card->height(), card->heightForWidth(card->width()));
+}
+
 TEST_F(LearnersPageTest, LookingIsNoEntry) {
     begin(Begin::DemoWard);
     const auto before = entries().size();
