@@ -37,8 +37,8 @@ const record::Staff* StaffPage::whoWorks() const {
 void StaffPage::sayWho() {
     const bool isNobody = m_desk.view().house.staff.empty();
     const record::Staff* who = whoWorks();
-    primary()->setVisible(who != nullptr || isNobody);
     setPrimary(who ? tr("Go on as %1").arg(render::plain(who->said.name)) : tr("Add to the staff"));
+    showPrimary(who != nullptr || isNobody);
     m_add->setVisible(!isNobody);
 }
 

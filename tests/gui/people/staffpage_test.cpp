@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Who works here: added, chosen, and then on everything that is recorded.
 #include <QAbstractButton>
+#include <QFrame>
 #include <QtTest/QTest>
 
 #include "gui/main/shell_fixture.h"
@@ -36,6 +37,29 @@ TEST_F(StaffPageTest, PressingANameChangesWhoRecords) {
     press("teacher");
     press(("worksHere." + other.text()).c_str());
     EXPECT_EQ(m_desk->view().teacher, other);
+}
+
+// Where the next thing is to press a name there is nothing to press below, and so no foot.
+TEST_F(StaffPageTest, WhileNobodyIsChosenNoEmptyFootIsShown) {
+    begin(Begin::DemoWard);
+    ASSERT_FALSE(m_desk->view().house.staff.empty());
+    const auto someone = m_desk->view().house.staff[0].said.staff;
+    m_settings->set(ui::Setting::LastTeacher, QString());
+    m_window.reset();
+    auto anew = desk::Desk::open(*m_ledger, *m_shelf, m_clock, desk::Ward::Demonstration);
+    ASSERT_TRUE(anew.ok());
+    m_desk = std::move(*anew);
+    openWindow();
+    ASSERT_EQ(m_window->page()->objectName(), QStringLiteral("staff"));
+    const auto isFootShown = [this] {
+        for (const auto* one : m_window->page()->findChildren<QFrame*>())
+            if (one->property("part") == QLatin1String("foot")) return one->isVisible();
+        return false;
+    };
+    picture("43-staff-nobody-chosen");
+    EXPECT_FALSE(isFootShown());
+    press(("worksHere." + someone.text()).c_str());
+    EXPECT_TRUE(isFootShown());
 }
 
 TEST_F(StaffPageTest, EnterInANameAddsAndDoesNotGoOnAsSomebodyElse) {
