@@ -3,8 +3,10 @@
 #include "signin/signinwindow.h"
 
 #include <QCloseEvent>
+#include <QLabel>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "parts/parts.h"
 #include "parts/taborder.h"
@@ -81,11 +83,16 @@ void SignInWindow::refuse(const base::Error& error) {
     m_signIn->refuse(error);
 }
 
-/// With the focus in the first thing one types or presses there, so that Tab goes on from it.
+/// With the focus in the first thing one types or presses there, so that Tab goes on from it; what
+/// is only read Shift+Tab comes back to.
 void SignInWindow::showPage(QWidget* page) {
     m_work.tick();
     m_stack->setCurrentWidget(page);
-    if (QWidget* first = tabInReadingOrder(page)) first->setFocus();
+    tabInReadingOrder(page);
+    const std::vector<QWidget*> all = inReadingOrder(page);
+    const auto first = std::ranges::find_if(
+        all, [](QWidget* one) { return qobject_cast<QLabel*>(one) == nullptr; });
+    if (first != all.end()) (*first)->setFocus();
 }
 
 bool SignInWindow::focusNextPrevChild(bool isNext) {

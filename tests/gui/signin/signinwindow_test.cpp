@@ -143,6 +143,7 @@ TEST_F(SignIn, TheFirstPersonGetsASheetAndShowsThatItIsAtHand) {
     press("found");
     ASSERT_TRUE(answered([this] { return find<QWidget>("recoverySheet")->isVisible(); }));
     EXPECT_EQ(m_door.said, "Ilse Marchetti, IM: a garden under tall water");
+    EXPECT_EQ(m_window->focusWidget(), find<QWidget>("recoverySheet.line"));
     const auto* lines = find<QLabel>("recoverySheet.lines");
     EXPECT_TRUE(lines->text().contains(QLatin1String("EEEEE-FFFFF")));
     EXPECT_EQ(find<QLabel>("recoverySheet.which")->text(),
