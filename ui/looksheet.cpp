@@ -105,6 +105,9 @@ QTableView:focus { border: 3px solid @pine; }
 QTableView::item { padding: 4px 8px; }
 QHeaderView, QHeaderView::section { border: 0; background: @paper; color: @quiet; }
 QHeaderView::section { padding: 8px; }
+QProgressBar { border: 1px solid @quiet; border-radius: 6px; background: @surface;
+  min-height: 22px; }
+QProgressBar::chunk { background: @water; border-radius: 5px; }
 QMenu { background: @surface; border: 1px solid @quiet; padding: 4px; }
 QMenu::item { min-height: 40px; padding: 4px 24px; border-radius: 6px; color: @ink; }
 QMenu::item:selected { background: @pine; color: @onpine; }

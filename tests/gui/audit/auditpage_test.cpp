@@ -233,3 +233,24 @@ TEST_F(Auditing, WhoOpenedWithoutAPartInItStandsApartWithTheReason) {
     m_page.showLooked({line(record::Use::Opened, "")});
     EXPECT_FALSE(apart->isVisible());
 }
+
+// ui.md: a clock filling is of one shade, flat as all that is drawn here.
+TEST_F(Auditing, TheBarIsFlatAndOfTheProgramsOwnShades) {
+    for (const auto scheme : {ui::SchemeChoice::Light, ui::SchemeChoice::Dark}) {
+        ui::Look::instance().apply(scheme, 1.0);
+        m_page.setRunning(true);
+        m_page.showProgress(50, 100);
+        QCoreApplication::processEvents();
+        auto* bar = m_page.findChild<QWidget*>(QStringLiteral("audit.bar"));
+        const QImage image = bar->grab().toImage();
+        const QRgb filled = ui::theme().color(render::Role::Water).rgb();
+        const QRgb rest = ui::theme().color(render::Role::Surface).rgb();
+        const int quarter = image.width() / 4, edge = 3;
+        for (int y = edge; y < image.height() - edge; ++y) {
+            EXPECT_EQ(image.pixel(quarter, y), filled) << y;
+            EXPECT_EQ(image.pixel(3 * quarter, y), rest) << y;
+        }
+        EXPECT_GE(image.height(), 20);
+    }
+    ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
+}
