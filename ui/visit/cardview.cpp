@@ -63,8 +63,10 @@ CardView::CardView(QWidget* parent) : QFrame(parent) {
     connect(m_more, &PressButton::clicked, this, [this] { turnPage(Qt::Key_PageDown); });
     whole->addWidget(m_more, 0, Qt::AlignLeading);
     const QScrollBar* bar = m_area->verticalScrollBar();
-    connect(bar, &QScrollBar::valueChanged, this, &CardView::sayWhetherMore);
-    connect(bar, &QScrollBar::rangeChanged, this, &CardView::sayWhetherMore);
+    // Queued, here and in fit(): showing it lays the page out, which may come back here and hide it
+    // in the middle of being shown.
+    connect(bar, &QScrollBar::rangeChanged, this, &CardView::sayWhetherMore, Qt::QueuedConnection);
+    connect(bar, &QScrollBar::valueChanged, this, &CardView::sayWhetherMore, Qt::QueuedConnection);
     m_offers = new FlowLayout(nullptr, Theme::gap(Gap::Snug));
     whole->addLayout(m_offers);
     whole->addStretch(0);
@@ -177,7 +179,7 @@ void CardView::fit() {
     QSizePolicy kept = m_more->sizePolicy();
     kept.setRetainSizeWhenHidden(isLong);
     m_more->setSizePolicy(kept);
-    sayWhetherMore();
+    QMetaObject::invokeMethod(this, &CardView::sayWhetherMore, Qt::QueuedConnection);
 }
 
 /// Where not all has room, what it is and whom to call do, and some of the rest.

@@ -1,6 +1,5 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QFocusEvent>
 #include <algorithm>
 
 #include "parts/errorstrip.h"
@@ -118,13 +117,6 @@ Card VisitPage::noVisitCard() const {
            "what was seen.");
     card.offers = {{QStringLiteral("learners"), tr("Choose a learner"), true}};
     return card;
-}
-
-/// Where no visit is open no key marks anything, and one thing is left to press.
-void VisitPage::focusInEvent(QFocusEvent* event) {
-    QWidget::focusInEvent(event);
-    if (Moment::of(m_desk)) return;
-    if (QWidget* first = m_card->first()) first->setFocus(event->reason());
 }
 
 Card VisitPage::callCard(const Moment& moment) const {

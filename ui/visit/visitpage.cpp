@@ -129,11 +129,12 @@ void VisitPage::refresh() {
     if (card) m_card->show(*card);
     m_whole->setCurrentIndex(card ? 1 : 0);
     m_header->setVisible(moment.has_value());
+    // Where no visit is open no key marks anything, and one thing is left to press.
+    setFocusProxy(moment ? nullptr : m_card->first());
     if (!moment) {
         m_timer.stop();
         m_lanes->setVisible(false);
         m_strip->setVisible(false);
-        if (hasFocus() && m_card->first() != nullptr) m_card->first()->setFocus();
         return;
     }
     m_strip->setVisible(true);
