@@ -169,6 +169,7 @@ Outcome Follower::take(const ChangeAccess& said, const std::string& kid, const s
     const bool saysSheet = !said.recovery.empty() || !said.recoveryBox.empty();
     if (saysSheet && !tellsOfSheet) return refused("recovery");
     if (!fitsKeys(said)) return refused("person");
+    if (!fitsRole(said)) return refused("role");
     m_isWaiting = false;
     if (!takeEpoch(said, epoch)) return refused("epoch");
     takeKeys(said);
@@ -208,8 +209,15 @@ bool Follower::fitsKeys(const ChangeAccess& said) const {
     return false;
 }
 
+/// By the recovery sheet alone somebody becomes another one than they were: an educator.
+bool Follower::fitsRole(const ChangeAccess& said) {
+    return !said.role ||
+           (said.what == AccessChange::Recovered && *said.role == record::Role::Educator);
+}
+
 void Follower::takeKeys(const ChangeAccess& said) {
     Known& person = m_people.at(said.staff);
+    person.role = said.role.value_or(person.role);
     switch (said.what) {
         case AccessChange::Founded:
         case AccessChange::Admitted:

@@ -52,6 +52,7 @@ class Follower {
     bool maySay(const record::ChangeAccess& said, const std::string& kid) const;
     bool takeEpoch(const record::ChangeAccess& said, const std::string& sealedUnder);
     bool fitsKeys(const record::ChangeAccess& said) const;
+    static bool fitsRole(const record::ChangeAccess& said);
     void takeKeys(const record::ChangeAccess& said);
     bool areThePeople() const;
     bool isGivenAll(const std::string& boxing) const;

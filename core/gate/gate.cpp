@@ -131,6 +131,7 @@ Outcome Gate::append(const KeyChange& change, const seal::Identity& by) {
     const base::StaffId speaker = m_person.value_or(change.said.staff);
     std::string role = record::roleOf(speaker, m_house);
     if (change.adds && !m_person) role = base::nameOf(change.adds->role);
+    if (change.said.role && !m_person) role = base::nameOf(*change.said.role);
     std::vector<ledger::Draft> drafts;
     if (change.adds) drafts.push_back(record::draftOf(*change.adds, speaker, role, now));
     drafts.push_back(record::draftOf(change.said, speaker, role, now));

@@ -122,6 +122,7 @@ Changed recovered(const KeyRows& rows, const Secret& letters, const Newcomer& pe
     auto admission = opened->admit({rows.home, id, *handle}, passphrase, cost);
     if (!admission) return admission.error();
     change.said = saying(id, AccessChange::Recovered, admission->row.known);
+    change.said.role = record::Role::Educator;
     seal::letIn(change.rows, std::move(*admission));
     auto ring = ringFrom(change.rows, *handle, passphrase);
     if (!ring) return ring.error();

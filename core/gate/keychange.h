@@ -38,8 +38,9 @@ Changed founded(const base::LedgerId& home, const Newcomer& first, const seal::S
 /// Raises the cost of the row when it is below. Errors: SealWrongPassphrase, SealKeyMissing.
 Changed signedIn(const seal::KeyRows& rows, const std::string& name, const seal::Secret& passphrase,
                  const seal::Cost& usual);
-/// Whoever holds the sheet comes in as an educator; by a name that is there already as that person
-/// with new keys, in their former role. Errors: those of readCode(), SealKeyMissing.
+/// Whoever holds the sheet comes in as an educator, so that somebody lets people in and prints the
+/// next one; by a name that is there already as that person with new keys. Errors: those of
+/// readCode(), SealKeyMissing.
 Changed recovered(const seal::KeyRows& rows, const seal::Secret& letters, const Newcomer& person,
                   const seal::Secret& passphrase, const seal::Cost& cost);
 /// Errors: SealWrongPassphrase.

@@ -238,6 +238,7 @@ void change(Staff& person, const ChangeAccess& said) {
         case AccessChange::Admitted:
         case AccessChange::Reset:
         case AccessChange::Recovered:
+            if (said.role) person.said.role = *said.role;
             person.kids.push_back(said.kid);
             person.isRetired = false;
             return;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "base/fields.h"
@@ -39,8 +40,9 @@ struct AddStaff {
 /// Somebody's keys were made, changed or taken away.
 struct ChangeAccess {
     static constexpr const char* type = "access-changed";
-    static constexpr int version = 3;  ///< 1 had no `recovery`, 2 no `box` and no `recovery_box`
-    base::StaffId staff;               ///< whose
+    /// 1 had no `recovery`, 2 no `box` and no `recovery_box`, 3 no `role`.
+    static constexpr int version = 4;
+    base::StaffId staff;  ///< whose
     AccessChange what = AccessChange::Founded;
     std::string kid;  ///< what their signatures are made by from now on; "" when by none
     /// The epoch of keys that begins with it, and the digest of its key; "" when none does. Said
@@ -52,12 +54,13 @@ struct ChangeAccess {
     /// The public keys that epochs are given to from now on, in base 64: the person's that belongs
     /// to `kid`, and the sheet's that belongs to `recovery`. "" says nothing of it.
     std::string box = {}, recoveryBox = {};
+    std::optional<Role> role = {};  ///< theirs from now on, where they come in by the sheet
     bool operator==(const ChangeAccess&) const = default;
     template <class V>
     void fields(V& v) {
         v("staff", staff), v("what", what), v("kid", kid), v("epoch", epoch);
         v("epoch_digest", epochDigest), v("recovery", recovery);
-        v("box", box), v("recovery_box", recoveryBox);
+        v("box", box), v("recovery_box", recoveryBox), v("role", role);
     }
 };
 

@@ -76,6 +76,7 @@ ledger::Shapes makeShapes() {
     knowAll(made);
     made.add(ChangeAccess::type, 1, withoutRecovery);
     made.add(ChangeAccess::type, 2, withoutBoxes);
+    made.add(ChangeAccess::type, 3, unchanged);
     made.add(practice::StopVisit::type, 1, withoutUnaskedNo);
     made.add(practice::SeeLapse::type, 1, withoutFound);
     made.add(practice::SeeLapse::type, 2, withLateFound);

@@ -168,6 +168,22 @@ TEST_F(GatedWard, TheSheetLetsInSomebodyNew) {
     EXPECT_TRUE(asTam().ok());
 }
 
+// Else there would be nobody to let people in or to print the next sheet.
+TEST_F(GatedWard, WhoComesInByTheSheetIsAnEducatorWhateverTheyWere) {
+    const auto tam = idOf("Tam Oduya");
+    m_gate->signOut();
+    const Newcomer again{"Tam Oduya", "TO", record::Role::Teacher};
+    ASSERT_TRUE(m_gate->recover(phrase(m_sheet), again, phrase(m_fresh)).now().ok());
+    EXPECT_EQ(m_gate->person()->said.staff, tam) << "the same person with new keys";
+    EXPECT_EQ(m_gate->person()->said.role, record::Role::Educator);
+    EXPECT_EQ(entries().back().body.role, "educator");
+    EXPECT_TRUE(m_gate->admit({"Ravi Sund", "RS"}, phrase("copper kettles sing")).now().ok());
+    EXPECT_TRUE(m_gate->replaceRecovery().ok());
+    EXPECT_TRUE(asIris().ok()) << "and is one to everybody";
+    EXPECT_EQ(m_gate->house().person(tam)->said.role, record::Role::Educator);
+    EXPECT_TRUE(signIn("Ravi Sund", "copper kettles sing").ok());
+}
+
 TEST_F(GatedWard, ANewSheetTakesThePlaceOfTheFormer) {
     const auto sheet = m_gate->replaceRecovery();
     ASSERT_TRUE(sheet.ok());

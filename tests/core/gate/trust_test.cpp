@@ -166,6 +166,16 @@ TEST_F(ForgedRows, NobodyTellsOfASheetInPassing) {
     EXPECT_EQ(asIris().error(), changed("recovery"));
 }
 
+TEST_F(ForgedRows, NobodyBecomesAnEducatorWithoutTheSheet) {
+    ASSERT_TRUE(asTam().ok());
+    const auto tam = idOf("Tam Oduya");
+    record::ChangeAccess said{
+        tam, record::AccessChange::RaisedCost, m_gate->identity()->known().kid(), {}, {}};
+    said.role = record::Role::Educator;
+    append(said, *m_gate->identity(), tam);
+    EXPECT_EQ(asIris().error(), changed("role"));
+}
+
 TEST_F(ForgedRows, APublicKeyThatIsGoneIsMissed) {
     const auto tam = idOf("Tam Oduya");
     ASSERT_TRUE(m_gate->reset(tam, phrase(m_fresh)).now().ok());
