@@ -3823,6 +3823,10 @@ Told late, found at: %1</source>
             <numerusform>%1; before that %n wrong passphrases were typed, nobody knows by whom</numerusform>
         </translation>
     </message>
+    <message>
+        <source>its author had another role then than it says.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::Band</name>

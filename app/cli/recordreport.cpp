@@ -36,6 +36,8 @@ const char* sentenceFor(proof::Kind kind) {
             return "signed by a key that its author did not have then, or for another purpose";
         case Kind::NoSpeaker:
             return "its author could not sign in then";
+        case Kind::OtherRole:
+            return "its author had another role then than it says";
         case Kind::KeysChanged:
             return "changes who can open the record, by nobody who may";
         case Kind::KeyGone:

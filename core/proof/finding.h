@@ -26,6 +26,7 @@ enum class Kind {
     BadSignature,  ///< a signature does not hold
     UnknownKey,    ///< signed by a key that its author did not have then, or for another purpose
     NoSpeaker,     ///< said by somebody who could not sign in then
+    OtherRole,     ///< said in a role that its author did not have then
     KeysChanged,   ///< who can open the record was changed by nobody who may
     KeyGone,       ///< its key is not to be had, and no entry says that two people erased it
     NotErased,     ///< two people erased it, and its key is there again
@@ -89,7 +90,7 @@ namespace base {
 /// As the command line says them.
 template <>
 struct Names<proof::Kind> {
-    static constexpr std::array<std::pair<proof::Kind, const char*>, 26> all{{
+    static constexpr std::array<std::pair<proof::Kind, const char*>, 27> all{{
         {proof::Kind::Gap, "gap"},
         {proof::Kind::Unreadable, "unreadable"},
         {proof::Kind::OtherPlace, "other-place"},
@@ -101,6 +102,7 @@ struct Names<proof::Kind> {
         {proof::Kind::BadSignature, "bad-signature"},
         {proof::Kind::UnknownKey, "unknown-key"},
         {proof::Kind::NoSpeaker, "no-speaker"},
+        {proof::Kind::OtherRole, "other-role"},
         {proof::Kind::KeysChanged, "keys-changed"},
         {proof::Kind::KeyGone, "key-gone"},
         {proof::Kind::NotErased, "not-erased"},

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "record/draft.h"
 #include "record/uselog.h"
 #include "seal/signature.h"
 
@@ -23,6 +24,13 @@ std::vector<Finding> inRanges(Kind kind, const std::vector<std::uint64_t>& place
             ranges.push_back(at(kind, place));
     }
     return ranges;
+}
+
+/// Before version 4 whoever came back by the sheet was taken for nobody yet.
+bool mayLackRole(const ledger::Body& body, const record::Payload& said) {
+    const auto* changes = std::get_if<record::ChangeAccess>(&said);
+    return changes && changes->what == record::AccessChange::Recovered && !changes->role &&
+           body.role == record::roleOf({}, {});
 }
 
 }  // namespace
@@ -141,7 +149,8 @@ void Verifier::takeOpen(const Seen& seen) {
     if (!m_ids.emplace(body.id.text()).second) findAt(Kind::Doubled);
     takeBasis(seen);
     if (!seen.isUnderstood) {  // unknown to this program: kept as it is
-        if (m_staff && body.by && !isSpoken(body)) findAt(Kind::NoSpeaker);
+        if (m_staff && body.by && !isSpoken(body)) return findAt(Kind::NoSpeaker);
+        if (m_staff && !isInRole(body)) findAt(Kind::OtherRole);
         return;
     }
     for (const std::string& digest : seen.blobs) m_blobs.emplace(digest, m_seq);
@@ -172,6 +181,12 @@ bool Verifier::isSpoken(const ledger::Body& body) const {
     return !m_staff->kidOf(*body.by).empty();
 }
 
+/// Whether it is said in the role that its author has by now: papers print it beside the name.
+bool Verifier::isInRole(const ledger::Body& body) const {
+    const auto role = body.by ? m_staff->roleOf(*body.by) : std::nullopt;
+    return !role || body.role == base::nameOf(*role);
+}
+
 /// Whether it had to be signed. From the first paper that was signed on every paper is.
 bool Verifier::isMissing(const Seen& seen) {
     if (seen.body->type == record::IssuePaper::type && !seen.purpose) return m_arePapersSigned;
@@ -181,11 +196,12 @@ bool Verifier::isMissing(const Seen& seen) {
 void Verifier::takeSigned(const Seen& seen) {
     const ledger::Body& body = *seen.body;
     const record::Payload* said = seen.payload ? &*seen.payload : nullptr;
-    if (said && isAboutKeys(*said)) return follow(ledger::entryOf(*seen.envelope, body));
+    if (said && isAboutKeys(*said)) return follow(ledger::entryOf(*seen.envelope, body), *said);
     if (said && std::holds_alternative<record::ContinueLedger>(*said) &&
         !m_staff->take(ledger::entryOf(*seen.envelope, body)))
         findAt(Kind::KeysChanged);
     if (!isSpoken(body)) return findAt(Kind::NoSpeaker);
+    if (!isInRole(body)) findAt(Kind::OtherRole);
     if (!seen.isSigned) {
         if (isMissing(seen)) findAt(Kind::NoSignature);
         return;
@@ -228,10 +244,11 @@ bool Verifier::isByTheTwo(const ledger::Body& body, const record::ErasePatient& 
 }
 
 /// Who could sign and open, from here on.
-void Verifier::follow(const ledger::Entry& entry) {
+void Verifier::follow(const ledger::Entry& entry, const record::Payload& said) {
     const auto taken = m_staff->take(entry);
     if (taken) {
         m_report.signatures += entry.body.sigs.size();
+        if (!isInRole(entry.body) && !mayLackRole(entry.body, said)) findAt(Kind::OtherRole);
     } else if (entry.body.sigs.empty()) {
         findAt(Kind::NoSignature);
     } else {

@@ -66,9 +66,10 @@ class Verifier {
     void takeBasis(const Seen& seen);
     void takeSigned(const Seen& seen);
     bool isSpoken(const ledger::Body& body) const;
+    bool isInRole(const ledger::Body& body) const;
     bool isMissing(const Seen& seen);
     bool takeSignatures(const Seen& seen);
-    void follow(const ledger::Entry& entry);
+    void follow(const ledger::Entry& entry, const record::Payload& said);
     bool isByTheTwo(const ledger::Body& body, const record::ErasePatient& said) const;
     void finishErased();
 

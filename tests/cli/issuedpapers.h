@@ -68,7 +68,7 @@ class IssuedPapers : public testing::Test {
     }
     /// As somebody with every key and a program of their own does; returns its place.
     std::uint64_t write(const record::Payload& payload, int version) {
-        auto draft = record::draftOf(payload, m_ward->teacher(), "teacher", m_ward->clock().now());
+        auto draft = record::draftOf(payload, m_ward->teacher(), "educator", m_ward->clock().now());
         draft.subject = desk().view().record->id;
         draft.body.tv = version;
         if (isSealed() && version >= record::IssuePaper::firstSigned) {

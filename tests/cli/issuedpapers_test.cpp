@@ -224,7 +224,7 @@ TEST_F(IssuedPapers, TheyAreCountedInWordsAndInJson) {
 
 TEST_F(IssuedPapers, AnEntryThatNobodyCouldReadThenIsNoFault) {
     auto draft =
-        record::draftOf(record::AskAllergies{}, ward().teacher(), "teacher", ward().clock().now());
+        record::draftOf(record::AskAllergies{}, ward().teacher(), "educator", ward().clock().now());
     draft.subject = desk().view().record->id;
     draft.body.type = "from-the-future";
     ASSERT_TRUE(

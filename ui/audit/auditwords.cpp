@@ -55,6 +55,8 @@ QString auditKindWords(proof::Kind kind) {
                 "signed by a key its author did not have, or for another purpose.");
         case proof::Kind::NoSpeaker:
             return AuditPage::tr("its author could not sign in then.");
+        case proof::Kind::OtherRole:
+            return AuditPage::tr("its author had another role then than it says.");
         case proof::Kind::Derived:
             return AuditPage::tr("what is shown was not made from it.");
         case proof::Kind::Blob:

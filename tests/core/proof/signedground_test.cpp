@@ -37,6 +37,10 @@ class SignedGround : public testing::Test {
     static std::string bytesOf(Entry entry, SealedHistory& history) {
         return *ledger::entryBytes(entry, *history.grounds().codec);
     }
+    static void signAgain(Entry& entry, const seal::Identity& by, seal::Purpose purpose) {
+        entry.body.sigs = nlohmann::json::array();
+        ASSERT_TRUE(seal::addSignature(entry.body, by, seal::SignedFor::of(entry), purpose).ok());
+    }
     One found(const Stored& stored) {
         return support::verified(m_history.grounds(), stored).findings;
     }
@@ -126,6 +130,69 @@ TEST_F(SignedGround, NobodySaysAnythingUnsignedForWhoIsRetiredOrWasNeverThere) {
         unknown.body.type = "from-a-later-program";
         EXPECT_EQ(foundWith(unknown), by ? One{at(Kind::NoSpeaker, entry.seq)} : One());
     }
+}
+
+// A paper prints the role beside the name.
+TEST_F(SignedGround, NobodySaysAnythingInARoleTheyDoNotHave) {
+    m_history.note(SealedHistory::tam, 0, "calm");
+    Entry entry = entryAt(m_history.ledger().head().size - 1);
+    for (const char* role : {"educator", "auditor", "system", "", "chief of everything"}) {
+        entry.body.role = role;
+        EXPECT_EQ(foundWith(entry), (One{at(Kind::OtherRole, entry.seq)})) << role;
+        Entry unknown = entry;
+        unknown.body.type = "from-a-later-program";
+        EXPECT_EQ(foundWith(unknown), (One{at(Kind::OtherRole, entry.seq)})) << role;
+    }
+    entry.body.role = "teacher";
+    EXPECT_EQ(foundWith(entry), One());
+}
+
+TEST_F(SignedGround, NorUnderTheirOwnSignature) {
+    Entry entry = entryAt(m_signed);
+    entry.body.role = "educator";
+    signAgain(entry, *m_history.ringOf(SealedHistory::tam)->identity(),
+              seal::Purpose::EventWitness);
+    EXPECT_EQ(foundWith(entry), (One{at(Kind::OtherRole, m_signed)}));
+    m_history.signIn(SealedHistory::iris);
+    const gate::Newcomer ravi{"Ravi Sund", "RS", record::Role::Teacher};
+    ASSERT_TRUE(
+        m_history.gate().admit(ravi, seal::Secret::copyOf("lanterns under the ford")).now().ok());
+    entry = entryAt(m_history.ledger().head().size - 1);
+    ASSERT_EQ(entry.body.role, "educator");
+    entry.body.role = "auditor";
+    signAgain(entry, *m_history.gate().identity(), seal::Purpose::Author);
+    EXPECT_EQ(foundWith(entry), (One{at(Kind::OtherRole, entry.seq)}));
+}
+
+// Before version 4 whoever came back by the sheet kept their role, and said it in none.
+TEST_F(SignedGround, WhoComesBackByTheSheetHasTheRoleItGives) {
+    m_history.signIn(SealedHistory::iris);
+    const auto letters = m_history.gate().replaceRecovery();
+    const auto sheet = seal::Recovery::fromLetters(*letters);
+    ASSERT_TRUE(m_history.gate()
+                    .recover(seal::Secret::copyOf(letters->view()),
+                             {SealedHistory::tam.name, SealedHistory::tam.initials},
+                             seal::Secret::copyOf("lanterns under the ford"))
+                    .now()
+                    .ok());
+    Entry entry = entryAt(m_history.ledger().head().size - 1);
+    EXPECT_EQ(entry.body.role, "educator");
+    EXPECT_EQ(foundWith(entry), One());
+    const auto say = [&](const char* role) {
+        entry.body.role = role;
+        signAgain(entry, *m_history.gate().identity(), seal::Purpose::Author);
+        EXPECT_TRUE(seal::addSignature(entry.body, sheet->signer(), seal::SignedFor::of(entry),
+                                       seal::Purpose::Verification)
+                        .ok());
+        return foundWith(entry);
+    };
+    const One wrong{at(Kind::OtherRole, entry.seq)};
+    EXPECT_EQ(say("system"), wrong);
+    entry.body.tv = 3;
+    entry.body.data.erase("role");
+    EXPECT_EQ(say("system"), One()) << "of an earlier program";
+    EXPECT_EQ(say("teacher"), One());
+    EXPECT_EQ(say("educator"), wrong);
 }
 
 // Nor is it left out by a program that somebody made themselves.

@@ -180,6 +180,7 @@ TEST_F(Verifying, AnOldSignatureHoldsAfterANewKeyAndTheOldKeySignsNoMore) {
     EXPECT_EQ(found(ward.grounds(), stored), One()) << "by the key of then";
     Entry entry = *ledger::readEntry(stored.back().second, *ward.grounds().codec);
     entry.body.by = tam;
+    entry.body.role = "teacher";
     ASSERT_TRUE(seal::addSignature(entry.body, *before->identity(), seal::SignedFor::of(entry),
                                    seal::Purpose::Author)
                     .ok());
