@@ -28,7 +28,7 @@ class Desk : public QObject {
                                                     gate::Gate* gate = nullptr);
 
     /// Errors, where there is a gate: AccessSignedOut, AccessAnother, and AccessConfirm for a
-    /// sign-off without a passphrase just before it.
+    /// sign-off without a passphrase just before it, which any command uses up, taken or refused.
     base::Result<Reply> handle(const Command& command);
     const RecordView& view() const { return m_view; }
     const procedure::Shelf& shelf() const { return m_shelf; }
@@ -85,6 +85,7 @@ class Desk : public QObject {
     Desk(ledger::Ledger& ledger, procedure::Shelf& shelf, const base::Clock& clock, Ward ward,
          gate::Gate* gate);
     base::Outcome isHere(const Command& command) const;
+    base::Result<Reply> answer(const Command& command);
     base::Result<Reply> take(const Command& command);
     base::Outcome allIsErased() const;
     base::Outcome sign(ledger::Draft& draft, const record::Payload& payload);

@@ -37,6 +37,13 @@ bool showsOnCards(const record::Payload& payload) {
 }  // namespace
 
 base::Result<Reply> Desk::handle(const Command& command) {
+    auto reply = answer(command);
+    // Also of one that was refused: a passphrase is for what comes just after it and no more.
+    if (m_gate) static_cast<void>(m_gate->takeConfirmation());
+    return reply;
+}
+
+base::Result<Reply> Desk::answer(const Command& command) {
     if (auto here = isHere(command); !here) return here.error();
     auto known = m_ledger.find(command.id);
     if (!known) return known.error();

@@ -42,6 +42,22 @@ TEST_F(SignedInDesk, ASignOffAsksForThePassphraseOnce) {
     EXPECT_EQ(m_ward.desk().say(second).error().code, Code::AccessConfirm) << "once";
 }
 
+// A passphrase is typed for what is shown then: it stays for nothing that comes later.
+TEST_F(SignedInDesk, APassphraseThatWasNotUsedAtOnceIsUsedUp) {
+    demonstrate();
+    record::SignOff nothing = signOff();
+    nothing.competencies.clear();
+    ASSERT_TRUE(confirm());
+    EXPECT_EQ(m_ward.desk().say(nothing).error().code, Code::NothingToSign);
+    EXPECT_EQ(m_ward.desk().say(signOff()).error().code, Code::AccessConfirm) << "refused";
+    ASSERT_TRUE(confirm());
+    EXPECT_TRUE(m_ward.desk().say(record::AskAllergies{}).ok());
+    EXPECT_EQ(m_ward.desk().say(signOff()).error().code, Code::AccessConfirm)
+        << "something else was done";
+    ASSERT_TRUE(confirm());
+    EXPECT_TRUE(m_ward.desk().say(signOff()).ok());
+}
+
 // ASTM E1762 calls it event witness: it was observed and is attested.
 TEST_F(SignedInDesk, ASignOffIsSignedByWhoeverSawIt) {
     demonstrate();
