@@ -82,20 +82,12 @@ std::optional<seal::PublicIdentity> Gate::publicKey(const std::string& kid) cons
     return m_rows ? m_rows->identityOf(kid) : std::nullopt;
 }
 
-std::int64_t Gate::waitMs() const {
-    const std::int64_t wait = seal::waitAfterWrong(m_wrong);
-    const base::Instant now = m_clock.now();
-    // After another boot the times do not compare; the count is gone then too.
-    const std::int64_t passed = now.bootMs - m_lastWrong.bootMs;
-    return passed >= wait ? 0 : wait - passed;
-}
-
-Outcome Gate::counted(const Outcome& outcome) {
+Outcome Gate::counted(const Outcome& outcome, const WrongPassphrases::Whose& whose) {
     if (outcome.ok()) {
-        m_wrong = 0;
+        m_wrong.noteRight(whose);
     } else if (outcome.error().code == Code::SealWrongPassphrase) {
-        ++m_wrong, ++m_untold;
-        m_lastWrong = m_clock.now();
+        m_wrong.noteWrong(whose, m_clock.now());
+        ++m_untold;
     }
     return outcome;
 }

@@ -10,6 +10,7 @@
 #include "gate/keychange.h"
 #include "gate/slow.h"
 #include "gate/usenotes.h"
+#include "gate/wrongpassphrases.h"
 #include "ledger/ledger.h"
 #include "record/record.h"
 
@@ -102,7 +103,7 @@ class Gate {
 
     /// Milliseconds until the next passphrase is looked at. Wrong ones are counted as long as the
     /// program runs: whoever has the disk tries them elsewhere, and only their cost slows that.
-    std::int64_t waitMs() const;
+    std::int64_t waitMs() const { return m_wrong.waitMs(m_clock.now()); }
 
   private:
     Gate(ledger::Ledger& ledger, const base::Clock& clock, Terms terms)
@@ -115,7 +116,7 @@ class Gate {
     base::Outcome mayChangeStaff() const;
     base::Outcome mayTry() const;
     base::Outcome mayConfirm() const;
-    base::Outcome counted(const base::Outcome& outcome);
+    base::Outcome counted(const base::Outcome& outcome, const WrongPassphrases::Whose& whose);
 
     base::Outcome enter(KeyChange change);
     base::Outcome write(KeyChange change);
@@ -140,9 +141,8 @@ class Gate {
     std::optional<base::StaffId> m_person;
     record::House m_house;
     bool m_isConfirmed = false;
-    int m_wrong = 0;
+    WrongPassphrases m_wrong;
     int m_untold = 0;  ///< wrong passphrases that no line of the log tells of yet
-    base::Instant m_lastWrong;
 };
 
 }  // namespace gate

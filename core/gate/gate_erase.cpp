@@ -98,17 +98,20 @@ Slow<Done> Gate::erase(const Erasing& asked, seal::Secret own, seal::Secret othe
     auto made = std::make_shared<std::optional<Changed>>();
     auto typed =
         std::make_shared<std::pair<seal::Secret, seal::Secret>>(std::move(own), std::move(others));
-    const auto work = [made, typed, row = *row, rows = *m_rows, asked, usual = m_terms.usual] {
+    // Of the one who is signed in until theirs was right.
+    const auto whose = std::make_shared<WrongPassphrases::Whose>(m_person);
+    const auto work = [made, typed, whose, row = *row, rows = *m_rows, asked,
+                       usual = m_terms.usual] {
         const auto first = seal::unwrap(row, typed->first);
-        made->emplace(first ? signedIn(rows, asked.second, typed->second, usual)
+        made->emplace(first ? signedIn(rows, asked.second, typed->second, usual, whose.get())
                             : Changed(first.error()));
     };
     Erasing clean = asked;
     clean.why = *why;
-    return {work, [this, made, clean, ring = m_ring]() -> Outcome {
-                if (!(*made)->ok()) return counted((*made)->error());
+    return {work, [this, made, clean, whose, ring = m_ring]() -> Outcome {
+                if (!(*made)->ok()) return counted((*made)->error(), *whose);
                 if (m_ring != ring) return Error{Code::AccessSignedOut};
-                return counted(finishErasing(clean, ***made));
+                return counted(finishErasing(clean, ***made), *whose);
             }};
 }
 

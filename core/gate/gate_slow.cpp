@@ -72,12 +72,14 @@ Slow<Secret> Gate::found(const Newcomer& first, Secret passphrase) {
 Slow<Done> Gate::signIn(const std::string& name, Secret passphrase) {
     if (const auto may = mayTry(); !may) return refusal<Done>(may.error());
     const seal::KeyRows rows = m_rows.value_or(seal::KeyRows());
-    const auto work = [rows, name, usual = m_terms.usual, typed = carried(std::move(passphrase))] {
-        return signedIn(rows, name, *typed, usual);
+    const auto whose = std::make_shared<WrongPassphrases::Whose>();
+    const auto work = [rows, name, whose, usual = m_terms.usual,
+                       typed = carried(std::move(passphrase))] {
+        return signedIn(rows, name, *typed, usual, whose.get());
     };
-    return slow<Done>(work, [this](Changed change) -> Outcome {
-        if (!change) return counted(change.error());
-        return counted(enter(std::move(*change)));
+    return slow<Done>(work, [this, whose](Changed change) -> Outcome {
+        if (!change) return counted(change.error(), *whose);
+        return counted(enter(std::move(*change)), *whose);
     });
 }
 
@@ -104,12 +106,13 @@ Slow<Done> Gate::confirm(Secret passphrase) {
         if (!opened) return opened.error();
         return KeyChange{};
     };
-    return slow<Done>(work, [this, ring = m_ring](const Changed& change) -> Outcome {
-        if (!change.ok()) return counted(change.error());
-        if (m_ring != ring) return Error{Code::AccessSignedOut};
-        m_isConfirmed = true;
-        return counted(Done{});
-    });
+    return slow<Done>(work,
+                      [this, whose = m_person, ring = m_ring](const Changed& change) -> Outcome {
+                          if (!change.ok()) return counted(change.error(), whose);
+                          if (m_ring != ring) return Error{Code::AccessSignedOut};
+                          m_isConfirmed = true;
+                          return counted(Done{}, whose);
+                      });
 }
 
 Slow<Done> Gate::changePassphrase(Secret old, Secret passphrase) {
@@ -119,10 +122,10 @@ Slow<Done> Gate::changePassphrase(Secret old, Secret passphrase) {
                        typed = carried(std::move(passphrase))] {
         return withNewPassphrase(rows, person, name, *former, *typed, cost);
     };
-    return slow<Done>(work, [this](Changed change) -> Outcome {
-        if (!change) return counted(change.error());
+    return slow<Done>(work, [this, whose = m_person](Changed change) -> Outcome {
+        if (!change) return counted(change.error(), whose);
         if (!isSignedIn()) return Error{Code::AccessSignedOut};
-        return counted(write(std::move(*change)));
+        return counted(write(std::move(*change)), whose);
     });
 }
 

@@ -90,12 +90,15 @@ Changed founded(const base::LedgerId& home, const Newcomer& first, const Secret&
 }
 
 Changed signedIn(const KeyRows& rows, const std::string& name, const Secret& passphrase,
-                 const Cost& usual) {
+                 const Cost& usual, std::optional<base::StaffId>* whose) {
+    if (whose) whose->reset();
     const auto handle = seal::nameHandle(name, rows.names);
     if (!handle) return handle.error();
+    const seal::WrappedIdentity* known = rowByHandle(rows, *handle);
+    if (whose && known) *whose = known->person;
     auto ring = ringFrom(rows, *handle, passphrase);
     if (!ring) return ring.error();
-    const seal::WrappedIdentity& row = *rowByHandle(rows, *handle);
+    const seal::WrappedIdentity& row = *known;
     KeyChange change{.rows = rows, .said = {}, .ring = std::move(*ring), .isWritten = false};
     change.said = saying(row.person, AccessChange::RaisedCost, row.known);
     if (!seal::isBelow(row, usual)) return change;

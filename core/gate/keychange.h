@@ -35,9 +35,10 @@ using Changed = base::Result<KeyChange>;
 /// Errors of all: those of seal::wrap() and seal::nameHandle(); AccessWeak; and as said.
 Changed founded(const base::LedgerId& home, const Newcomer& first, const seal::Secret& passphrase,
                 const seal::Cost& cost);
-/// Raises the cost of the row when it is below. Errors: SealWrongPassphrase, SealKeyMissing.
+/// Raises the cost of the row when it is below. `whose` is told who has this name, or that nobody
+/// has, whatever the passphrase. Errors: SealWrongPassphrase, SealKeyMissing.
 Changed signedIn(const seal::KeyRows& rows, const std::string& name, const seal::Secret& passphrase,
-                 const seal::Cost& usual);
+                 const seal::Cost& usual, std::optional<base::StaffId>* whose = nullptr);
 /// Whoever holds the sheet comes in as an educator, so that somebody lets people in and prints the
 /// next one; by a name that is there already as that person with new keys. Errors: those of
 /// readCode(), SealKeyMissing.

@@ -76,6 +76,22 @@ TEST_F(Erasure, AsksForBothPassphrases) {
               Code::AccessSignedOut);
 }
 
+TEST_F(Erasure, AWrongPassphraseOfTheSecondSlowsTheGuessingOfTheirs) {
+    m_history.signIn(SealedHistory::iris);
+    gate::Gate& gate = m_history.gate();
+    const Erasing asked{m_history.patient(0), "asked for", SealedHistory::ada.name};
+    for (int i = 0; i < 3; ++i) {
+        EXPECT_EQ(gate.waitMs(), 0) << i;
+        EXPECT_FALSE(gate.erase(asked, phrase(SealedHistory::iris), seal::Secret::copyOf("wrong"))
+                         .now()
+                         .ok());
+        if (i < 2) {
+            ASSERT_TRUE(gate.confirm(phrase(SealedHistory::iris)).now().ok());
+        }
+    }
+    EXPECT_GT(gate.waitMs(), 0) << "though Iris's own was right in between";
+}
+
 TEST_F(Erasure, WhoSignedOutMeanwhileErasesNothing) {
     m_history.signIn(SealedHistory::iris);
     const auto slow =

@@ -72,6 +72,34 @@ TEST_F(GatedWard, WrongPassphrasesSlowDownAndNeverLockOut) {
     EXPECT_EQ(m_gate->waitMs(), 0) << "and the count begins anew";
 }
 
+// Else whoever knows one passphrase tries a colleague's as fast as their own lets them.
+TEST_F(GatedWard, ARightPassphraseEndsTheSlowingOfNobodyElse) {
+    std::int64_t longest = 0;
+    for (int i = 0; i < 8; ++i) {
+        EXPECT_EQ(signIn("Iris Mora", "wrong").error().code, Code::SealWrongPassphrase) << i;
+        EXPECT_GE(m_gate->waitMs(), longest) << i;
+        longest = m_gate->waitMs();
+        m_clock.advanceMs(longest);
+        ASSERT_TRUE(asTam().ok()) << i;
+        EXPECT_EQ(m_gate->waitMs(), 0) << "nor does Tam wait for it any longer";
+        ASSERT_TRUE(m_gate->confirm(phrase(m_tams)).now().ok());
+    }
+    EXPECT_GE(longest, 32'000);
+    ASSERT_TRUE(asIris().ok());
+    EXPECT_FALSE(signIn("Iris Mora", "wrong").ok());
+    EXPECT_EQ(m_gate->waitMs(), 0) << "her own ends it";
+}
+
+TEST_F(GatedWard, NamesThatNobodyHasAreSlowedDownTogether) {
+    for (const char* name : {"Iris Moro", "Tam", "Nobody"})
+        EXPECT_EQ(signIn(name, "wrong").error().code, Code::SealWrongPassphrase);
+    EXPECT_GT(m_gate->waitMs(), 0);
+    m_clock.advanceMs(m_gate->waitMs());
+    ASSERT_TRUE(asTam().ok());
+    EXPECT_FALSE(signIn("Nobody", "wrong").ok());
+    EXPECT_EQ(m_gate->waitMs(), 0) << "slips of the day";
+}
+
 TEST_F(GatedWard, ConfirmsOnlyThePersonWhoIsSignedIn) {
     EXPECT_TRUE(m_gate->confirm(phrase(m_irises)).now().ok());
     EXPECT_EQ(m_gate->confirm(phrase(m_tams)).now().error().code, Code::SealWrongPassphrase);
