@@ -651,6 +651,10 @@
         <source>By the record the line was used in a visit, or removed, before it was put in on that day. Nothing was saved. Correct the day here, or what is wrong at the line. A visit that was not theirs is marked as written in the wrong chart.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The reason is kept when the record is gone, and it has a name or number of the record in it. It stays closed, and nothing was written down. Say why without naming anybody.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>

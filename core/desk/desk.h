@@ -63,7 +63,7 @@ class Desk : public QObject {
     /// Where there is a gate, whoever has no part in the record and does not go on with its visit
     /// says why once each time they sign in: the name of a record::Reason, or words. That is a
     /// mark, not a barrier. Errors: PatientUnknown, PatientErased, SealKeyMissing, ReasonWanted,
-    /// TextBad, those of the ledger.
+    /// ReasonNames, TextBad, those of the ledger.
     base::Outcome openRecord(const base::PatientId& patient,
                              const std::optional<base::LearnerId>& learner,
                              const std::string& reason = {});
@@ -103,7 +103,8 @@ class Desk : public QObject {
                              const std::optional<base::LearnerId>& learner);
     bool mayOpenAsked(const base::PatientId& patient,
                       const std::vector<ledger::Entry>& entries) const;
-    base::Outcome sayWhy(const base::PatientId& patient, const std::string& reason);
+    base::Outcome sayWhy(const base::PatientId& patient, const std::vector<ledger::Entry>& entries,
+                         const std::string& reason);
     base::Outcome readCards();
 
     ledger::Ledger& m_ledger;

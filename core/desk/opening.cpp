@@ -5,6 +5,7 @@
 #include "desk/bounds.h"
 #include "desk/desk.h"
 #include "record/derivation.h"
+#include "record/naming.h"
 #include "record/part.h"
 
 namespace desk {
@@ -28,7 +29,7 @@ Outcome Desk::openRecord(const base::PatientId& patient,
     const auto entries = entriesOf(patient);
     if (!entries) return entries.error();
     if (!mayOpenAsked(patient, *entries))
-        if (const auto said = sayWhy(patient, reason); !said) return said;
+        if (const auto said = sayWhy(patient, *entries, reason); !said) return said;
     return readRecord(*entries, learner);
 }
 
@@ -48,12 +49,16 @@ bool Desk::mayOpenAsked(const base::PatientId& patient,
     return record::hasPart(m_gate->person()->said.staff, entries);
 }
 
-/// Before anything of it is shown. Nobody is kept from reading by a disk that is full.
-Outcome Desk::sayWhy(const base::PatientId& patient, const std::string& reason) {
+/// Before anything of it is shown. Nobody is kept from reading by a disk that is full. The line
+/// stays when the patient is erased, so it names nobody of the record.
+Outcome Desk::sayWhy(const base::PatientId& patient, const std::vector<ledger::Entry>& entries,
+                     const std::string& reason) {
     const auto clean = cleaned(record::NoteUse{record::Use::BreakGlass, patient, {}, reason});
     if (!clean) return clean.error();
     const auto& said = std::get<record::NoteUse>(*clean);
     if (base::isBlank(said.reason)) return Error{Code::ReasonWanted};
+    if (record::namesSomebody(said.reason, record::foldRecord(entries, m_shelf)))
+        return Error{Code::ReasonNames};
     static_cast<void>(m_gate->note(said).ok());
     return Done{};
 }

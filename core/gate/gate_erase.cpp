@@ -1,12 +1,10 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The one act of Gate that takes two people.
-#include <algorithm>
-
 #include "base/text.h"
 #include "gate/gate.h"
-#include "record/card.h"
 #include "record/draft.h"
+#include "record/naming.h"
 #include "record/uselog.h"
 #include "seal/signature.h"
 
@@ -17,33 +15,6 @@ using base::Done;
 using base::Error;
 using base::Outcome;
 using record::Role;
-
-namespace {
-
-constexpr std::size_t fewestLetters = 3;  // shorter words of a name are words of any language too
-
-/// The words by which somebody of this record could be found.
-std::vector<std::string> namesIn(const record::Record& record) {
-    std::vector<std::string> words;
-    const auto add = [&](const std::string& text) {
-        for (std::string& word : record::searchKeys(text))
-            if (word.size() >= fewestLetters) words.push_back(std::move(word));
-    };
-    add(record.patient.name);
-    add(record.patient.number);
-    for (const record::Learner& learner : record.learners) add(learner.said.name);
-    return words;
-}
-
-bool namesSomebody(const std::string& why, const record::Record& record) {
-    const auto said = record::searchKeys(why);
-    const auto names = namesIn(record);
-    return std::any_of(said.begin(), said.end(), [&](const std::string& word) {
-        return std::find(names.begin(), names.end(), word) != names.end();
-    });
-}
-
-}  // namespace
 
 Outcome Gate::mayErase(const Erasing& asked, const base::StaffId& second) const {
     const record::Staff* other = m_house.person(second);
@@ -58,7 +29,7 @@ Outcome Gate::mayErase(const Erasing& asked, const base::StaffId& second) const 
     if (!entries) return entries.error();
     if (entries->empty()) return Error{Code::PatientUnknown};
     if (!entries->front().isOpen) return Error{Code::PatientErased};
-    if (namesSomebody(asked.why, record::foldRecord(*entries, procedure::Shelf())))
+    if (record::namesSomebody(asked.why, record::foldRecord(*entries, procedure::Shelf())))
         return Error{Code::EraseNames};
     return Done{};
 }

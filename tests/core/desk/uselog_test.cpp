@@ -119,6 +119,16 @@ TEST_F(LoggedDesk, WhyIsKeptAsItWasTypedAndNotWithoutEnd) {
     EXPECT_EQ((*m_desk->useLog())[1].used.said.reason, "asked by the wife");
 }
 
+// The log is erased by nobody, so a name in it would outlive its patient.
+TEST_F(LoggedDesk, WhyNamesNobodyOfTheRecord) {
+    asTam();
+    for (const char* why : {"Okonjo calls", "for OKONJO, Teodor", "asked by Amara", "of n 1042"})
+        EXPECT_EQ(m_desk->openRecord(m_patient, {}, why).error().code, Code::ReasonNames) << why;
+    EXPECT_FALSE(m_desk->view().record);
+    EXPECT_EQ(uses().front(), Use::SignedIn) << "nothing was written down";
+    EXPECT_TRUE(m_desk->openRecord(m_patient, {}, "asked by the wife").ok());
+}
+
 TEST_F(LoggedDesk, WhoTaughtIsNotAsked) {
     ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
     EXPECT_EQ(uses(), (std::vector<Use>{Use::Opened, Use::SignedIn}));
