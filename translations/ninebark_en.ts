@@ -652,6 +652,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The tables of the record&apos;s file, or the rules that guard them, are not those this program makes. Nothing was written. Keep the file as it is and tell whoever looks after the computer, who can verify it and restore a backup to another folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The reason is kept when the record is gone, and it has a name or number of the record in it. It stays closed, and nothing was written down. Say why without naming anybody.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3826,6 +3830,10 @@ Told late, found at: %1</source>
             <numerusform>%1; before that %n wrong passphrase was typed, nobody knows by whom</numerusform>
             <numerusform>%1; before that %n wrong passphrases were typed, nobody knows by whom</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>kept in tables, or guarded by rules, that this program did not make.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>its author had another role then than it says.</source>

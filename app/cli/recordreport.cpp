@@ -48,6 +48,9 @@ const char* sentenceFor(proof::Kind kind) {
             return "its signature names other entries as its ground than those before it";
         case Kind::Index:
             return "not found by its id or its patient; record rebuild mends this";
+        case Kind::Fences:
+            return "the tables they lie in, or the rules that guard those, are not those of the "
+                   "program; a backup, restored to another folder, has them again";
         case Kind::RightEdge:
             return "the stored end of the record is not that of its entries";
         case Kind::Derived:

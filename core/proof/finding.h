@@ -32,6 +32,7 @@ enum class Kind {
     NotErased,     ///< two people erased it, and its key is there again
     Basis,         ///< signed on the ground of entries that are not, or not all, those before it
     Index,         ///< it can't be found by its command or its subject
+    Fences,        ///< its tables, or the rules that guard them, are not those of the program
     RightEdge,     ///< the stored end is not that of the entries
     Derived,       ///< what is shown was not made from the entries
     Blob,          ///< a drawing or pack it names is not what its digest says
@@ -90,7 +91,7 @@ namespace base {
 /// As the command line says them.
 template <>
 struct Names<proof::Kind> {
-    static constexpr std::array<std::pair<proof::Kind, const char*>, 27> all{{
+    static constexpr std::array<std::pair<proof::Kind, const char*>, 28> all{{
         {proof::Kind::Gap, "gap"},
         {proof::Kind::Unreadable, "unreadable"},
         {proof::Kind::OtherPlace, "other-place"},
@@ -108,6 +109,7 @@ struct Names<proof::Kind> {
         {proof::Kind::NotErased, "not-erased"},
         {proof::Kind::Basis, "basis"},
         {proof::Kind::Index, "index"},
+        {proof::Kind::Fences, "fences"},
         {proof::Kind::RightEdge, "right-edge"},
         {proof::Kind::Derived, "derived"},
         {proof::Kind::Blob, "blob"},

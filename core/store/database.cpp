@@ -129,6 +129,11 @@ base::Outcome Database::run(const char* sql, const Values& values) {
     return eachOf(sql, values, [](const RowView&) { return true; });
 }
 
+base::Outcome Database::putOne(const char* sql, const Values& values) {
+    if (const auto done = run(sql, values); !done) return done;
+    return sqlite3_changes(m_handle) == 1 ? base::Outcome(base::Done{}) : Error{Code::StoreFences};
+}
+
 base::Outcome Database::eachOf(const std::string& sql, const Values& values,
                                const std::function<bool(const RowView&)>& visit) {
     const auto statement = prepared(sql, values);

@@ -57,6 +57,9 @@ class Database {
 
     /// Runs one statement that has no rows. It is prepared once and kept.
     base::Outcome run(const char* sql, const Values& values = {});
+    /// The same of one that puts one row; StoreFences when something in the file kept it from that
+    /// and said nothing.
+    base::Outcome putOne(const char* sql, const Values& values);
     /// Runs one statement and takes all its rows.
     base::Result<std::vector<Row>> rows(const std::string& sql, const Values& values = {});
     /// Runs one statement and hands out its rows one by one until `visit` returns false.

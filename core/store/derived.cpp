@@ -18,7 +18,7 @@ base::Outcome putAccess(Database& database, const ledger::AccessRow& row) {
     if (row.text.empty())
         return database.run("DELETE FROM access WHERE kind = ? AND id = ?",
                             {textValue(row.kind), textValue(row.id)});
-    return database.run(
+    return database.putOne(
         "INSERT INTO access (kind, id, text) VALUES (?, ?, ?) "
         "ON CONFLICT (kind, id) DO UPDATE SET text = excluded.text",
         {textValue(row.kind), textValue(row.id), textValue(row.text)});
@@ -26,15 +26,15 @@ base::Outcome putAccess(Database& database, const ledger::AccessRow& row) {
 
 base::Outcome putSubject(Database& database, const ledger::Entry& entry) {
     const std::string patient = entry.subject ? entry.subject->text() : std::string();
-    return database.run("INSERT INTO subject (patient, seq) VALUES (?, ?)",
-                        {textValue(patient), countValue(entry.seq)});
+    return database.putOne("INSERT INTO subject (patient, seq) VALUES (?, ?)",
+                           {textValue(patient), countValue(entry.seq)});
 }
 
 }  // namespace
 
 base::Outcome putIndex(Database& database, const ledger::Entry& entry) {
-    const auto command = database.run("INSERT INTO command (id, seq) VALUES (?, ?)",
-                                      {textValue(entry.body.id.text()), countValue(entry.seq)});
+    const auto command = database.putOne("INSERT INTO command (id, seq) VALUES (?, ?)",
+                                         {textValue(entry.body.id.text()), countValue(entry.seq)});
     if (!command) return command;
     return putSubject(database, entry);
 }
@@ -49,7 +49,7 @@ base::Outcome remakeIndex(Database& database, const ledger::Entry& entry) {
 
 base::Outcome putTail(Database& database, const ledger::Tail& tail,
                       const ledger::RightEdge& previous) {
-    return database.run(
+    return database.putOne(
         "INSERT INTO right_edge (one, edge, previous, tick) VALUES (1, ?, ?, ?) "
         "ON CONFLICT (one) DO UPDATE SET edge = excluded.edge, previous = excluded.previous, "
         "tick = excluded.tick",

@@ -3,6 +3,7 @@
 #include "store/sqlledger.h"
 
 #include "store/derived.h"
+#include "store/fences.h"
 #include "store/meta.h"
 #include "store/recordfile.h"
 #include "store/schema.h"
@@ -91,6 +92,7 @@ base::Result<std::unique_ptr<SqlLedger>> SqlLedger::openToWrite(const std::strin
     keepPrivate(path);
     auto database = Database::open(path, Access::ReadWrite);
     if (!database) return database.error();
+    if (const auto ours = askForOurFences(**database); !ours) return ours.error();
     if (const auto ready = bringUpToDate(**database, builtInSteps()); !ready) return ready.error();
     auto ledger = load(std::move(*lock), std::move(*database), mode, edge);
     if (ledger) (*ledger)->dropFormerKeys();
@@ -237,8 +239,8 @@ base::Outcome SqlLedger::writeEntries(std::vector<ledger::WrittenEntry>& written
                                       const ledger::Tail& next) {
     ledger::RightEdge previous = m_tail.edge;
     for (const ledger::WrittenEntry& item : written) {
-        const auto put = m_database->run("INSERT INTO entry (seq, bytes) VALUES (?, ?)",
-                                         {countValue(item.entry.seq), bytesValue(item.bytes)});
+        const auto put = m_database->putOne("INSERT INTO entry (seq, bytes) VALUES (?, ?)",
+                                            {countValue(item.entry.seq), bytesValue(item.bytes)});
         if (!put) return put;
         if (const auto done = putIndex(*m_database, item.entry); !done) return done;
         if (item.entry.seq + 1 < next.edge.size()) previous.append(item.leaf);

@@ -33,8 +33,8 @@ class SqlLedger : public ledger::Ledger {
     /// Opens the record at this path, or makes one where there is none. When the file or
     /// its folder can't be written it is opened to read, see isReadOnly(). Reads nothing that grows
     /// with the number of entries; the last one is held against the right edge.
-    /// Errors: those of inspect() and bringUpToDate(), StoreLocked, StoreOtherKind, StoreEdgeWrong,
-    /// StoreDamaged, and of a new one those of `fill`.
+    /// Errors: those of inspect() and bringUpToDate(), StoreFences, StoreLocked, StoreOtherKind,
+    /// StoreEdgeWrong, StoreDamaged, and of a new one those of `fill`.
     static base::Result<std::unique_ptr<SqlLedger>> open(const std::string& path, OpenMode mode,
                                                          const FillNew& fill = {});
     /// Opens to read beside a copy that writes; `access` is Beside where this very process writes.

@@ -6,6 +6,7 @@
 #include "ledger/blob.h"
 #include "seal/accessrows.h"
 #include "store/derived.h"
+#include "store/fences.h"
 #include "store/meta.h"
 #include "store/recordfile.h"
 #include "store/sqlledger.h"
@@ -168,11 +169,17 @@ base::Result<CheckReport> checkedIn(Database& database, proof::Grounds grounds,
     if (rows) grounds.rows = std::move(*rows);
     const auto kind = kindOf(database);
     grounds.isOfPatients = kind && *kind == OpenMode::Real;
+    const auto isOurs = hasOurFences(database);
+    if (!isOurs) return isOurs.error();
     auto report = checkRecord(database, std::move(grounds), pace);
     // Without them nobody signs in; what can be seen is looked at all the same.
     const auto told = proof::at(proof::Kind::KeysChanged, 0);
+    constexpr std::uint64_t one = 1;
     if (report && !rows && std::count(report->findings.begin(), report->findings.end(), told) == 0)
         report->findings.push_back(told);
+    if (report && !*isOurs)
+        report->findings.push_back(
+            {proof::Kind::Fences, 0, std::max(report->head.size, one) - one});
     return report;
 }
 

@@ -208,6 +208,15 @@ TEST_F(SealedVerify, KeyRowsThatAreGoneAreToldAndNobodySignsInByThem) {
     EXPECT_EQ(refused.object()["error"], "access/changed") << refused.out;
 }
 
+TEST_F(SealedVerify, RulesOfTheFileThatAreNotOursAreTold) {
+    tamper("CREATE TRIGGER quiet BEFORE INSERT ON entry BEGIN SELECT RAISE(IGNORE); END");
+    for (const Said& said : {verify({}), asAda()}) {
+        EXPECT_EQ(said.code, ExitCode::Wrong) << said.out;
+        EXPECT_EQ(said.object()["findings"][0]["damage"], "fences") << said.out;
+        EXPECT_EQ(said.object()["findings"].size(), 1U) << said.out;
+    }
+}
+
 TEST_F(SealedVerify, NobodySignsInToARecordThatHasNoKeys) {
     store::removeDatabase(file());
     ASSERT_TRUE(SqlLedger::open(file(), store::OpenMode::Demonstration).ok());

@@ -36,15 +36,17 @@ class RecordFolder {
     QTemporaryDir m_folder;
 };
 
-/// Changes a record behind the program's back; the fences against it are taken down first.
+/// Changes a record behind the program's back; the fences against it are taken down first, and put
+/// up again.
 inline void tamper(store::Database& database, const QString& sql) {
     const auto fences = database.rows(
-        "SELECT name FROM sqlite_schema WHERE type = 'trigger' AND name LIKE 'entry%'");
+        "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' AND name LIKE 'entry%'");
     ASSERT_TRUE(fences.ok());
     for (const store::Row& row : *fences)
         ASSERT_TRUE(
             database.runOnce(QStringLiteral("DROP TRIGGER ") + row.front().toString()).ok());
     ASSERT_TRUE(database.runOnce(sql).ok()) << sql.toStdString();
+    for (const store::Row& row : *fences) ASSERT_TRUE(database.runOnce(row[1].toString()).ok());
 }
 inline void tamper(const std::string& file, const char* sql) {
     const auto database = store::Database::open(file, store::Access::ReadWrite);

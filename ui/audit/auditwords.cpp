@@ -40,6 +40,9 @@ QString auditKindWords(proof::Kind kind) {
                 "its signature names other entries as its ground than those before it.");
         case proof::Kind::Index:
             return AuditPage::tr("not found where it is looked for.");
+        case proof::Kind::Fences:
+            return AuditPage::tr(
+                "kept in tables, or guarded by rules, that this program did not make.");
         case proof::Kind::RightEdge:
             return AuditPage::tr("not the end of the record that was written down.");
         case proof::Kind::Forked:
