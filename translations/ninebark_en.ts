@@ -652,6 +652,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A record of patients takes the time from this computer alone. Nothing was opened. Leave out the other clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The tables of the record&apos;s file, or the rules that guard them, are not those this program makes. Nothing was written. Keep the file as it is and tell whoever looks after the computer, who can verify it and restore a backup to another folder.</source>
         <translation type="unfinished"></translation>
     </message>

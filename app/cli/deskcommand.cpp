@@ -83,6 +83,8 @@ ExitCode DeskCommand::run(const std::vector<std::string>& arguments, std::ostrea
         return served ? *served : sayError(served.error(), ExitCode::Unreadable, false, out, err);
     };
     DeskLines lines{m_in, out};
+    if (asked->clock && asked->as && !m_terms.takesCheaper)
+        return told(base::Error{base::Code::AccessClock});
     if (!asked->clock) return told(serve(*asked, base::SystemClock(), lines, err));
     const auto start = readClockFile(*asked->clock);
     if (!start) return told(start.error());

@@ -16,7 +16,7 @@ struct DeskArguments;
 /// is that of the windows: without a record in it, the ward of invented people is made. A record of
 /// real people is worked on by whoever --as names: their passphrase is asked for at the terminal,
 /// or is the first line of the input, and for each sign-off once more, as a line. With --clock the
-/// time is read from this file before each command, see clockfile.h.
+/// time is read from this file before each command, see clockfile.h; for invented people alone.
 class DeskCommand : public Command {
   public:
     /// `in` reads on from `input`, the descriptor a passphrase is asked and answered through.

@@ -64,6 +64,37 @@ TEST_F(DeskOfSealed, CheapKeysAreForInventedPeopleAlone) {
     EXPECT_NE(m_err.find("too cheap"), std::string::npos) << m_err;
 }
 
+TEST_F(DeskOfSealed, TakesNoOtherClockWhereRealPeopleAre) {
+    const auto with = [&](const gate::Terms& terms) {
+        const support::Typed passphrase(m_place.hello());
+        support::DeskClock clock(m_place.folder() + "/clock.json", m_place.begin());
+        clock.tick(1000);
+        std::istringstream in;
+        std::ostringstream out, err;
+        const auto code = DeskCommand(in, passphrase.descriptor(), terms)
+                              .run({"--data", m_place.folder(), "--as", SealedPlace::name,
+                                    "--clock", clock.path()},
+                                   out, err);
+        m_err = err.str();
+        return code;
+    };
+    EXPECT_EQ(with({}), ExitCode::Unreadable);
+    EXPECT_NE(m_err.find("from this computer alone"), std::string::npos) << m_err;
+    EXPECT_EQ(m_err.find("Passphrase"), std::string::npos) << "nobody is asked for one";
+    EXPECT_EQ(with(SealedPlace::cheap()), ExitCode::Done) << m_err << "invented people have one";
+}
+
+TEST_F(DeskOfSealed, SaysSoWhereWhatIsWrittenWouldFallAway) {
+    support::tamper(m_place.file(),
+                    "CREATE TRIGGER quiet BEFORE INSERT ON entry BEGIN SELECT RAISE(IGNORE); END");
+    const std::string line = desk::toJson(m_place.opening()).dump() + '\n';
+    EXPECT_EQ(
+        come(m_place.folder(), SealedPlace::name, m_place.hello(), SealedPlace::cheap(), line),
+        ExitCode::Unreadable);
+    EXPECT_EQ(m_out, "");
+    EXPECT_NE(m_err.find("the rules that guard them"), std::string::npos) << m_err;
+}
+
 TEST_F(DeskOfSealed, MakesNoRecordAndMixesNoKinds) {
     const QTemporaryDir empty;
     EXPECT_EQ(come(empty.path().toStdString(), SealedPlace::name, m_place.hello(), {}),
