@@ -652,6 +652,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The record at %1 is damaged. Nothing was restored and nothing was changed there. Restore into another folder, and keep the damaged file: it may hold what the backup does not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A record of patients takes the time from this computer alone. Nothing was opened. Leave out the other clock.</source>
         <translation type="unfinished"></translation>
     </message>

@@ -20,15 +20,23 @@ using base::Code;
 using base::Error;
 using ledger::Head;
 
+bool isDamage(Code code) {
+    return code == Code::StoreCutShort || code == Code::StoreDamaged ||
+           code == Code::StoreEdgeWrong;
+}
+
+/// It may be the newer one, and what is left of it the only copy.
+Error overDamaged(const std::string& record) { return {Code::BackupOverDamaged, {record}}; }
+
 /// Of one ledger the longer record is the newer one; which of two is right, no program can tell.
 base::Result<std::optional<Head>> olderThere(const std::string& record, const BackupHead& head) {
     const auto state = inspect(record);
-    if (!state) return state.error();
+    if (!state) return isDamage(state.error().code) ? overDamaged(record) : state.error();
     if (*state == FileState::Missing) return std::optional<Head>();
     const auto ledger = SqlLedger::openToRead(record, head.kind);
     if (!ledger && ledger.error().code == Code::StoreOtherKind)
         return Error{Code::BackupOverOther, {record}};
-    if (!ledger) return ledger.error();
+    if (!ledger) return isDamage(ledger.error().code) ? overDamaged(record) : ledger.error();
     const auto& former = (*ledger)->former();
     const bool wentOn = std::any_of(former.begin(), former.end(), [&](const auto& one) {
         return one.ledger == head.ledger.ledger;

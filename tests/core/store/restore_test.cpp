@@ -80,6 +80,29 @@ TEST_F(Restore, OverANewerRecordIsRefused) {
     EXPECT_EQ(m_folder.open()->head(), newer);
 }
 
+/// It may be newer than the backup, and nobody can tell: the way out is beside it.
+TEST_F(Restore, OverADamagedRecordIsRefusedWithAWayOut) {
+    const std::string whole = bytesOfFile(m_folder.path());
+    const auto expectRefused = [&] {
+        const std::string damaged = bytesOfFile(m_folder.path());
+        const auto done = asIris("ward.record");
+        ASSERT_EQ(codeOf(done), Code::BackupOverDamaged);
+        EXPECT_EQ(done.error().args, std::vector<std::string>{m_folder.path()});
+        EXPECT_NE(base::english(done.error()).find("to another folder"), std::string::npos);
+        EXPECT_EQ(bytesOfFile(m_folder.path()), damaged);
+    };
+    putFile(m_folder.path(), whole.substr(0, whole.size() / 2));
+    expectRefused();
+    putFile(m_folder.path(), whole);
+    support::tamper(m_folder.path(), "DELETE FROM right_edge");
+    expectRefused();
+    removeDatabase(m_folder.path());
+    putFile(m_folder.path(), whole);
+    support::tamper(m_folder.path(), "UPDATE entry SET bytes = x'7b7d'");
+    expectRefused();
+    EXPECT_EQ(codeOf(asIris("x.record")), Code::Internal) << "and there it is";
+}
+
 TEST_F(Restore, OverAnotherLedgerIsRefused) {
     const auto id = m_folder.open("x.record")->id();
     EXPECT_EQ(codeOf(asIris("x.record")), Code::BackupOverOther);
