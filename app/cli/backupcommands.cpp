@@ -49,18 +49,27 @@ struct BackupWords {
 
 ExitCode exitFor(Code code) {
     const bool isAnswer = code == Code::BackupNoKeys || code == Code::BackupOverNewer ||
-                          code == Code::BackupOverOther || code == Code::StoreEdgeWrong;
+                          code == Code::BackupOverOther || code == Code::BackupOverDamaged ||
+                          code == Code::StoreEdgeWrong;
     return isAnswer ? ExitCode::Wrong : ExitCode::Unreadable;
 }
 
-ExitCode tellHead(const std::string& what, const base::LedgerId& id, const ledger::Head& head,
-                  bool asJson, std::ostream& out) {
-    if (asJson)
-        writeJson({{"ok", true}, {"ledger", id.text()}, {"size", head.size}, {"root", head.root}},
-                  out);
-    else
-        out << what << ": " << head.size << " entries, root " << head.root << '\n';
-    return ExitCode::Done;
+Json jsonOf(const base::LedgerId& id, const ledger::Head& head) {
+    return {{"ok", true}, {"ledger", id.text()}, {"size", head.size}, {"root", head.root}};
+}
+
+void tellHead(const std::string& what, const ledger::Head& head, std::ostream& out) {
+    out << what << ": " << head.size << " entries, root " << head.root << '\n';
+}
+
+/// What came back with the entries has to be known before it is used.
+void tellRestored(const store::Restored& made, std::ostream& out) {
+    tellHead("restored", made.head, out);
+    out << "people who can sign in to it: " << made.people
+        << "\nAll is as on the day of the backup: the passphrases and the recovery sheet of then "
+           "open it, who was retired since signs in again, and who was erased since is back. "
+           "Before it is used retire and erase anew, reset whoever's passphrase somebody else "
+           "knew, and print a new recovery sheet.\n";
 }
 
 }  // namespace
@@ -76,7 +85,11 @@ ExitCode BackupCommand::run(const std::vector<std::string>& arguments, std::ostr
     const std::string record = store::recordFileIn(words->options.at("--data"));
     const auto copied = store::backUp(record, words->plain[0]);
     if (!copied) return sayError(copied.error(), exitFor(copied.error().code), asJson, out, err);
-    return tellHead("backup", copied->ledger, copied->head, asJson, out);
+    if (asJson)
+        writeJson(jsonOf(copied->ledger, copied->head), out);
+    else
+        tellHead("backup", copied->head, out);
+    return ExitCode::Done;
 }
 
 ExitCode RestoreCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
@@ -104,7 +117,11 @@ ExitCode RestoreCommand::run(const std::vector<std::string>& arguments, std::ost
     const auto made = store::restoreAs(words->plain[0], store::recordFileIn(words->plain[1]),
                                        opening, base::SystemClock().now());
     if (!made) return refuse(made.error());
-    return tellHead("restored", made->ledger, made->head, asJson, out);
+    if (!asJson) return tellRestored(*made, out), ExitCode::Done;
+    Json json = jsonOf(made->ledger, made->head);
+    json["people"] = made->people;
+    writeJson(json, out);
+    return ExitCode::Done;
 }
 
 }  // namespace app

@@ -31,6 +31,13 @@ base::Outcome goOn(SqlLedger& restored, const gate::Opening& opening, const base
     return base::Done{};
 }
 
+std::size_t peopleOf(const SqlLedger& restored) {
+    const auto stored = restored.access();
+    if (!stored) return 0;
+    const auto rows = seal::readKeyRows(*stored);
+    return rows && *rows ? (*rows)->people.size() : 0;
+}
+
 }  // namespace
 
 base::Result<Restored> restoreAs(const std::string& file, const std::string& record,
@@ -40,7 +47,7 @@ base::Result<Restored> restoreAs(const std::string& file, const std::string& rec
         file, record, [&](const BackupHead& head) { return keyOf(head, opening); },
         [&](SqlLedger& restored) {
             auto went = goOn(restored, opening, now);
-            made = {restored.id(), restored.head()};
+            made = {restored.id(), restored.head(), peopleOf(restored)};
             return went;
         });
     if (!done) return done.error();

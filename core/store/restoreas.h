@@ -9,8 +9,9 @@ namespace store {
 
 /// What a restored record goes on as.
 struct Restored {
-    base::LedgerId ledger;  ///< its new id
-    ledger::Head head;      ///< with the entry that says where it comes from
+    base::LedgerId ledger;   ///< its new id
+    ledger::Head head;       ///< with the entry that says where it comes from
+    std::size_t people = 0;  ///< who can sign in to it: those of the backup's day
 };
 
 /// restoreBackup() by a person's passphrase or the recovery sheet; what comes back goes on under a

@@ -67,12 +67,36 @@ TEST_F(BackupCommands, ThereAndBack) {
     EXPECT_NE(m_out.find("restored: " + std::to_string(m_head.size + 1) + " entries"),
               std::string::npos)
         << m_out;
+    EXPECT_NE(m_out.find("people who can sign in to it: 1\n"), std::string::npos) << m_out;
+    EXPECT_NE(m_out.find("print a new recovery sheet"), std::string::npos) << m_out;
     const auto ledger = store::SqlLedger::open(recordIn(m_to), store::OpenMode::Real);
     ASSERT_TRUE(ledger.ok());
     EXPECT_EQ((*ledger)->former().at(0).head, m_head);
     EXPECT_EQ(restore({m_file, to, "--as", "Iris Mora"}, "nine slow herons wade\n"),
               ExitCode::Unreadable);  // it is open here
     EXPECT_NE(m_err.find("another copy"), std::string::npos);
+}
+
+TEST_F(BackupCommands, SaysHowManyPeopleCameBackWithTheRecord) {
+    {
+        auto ledger = store::SqlLedger::open(recordIn(m_from), store::OpenMode::Real);
+        const base::SystemClock clock;
+        const auto gate = gate::Gate::open(**ledger, clock, {seal::Cost::least(), true});
+        ASSERT_TRUE(
+            (*gate)->signIn("Iris Mora", seal::Secret::copyOf("nine slow herons wade")).now().ok());
+        ASSERT_TRUE((*gate)
+                        ->admit({"Tam Oduya", "TO", record::Role::Teacher},
+                                seal::Secret::copyOf("a cellar full of quinces"))
+                        .now()
+                        .ok());
+        ASSERT_EQ(backUp(m_from.path().toStdString()), ExitCode::Done) << m_err;
+        ASSERT_TRUE((*gate)->retire((*gate)->house().staff.at(1).said.staff).ok());
+    }
+    ASSERT_EQ(restore({m_file, m_to.path().toStdString(), "--as", "Iris Mora", "--json"},
+                      "nine slow herons wade\n"),
+              ExitCode::Done)
+        << m_err;
+    EXPECT_EQ(json::parse(m_out)["people"], 2) << "those of the backup's day";
 }
 
 TEST_F(BackupCommands, VerifyTakesABackupForAHeadThatIsKnown) {
@@ -122,6 +146,10 @@ TEST_F(BackupCommands, SaysInWordsWhyNot) {
     EXPECT_EQ(restore({m_file, demo.path(), "--as", "Iris Mora"}, "nine slow herons wade\n"),
               ExitCode::Wrong);
     EXPECT_NE(m_err.find("holds another record"), std::string::npos) << m_err;
+    std::ofstream(recordIn(m_to)) << "SQLite format 3";
+    EXPECT_EQ(restore({m_file, to, "--as", "Iris Mora"}, "nine slow herons wade\n"),
+              ExitCode::Wrong);
+    EXPECT_NE(m_err.find("restore to another folder"), std::string::npos) << m_err;
 }
 
 TEST_F(BackupCommands, AreNotCalledHalf) {
