@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "verifying.h"
 
-#include "base/text.h"
 #include "cli/recordarguments.h"
 #include "compose.h"
 #include "papercheck.h"
@@ -76,15 +75,24 @@ base::Result<proof::Report> verifyOpen(store::SqlLedger& ledger,
     return proof::Report(*report);
 }
 
-base::Result<ui::Auditor::Run> RecordAuditor::begin(const std::string& paper) {
-    RecordArguments asked;
-    if (!base::isBlank(paper)) asked.papers.push_back(paper);
-    const auto heads = asked.heads();
-    if (!heads) return heads.error();
+base::Result<proof::KnownHead> RecordAuditor::headOfPaper(const std::string& typed) const {
+    return app::headOfPaper(typed);
+}
+
+base::Result<proof::KnownHead> RecordAuditor::headOfBackup(const std::string& file) const {
+    auto head = app::headOfBackup(file);
+    if (!head) return head;
+    const auto keys = m_gate.keyring();
+    if (!keys || !keys->identity()) return base::Error{base::Code::SealKeyMissing};
+    if (const auto proven = proveBackup(file, *keys->identity()); !proven) return proven.error();
+    return head;
+}
+
+base::Result<ui::Auditor::Run> RecordAuditor::begin(const proof::KnownHeads& known) {
     const auto mode = store::kindOf(m_ledger.database());
     if (!mode) return mode.error();
     const auto access = m_ledger.isReadOnly() ? store::Access::ReadOnly : store::Access::Beside;
-    const Beside beside{m_ledger.database().path(), *mode, access, m_gate.keyring(), *heads};
+    const Beside beside{m_ledger.database().path(), *mode, access, m_gate.keyring(), known};
     return Run([beside](const GoOn& goOn) { return verifyBeside(beside, goOn); });
 }
 

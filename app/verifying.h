@@ -21,7 +21,9 @@ class RecordAuditor : public ui::Auditor {
   public:
     RecordAuditor(store::SqlLedger& ledger, const gate::Gate& gate)
         : m_ledger(ledger), m_gate(gate) {}
-    base::Result<Run> begin(const std::string& paper) override;
+    base::Result<proof::KnownHead> headOfPaper(const std::string& typed) const override;
+    base::Result<proof::KnownHead> headOfBackup(const std::string& file) const override;
+    base::Result<Run> begin(const proof::KnownHeads& known) override;
 
   private:
     store::SqlLedger& m_ledger;

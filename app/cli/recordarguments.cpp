@@ -42,37 +42,47 @@ std::optional<proof::KnownHead> headOfNumbers(const std::string& text) {
     return std::nullopt;
 }
 
+base::Result<proof::KnownHead> headOfPaper(const std::string& typed) {
+    if (const auto numbers = headOfNumbers(typed)) return proof::KnownHead(*numbers);
+    const auto code = seal::readPaperLetters(typed);
+    if (!code) return code.error();
+    return proof::KnownHead::of(*code);
+}
+
+base::Result<proof::KnownHead> headOfBackup(const std::string& file) {
+    const auto backup = store::readBackupHead(file);
+    if (!backup) return backup.error();
+    auto head = proof::KnownHead::of(backup->ledger.head);
+    head.ledger = backup->ledger.ledger;
+    return head;
+}
+
+base::Outcome proveBackup(const std::string& file, const seal::Identity& by) {
+    auto reader = store::BackupReader::open(file);
+    if (!reader) return reader.error();
+    const auto key = seal::unboxKey(reader->head().boxes, by);
+    if (!key) return key.error();
+    reader->unlock(*key);
+    // The head is bound to the first piece.
+    if (const auto piece = reader->next(); !piece) return piece.error();
+    return base::Done{};
+}
+
 base::Result<std::vector<proof::KnownHead>> RecordArguments::heads() const {
     std::vector<proof::KnownHead> heads;
-    for (const std::string& paper : papers) {
-        if (const auto numbers = headOfNumbers(paper)) {
-            heads.push_back(*numbers);
-            continue;
+    for (const auto& [given, headOf] :
+         {std::pair(&papers, &headOfPaper), std::pair(&backups, &headOfBackup)})
+        for (const std::string& one : *given) {
+            auto head = headOf(one);
+            if (!head) return head.error();
+            heads.push_back(std::move(*head));
         }
-        const auto code = seal::readPaperLetters(paper);
-        if (!code) return code.error();
-        heads.push_back(proof::KnownHead::of(*code));
-    }
-    for (const std::string& file : backups) {
-        const auto backup = store::readBackupHead(file);
-        if (!backup) return backup.error();
-        auto head = proof::KnownHead::of(backup->ledger.head);
-        head.ledger = backup->ledger.ledger;
-        heads.push_back(std::move(head));
-    }
     return heads;
 }
 
 base::Outcome RecordArguments::proveBackups(const seal::Identity& by) const {
-    for (const std::string& file : backups) {
-        auto reader = store::BackupReader::open(file);
-        if (!reader) return reader.error();
-        const auto key = seal::unboxKey(reader->head().boxes, by);
-        if (!key) return key.error();
-        reader->unlock(*key);
-        // The head is bound to the first piece.
-        if (const auto piece = reader->next(); !piece) return piece.error();
-    }
+    for (const std::string& file : backups)
+        if (const auto proven = proveBackup(file, by); !proven) return proven;
     return base::Done{};
 }
 
@@ -83,6 +93,10 @@ std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::str
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (words[i] == "--json") {
             asked.asJson = true;
+            continue;
+        }
+        if (words[i] == "--log" && known.count("--log") > 0) {
+            asked.asLog = true;
             continue;
         }
         const bool isThere = known.count(words[i]) > 0 && i + 1 < words.size();
@@ -102,6 +116,7 @@ std::optional<RecordArguments> RecordArguments::parse(const std::vector<std::str
         if (!patient) return std::nullopt;
         asked.patient = *patient;
     }
+    if (asked.asLog && asked.patient) return std::nullopt;
     for (const std::string& paper : asked.papers)
         if (saysNumbers(paper) && !headOfNumbers(paper)) return std::nullopt;
     if (const auto text = options.find("--as"); text != options.end()) {

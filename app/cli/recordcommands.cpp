@@ -4,6 +4,7 @@
 
 #include <ostream>
 
+#include "cli/logreport.h"
 #include "cli/qtcore.h"
 #include "cli/recordarguments.h"
 #include "cli/recordjson.h"
@@ -66,6 +67,17 @@ ExitCode sayRefused(const base::Error& error, const RecordArguments& asked, std:
                     err);
 }
 
+ExitCode showLog(const SqlLedger& ledger, const RecordArguments& asked, std::ostream& out,
+                 std::ostream& err) {
+    const auto log = record::readUseLog(ledger);
+    if (!log) return sayRefused(log.error(), asked, out, err);
+    if (asked.asJson)
+        writeJson(logJson(*log), out);
+    else
+        writeLog(*log, out);
+    return ExitCode::Done;
+}
+
 base::Result<proof::Report> rebuilt(const RecordArguments& asked, int input, std::ostream& err) {
     OpenMode mode{};
     const auto before = ofEitherKind(
@@ -113,7 +125,7 @@ base::Result<std::unique_ptr<gate::Gate>> enteredAs(const std::string& name, Sql
 
 ExitCode RecordShowCommand::run(const std::vector<std::string>& arguments, std::ostream& out,
                                 std::ostream& err) const {
-    const auto asked = RecordArguments::parse(arguments, {"--data", "--as", "--patient"});
+    const auto asked = RecordArguments::parse(arguments, {"--data", "--as", "--patient", "--log"});
     if (!asked) return ExitCode::Usage;
     const QtCore qt;
     const auto refuse = [&](const base::Error& error) {
@@ -134,6 +146,7 @@ ExitCode RecordShowCommand::run(const std::vector<std::string>& arguments, std::
     if (!shelf) return refuse(shelf.error());
     const auto desk = desk::Desk::open(**ledger, **shelf, clock, wardOf(mode));
     if (!desk) return refuse(desk.error());
+    if (asked->asLog) return showLog(**ledger, *asked, out, err);
     return asked->patient ? showPatient(**desk, *asked, out, err)
                           : showList(**desk, asked->asJson, out, err);
 }

@@ -7,7 +7,8 @@
 
 namespace app {
 
-/// The folded record of one patient, or the list of learners. A sealed record takes --as and that
+/// The folded record of one patient, the list of learners, or with --log who looked at and printed
+/// what. A sealed record takes --as and that
 /// person's passphrase, see askSecret(); who reads it this way leaves no line in its log. Exit: 0
 /// shown, 1 there is no such patient or an entry is damaged, 2 unreadable, also for want of a key.
 class RecordShowCommand : public Command {
@@ -15,7 +16,9 @@ class RecordShowCommand : public Command {
     /// `input`: the descriptor a passphrase is asked and answered through.
     explicit RecordShowCommand(int input = standardInput) : m_input(input) {}
     std::string name() const override { return "record show"; }
-    std::string usage() const override { return "--data DIR [--as NAME] [--patient ID] [--json]"; }
+    std::string usage() const override {
+        return "--data DIR [--as NAME] [--patient ID | --log] [--json]";
+    }
     ExitCode run(const std::vector<std::string>& arguments, std::ostream& out,
                  std::ostream& err) const override;
 

@@ -96,14 +96,15 @@ void Desk::workAs(const base::StaffId& teacher) {
 void Desk::noteUse(record::Use what, const std::string& object) {
     if (!m_gate) return;
     record::NoteUse said{.what = what, .object = object};
-    const bool isOfOne = what != record::Use::Searched && what != record::Use::Verified;
+    const bool isOfOne = what != record::Use::Searched && what != record::Use::Verified &&
+                         what != record::Use::ReadLog;
     if (isOfOne && m_view.record) said.patient = m_view.record->id;
     static_cast<void>(m_gate->note(said).ok());  // nobody is kept from reading
     m_view.head = m_ledger.head();
 }
 
 base::Result<std::vector<record::UseLine>> Desk::useLog() const {
-    return record::namedUseLog(m_ledger);
+    return record::readUseLog(m_ledger);
 }
 
 base::Outcome Desk::lookFor(const std::string& typed, std::uint64_t offset) {

@@ -14,6 +14,7 @@ bool isCounted(record::Use what) {
         case record::Use::Searched:
         case record::Use::Opened:
         case record::Use::Verified:
+        case record::Use::ReadLog:
             return false;
         case record::Use::SignedIn:
         case record::Use::SignedOut:

@@ -87,6 +87,7 @@ ledger::Shapes makeShapes() {
     made.add(SignOff::type, 1, withoutGround);
     made.add(AddLine::type, 1, unchanged);
     made.add(NoteUse::type, 1, withoutWrong);
+    made.add(NoteUse::type, 2, unchanged);
     return made;
 }
 

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <variant>
 #include <vector>
 
 #include "ledger/ledger.h"
 #include "ledger/lineage.h"
+#include "record/housepayloads.h"
 #include "record/usepayloads.h"
 
 /// Who looked at what. The log is the ledger's own record: its subject is the id of the ledger, so
@@ -18,31 +20,35 @@ base::PatientId useLogOf(const base::LedgerId& ledger);
 /// Whether this is the log of the ledger or of one it went on from: no patient, and never erased.
 bool isUseLog(const base::PatientId& subject, const ledger::Lineage& lineage);
 
-/// How DICOM PS3.16, context groups 400 and 401, would name it: codes of the scheme DCM.
+/// A code of the scheme DCM with its meaning there, both "" for none.
+struct Coded {
+    const char *code = "", *meaning = "";
+};
+/// How DICOM PS3.16, context groups 400 and 401, would name it.
 struct EventCode {
-    const char* event;
-    const char* type;  ///< of the event; "" where it needs none
+    Coded event;
+    Coded type = {};  ///< of the event; none where it needs none
 };
 EventCode eventCodeOf(Use what);
+EventCode eventCodeOf(AccessChange what);
 
-/// One line of the log.
-struct Used {
-    NoteUse said;
+/// One line of what an auditor reads: what somebody did, or a change of who can open the record.
+struct UseLine {
+    std::variant<NoteUse, ChangeAccess> said;
     std::optional<base::StaffId> by = {};
     std::int64_t atMs = 0;  ///< UTC
     int offsetMinutes = 0;  ///< local time minus UTC then
-    bool operator==(const Used&) const = default;
-};
+    /// The names that the record has of who did it and of the patient or colleague it was done to;
+    /// "" where it has none, as of an erased patient.
+    std::string who = {}, whose = {};
 
-/// The same with the names that the record has; "" where it has none, as of an erased patient.
-struct UseLine {
-    Used used;
-    std::string who, whose;
+    const NoteUse* use() const { return std::get_if<NoteUse>(&said); }
+    const ChangeAccess* change() const { return std::get_if<ChangeAccess>(&said); }
 };
+EventCode eventCodeOf(const UseLine& line);
 
 /// Every line that opens, newest first; also those of the ids the ledger had before it was
 /// restored. Errors: those of the ledger.
-base::Result<std::vector<Used>> readUseLog(const ledger::Ledger& ledger);
-base::Result<std::vector<UseLine>> namedUseLog(const ledger::Ledger& ledger);
+base::Result<std::vector<UseLine>> readUseLog(const ledger::Ledger& ledger);
 
 }  // namespace record

@@ -23,6 +23,7 @@ enum class Use {
     Saved,  ///< a paper, as a file
     Exported,
     Verified,
+    ReadLog,  ///< this log
 };
 
 /// Why somebody opens a record they have no part in; all else is told in words of their own.
@@ -36,7 +37,7 @@ enum class Reason {
 /// It is in the log of the ledger, never in a patient's record; see record/uselog.h.
 struct NoteUse {
     static constexpr const char* type = "use-noted";
-    static constexpr int version = 2;  ///< 1 did not count wrong passphrases
+    static constexpr int version = 3;  ///< 1 counted no wrong passphrases, 2 no ReadLog
     Use what = Use::SignedIn;
     std::optional<base::PatientId> patient = {};  ///< whose record; none: nobody's
     std::string object;  ///< what was printed, saved or exported, by its kind; "" for all else
@@ -71,7 +72,7 @@ namespace base {
 
 template <>
 struct Names<record::Use> {
-    static constexpr std::array<std::pair<record::Use, const char*>, 9> all{{
+    static constexpr std::array<std::pair<record::Use, const char*>, 10> all{{
         {record::Use::SignedIn, "signed-in"},
         {record::Use::SignedOut, "signed-out"},
         {record::Use::Searched, "searched"},
@@ -81,6 +82,7 @@ struct Names<record::Use> {
         {record::Use::Saved, "saved"},
         {record::Use::Exported, "exported"},
         {record::Use::Verified, "verified"},
+        {record::Use::ReadLog, "read-log"},
     }};
 };
 

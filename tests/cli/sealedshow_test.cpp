@@ -3,6 +3,8 @@
 // `record show` of a sealed record, with a passphrase and without. Exit codes are our own.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "cli/recordcommands.h"
 #include "cli/sealedfolder.h"
 #include "support/recordfolder.h"
@@ -46,6 +48,33 @@ TEST_F(SealedShow, ShowsAPatientAndWritesNothing) {
     const std::string nobody = base::PatientId::random().text();
     EXPECT_EQ(asAda({"--patient", nobody}).code, ExitCode::Wrong);
     EXPECT_EQ(support::bytesOfFile(file()), before);
+}
+
+// DICOM PS3.16, context groups 400 and 401, as HL7's FHIR R4 lists them for AuditEvent.
+TEST_F(SealedShow, WhoLookedIsToldWithTheCodesOfDicom) {
+    const std::string before = support::bytesOfFile(file());
+    const Said said = asAda({"--log", "--json"});
+    ASSERT_EQ(said.code, ExitCode::Done) << said.out << said.err;
+    const json log = said.object()["log"];
+    ASSERT_FALSE(log.empty());
+    const auto of = [&log](const char* what) {
+        return *std::find_if(log.begin(), log.end(),
+                             [what](const json& one) { return one["what"] == what; });
+    };
+    EXPECT_EQ(log.back()["what"], "founded") << "newest first";
+    const json letIn = of("admitted");
+    EXPECT_EQ(letIn["event"],
+              (json{{"system", "DCM"}, {"code", "110113"}, {"meaning", "Security Alert"}}));
+    EXPECT_EQ(letIn["event_type"]["code"], "110137");
+    EXPECT_EQ(letIn["event_type"]["meaning"], "User Security Attributes Changed");
+    EXPECT_FALSE(letIn["who"].get<std::string>().empty());
+    EXPECT_FALSE(letIn["whose"].get<std::string>().empty());
+    const Said words = asAda({"--log"});
+    EXPECT_NE(words.out.find("(DCM 110113 Security Alert 110137 User Security"), std::string::npos)
+        << words.out;
+    EXPECT_EQ(support::bytesOfFile(file()), before);
+    EXPECT_EQ(asAda({"--log", "--patient", m_patient}).code, ExitCode::Usage);
+    EXPECT_EQ(show({"--log", "--json"}).code, ExitCode::Unreadable) << "nothing without a key";
 }
 
 TEST_F(SealedShow, NamesNobodyWithoutAKey) {

@@ -6,7 +6,7 @@
 #include <string>
 
 #include "base/result.h"
-#include "proof/finding.h"
+#include "proof/knownhead.h"
 
 namespace ui {
 
@@ -21,9 +21,15 @@ class Auditor {
     using Run = std::function<base::Result<proof::Report>(const GoOn& goOn)>;
 
     virtual ~Auditor() = default;
-    /// What is to be run for the letters of a paper, "" for none. Errors: those of
+    /// What a paper says: its letters, or SIZE:ROOT of its footer. Errors: those of
     /// seal::readPaperLetters().
-    virtual base::Result<Run> begin(const std::string& paper) = 0;
+    virtual base::Result<proof::KnownHead> headOfPaper(const std::string& typed) const = 0;
+    /// What a backup knows, proven by the keys of who is signed in. Errors: those of
+    /// store::readBackupHead(), SealKeyMissing, SealRefused.
+    virtual base::Result<proof::KnownHead> headOfBackup(const std::string& file) const = 0;
+    /// What is to be run to hold the record against itself and against these. Errors: those of
+    /// the store.
+    virtual base::Result<Run> begin(const proof::KnownHeads& known) = 0;
 };
 
 }  // namespace ui

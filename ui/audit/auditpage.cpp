@@ -3,21 +3,18 @@
 #include "audit/auditpage.h"
 
 #include <QAccessible>
-#include <QHeaderView>
 #include <QHideEvent>
 #include <QLocale>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "audit/auditwords.h"
-#include "parts/field.h"
+#include "audit/knownfields.h"
+#include "audit/lookedtables.h"
 #include "parts/parts.h"
-#include "render/words.h"
 #include "seal/papercode.h"
-#include "text/reasontext.h"
 
 namespace ui {
 namespace {
@@ -25,82 +22,31 @@ namespace {
 constexpr int mostShownFindings = 200;  // more are counted, not listed
 constexpr int mostSteps = 1000;         // of the bar
 
-QTableWidget* logTable(const QString& objectName, const QString& name, const QStringList& heads) {
-    auto* table = new QTableWidget(0, static_cast<int>(heads.size()));
-    table->setObjectName(objectName);
-    table->setAccessibleName(name);
-    table->setHorizontalHeaderLabels(heads);
-    table->verticalHeader()->hide();
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setTabKeyNavigation(false);
-    table->setWordWrap(true);
-    return table;
-}
-
-void fillLogRow(QTableWidget* table, int row, const QStringList& words) {
-    for (int column = 0; column < words.size(); ++column)
-        table->setItem(row, column, new QTableWidgetItem(words[column]));
-}
-
-QString whenUsed(const record::Used& used) {
-    return render::momentWords(used.atMs, used.offsetMinutes, QLocale()) + QStringLiteral(" ") +
-           render::offsetWords(used.offsetMinutes);
-}
-
 }  // namespace
 
 AuditPage::AuditPage(QWidget* parent)
-    : Page(QStringLiteral("audit"), parent),
-      m_paper(new WordsField(
-          tr("Letters from a paper, or kept by somebody elsewhere"), QStringLiteral("audit.paper"),
-          Must::MayStayEmpty,
-          tr("They are held against the record. On a paper they stand beside its square code."))) {
+    : Page(QStringLiteral("audit"), parent), m_known(new KnownFields) {
     column()->addWidget(pageHeader(
         tr("Is the record whole?"),
         tr("Holds every entry against all others and against what is known from outside. What "
            "nobody outside ever knew of can be cut off unseen: keep papers and backups.")));
-    cardIn(column(), {})->addWidget(m_paper);
     m_result = cardIn(column(), {});
     m_result->parentWidget()->setObjectName(QStringLiteral("audit.result"));
-    addTables();
+    cardIn(column(), {})->addWidget(m_known);
+    m_looked = std::make_unique<LookedTables>(column());
     QPushButton* back = addSecondary(tr("Back"), QStringLiteral("audit.back"));
     setPrimary(tr("Verify now"));
     addStop();
     connect(back, &QPushButton::clicked, this, &AuditPage::left);
     connect(this, &Page::pressed, this, [this] {
         errors()->clear();
-        if (m_paper->check()) Q_EMIT verifyWanted(m_paper->typed());
+        m_known->refuseBackups({});
+        if (m_known->check()) Q_EMIT verifyWanted();
     });
     begin();
 }
 
-void AuditPage::addTables() {
-    QVBoxLayout* apart = cardIn(column(), tr("Opened by somebody with no part in it"),
-                                tr("Who opens a record with no part in it is asked why. Whether "
-                                   "what they say holds is for people to say. While a visit of the "
-                                   "patient is open nobody is asked: who opened the record then "
-                                   "stands only in the list below."));
-    m_noneBroken =
-        text(tr("So far nobody was asked why they open a record."), Size::Body, Tone::Quiet);
-    m_broken = logTable(QStringLiteral("audit.broken"), tr("Opened by somebody with no part in it"),
-                        {tr("When"), tr("Who"), tr("Of whom"), tr("Why")});
-    m_broken->setMinimumHeight(160);
-    apart->addWidget(m_noneBroken);
-    apart->addWidget(m_broken);
-    QVBoxLayout* card = cardIn(column(), tr("Who looked at and printed what"));
-    m_nobody = text(tr("Nothing was looked at yet. Every sign-in, every record that is opened and "
-                       "every paper that is made will stand here."),
-                    Size::Body, Tone::Quiet);
-    m_table = logTable(QStringLiteral("audit.looked"), tr("Who looked at and printed what"),
-                       {tr("When"), tr("Who"), tr("Did what"), tr("Of whom")});
-    m_table->setMinimumHeight(280);
-    card->addWidget(m_nobody);
-    card->addWidget(m_table);
-    showLooked({});
-}
+AuditPage::~AuditPage() = default;
 
 void AuditPage::addStop() {
     m_stop = addSecondary(tr("Cancel"), QStringLiteral("audit.stop"));
@@ -110,7 +56,7 @@ void AuditPage::addStop() {
 
 void AuditPage::begin() {
     errors()->clear();
-    m_paper->setWords({});
+    m_known->begin();
     setRunning(false);
     sayOnly(tr("Not verified since this page was opened."));
 }
@@ -166,6 +112,8 @@ void AuditPage::refuse(const base::Error& error) {
     errors()->say(error);
 }
 
+void AuditPage::showLooked(const std::vector<record::UseLine>& log) { m_looked->show(log); }
+
 void AuditPage::showResult(const proof::Report& result) {
     setRunning(false);
     m_progress = nullptr;
@@ -197,26 +145,14 @@ void AuditPage::showResult(const proof::Report& result) {
     scrollToTop();
 }
 
-namespace {
-
-/// With places where a line may end: at large text one word of 64 letters would widen the page.
-QString breakable(const std::string& letters) {
-    constexpr qsizetype group = 8;
-    QString whole = QString::fromStdString(letters);
-    for (qsizetype at = whole.size() / group * group; at > 0; at -= group)
-        if (at < whole.size()) whole.insert(at, QChar(0x200b));
-    return whole;
-}
-
-}  // namespace
-
 /// The head, and where nothing is wrong its letters: whoever keeps them elsewhere can show later
 /// that nothing before was changed.
 void AuditPage::sayHead(const proof::Report& result) {
     if (result.head.root.empty()) return;
-    m_result->addWidget(
-        text(tr("Head: %1 entries, %2").arg(result.head.size).arg(breakable(result.head.root)),
-             Size::Note, Tone::Quiet));
+    m_result->addWidget(text(tr("Head: %1 entries, %2")
+                                 .arg(result.head.size)
+                                 .arg(breakable(QString::fromStdString(result.head.root))),
+                             Size::Note, Tone::Quiet));
     const auto letters = seal::paperLetters(result.head);
     if (result.isWrong() || !letters) return;
     m_result->addWidget(
@@ -228,37 +164,6 @@ void AuditPage::sayHead(const proof::Report& result) {
     kept->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     kept->setAccessibleName(tr("Letters of the record as it is now"));
     m_result->addWidget(kept);
-}
-
-void AuditPage::showLooked(const std::vector<record::UseLine>& log) {
-    m_nobody->setVisible(log.empty());
-    m_table->setVisible(!log.empty());
-    m_table->setRowCount(static_cast<int>(log.size()));
-    int row = 0;
-    for (const record::UseLine& one : log)
-        fillLogRow(m_table, row++,
-                   {whenUsed(one.used), render::plain(one.who), useWords(one.used.said),
-                    render::plain(one.whose)});
-    m_table->resizeRowsToContents();
-    if (!log.empty()) m_table->setCurrentCell(0, 0);
-    showBroken(log);
-}
-
-void AuditPage::showBroken(const std::vector<record::UseLine>& log) {
-    m_broken->setRowCount(0);
-    for (const record::UseLine& one : log) {
-        if (one.used.said.what != record::Use::BreakGlass) continue;
-        const QString why = ReasonText::of(one.used.said.reason);
-        const int row = m_broken->rowCount();
-        m_broken->insertRow(row);
-        fillLogRow(m_broken, row,
-                   {whenUsed(one.used), render::plain(one.who), render::plain(one.whose),
-                    why.isEmpty() ? tr("Nobody gave a reason") : why});
-    }
-    m_broken->resizeRowsToContents();
-    m_broken->setVisible(m_broken->rowCount() > 0);
-    m_noneBroken->setVisible(m_broken->rowCount() == 0);
-    if (m_broken->rowCount() > 0) m_broken->setCurrentCell(0, 0);
 }
 
 }  // namespace ui

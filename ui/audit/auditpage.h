@@ -2,22 +2,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
+
 #include "parts/page.h"
 #include "proof/finding.h"
 #include "record/uselog.h"
 
 class QProgressBar;
-class QTableWidget;
 
 namespace ui {
 
-class WordsField;
+class KnownFields;
+class LookedTables;
 
 /// The auditor's: what verify looked at and found, and who looked at and printed what. Reads only.
 class AuditPage : public Page {
     Q_OBJECT
   public:
     explicit AuditPage(QWidget* parent = nullptr);
+    ~AuditPage() override;
+    /// What was given of what is known from outside.
+    KnownFields& known() const { return *m_known; }
 
     /// Before anything was verified.
     void begin();
@@ -34,8 +39,7 @@ class AuditPage : public Page {
     void showLooked(const std::vector<record::UseLine>& log);
 
   Q_SIGNALS:
-    /// `paper`: what was typed of a paper's letters; empty: no paper.
-    void verifyWanted(const QString& paper);
+    void verifyWanted();
     void stopWanted();
     void left();
     /// Nobody sees it any more: another page, the lock, or no window.
@@ -45,19 +49,16 @@ class AuditPage : public Page {
     void hideEvent(QHideEvent* event) override;
 
   private:
-    void addTables();
     void addStop();
     void sayOnly(const QString& sentence);
     void sayHead(const proof::Report& result);
-    void showBroken(const std::vector<record::UseLine>& log);
 
-    WordsField* m_paper;
+    KnownFields* m_known;
     QVBoxLayout* m_result;
     QPushButton* m_stop = nullptr;
     QLabel* m_progress = nullptr;  ///< while it is being verified
     QProgressBar* m_bar = nullptr;
-    QLabel *m_nobody, *m_noneBroken;
-    QTableWidget *m_table, *m_broken;
+    std::unique_ptr<LookedTables> m_looked;
 };
 
 }  // namespace ui

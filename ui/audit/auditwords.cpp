@@ -81,7 +81,7 @@ QString auditKindWords(proof::Kind kind) {
 }
 
 /// Without saying of which paper.
-QString actWords(record::Use what) {
+QString useWords(record::Use what) {
     switch (what) {
         case record::Use::SignedIn:
             return AuditPage::tr("signed in");
@@ -101,8 +101,44 @@ QString actWords(record::Use what) {
             return AuditPage::tr("took it along");
         case record::Use::Verified:
             return AuditPage::tr("verified");
+        case record::Use::ReadLog:
+            return AuditPage::tr("read who looked at and printed what");
     }
     return {};
+}
+
+QString changeWords(record::AccessChange what) {
+    switch (what) {
+        case record::AccessChange::Founded:
+            return AuditPage::tr("began the record");
+        case record::AccessChange::Admitted:
+            return AuditPage::tr("let in somebody new");
+        case record::AccessChange::NewPassphrase:
+            return AuditPage::tr("changed the passphrase");
+        case record::AccessChange::RaisedCost:
+            return AuditPage::tr("made the passphrase dearer to guess");
+        case record::AccessChange::Reset:
+            return AuditPage::tr("gave new keys");
+        case record::AccessChange::Retired:
+            return AuditPage::tr("retired somebody");
+        case record::AccessChange::Recovered:
+            return AuditPage::tr("came in by the recovery sheet");
+        case record::AccessChange::NewRecovery:
+            return AuditPage::tr("made a new recovery sheet");
+    }
+    return {};
+}
+
+QString noteWords(const record::NoteUse& said) {
+    if (said.wrongBefore > 0)
+        return AuditPage::tr(
+                   "%1; before that %n wrong passphrases were typed, nobody knows by whom",
+                   "signed in, and how many", int(said.wrongBefore))
+            .arg(useWords(said.what));
+    const auto paper = base::valueOf<record::PaperKind>(said.object);
+    if (!paper) return useWords(said.what);
+    return AuditPage::tr("%1: %2", "printed a paper: its kind")
+        .arg(useWords(said.what), paperTitle(*paper));
 }
 
 int auditCount(std::uint64_t number) { return static_cast<int>(number); }
@@ -123,9 +159,27 @@ QStringList paperLines(const proof::Papers& papers) {
     return lines;
 }
 
+/// By the two nearest known heads.
+QString rewrittenWords(const proof::Finding& finding) {
+    const QString sentence = AuditPage::tr("%1: %2", "entry 7: what is wrong with it")
+                                 .arg(auditEntries(finding), auditKindWords(finding.kind));
+    const QString heads =
+        finding.from == 0 ? AuditPage::tr(
+                                "What was known of the record up to entry %1 does not agree, and "
+                                "nothing known before it does.")
+                                .arg(finding.to)
+                          : AuditPage::tr(
+                                "What was known of the record up to entry %1 agrees, and what was "
+                                "known up to entry %2 does not.")
+                                .arg(finding.from - 1)
+                                .arg(finding.to);
+    return sentence + QLatin1Char(' ') + heads;
+}
+
 }  // namespace
 
 QString auditSentence(const proof::Finding& finding) {
+    if (finding.kind == proof::Kind::Rewritten) return rewrittenWords(finding);
     const QString sentence = AuditPage::tr("%1: %2", "entry 7: what is wrong with it")
                                  .arg(auditEntries(finding), auditKindWords(finding.kind));
     if (!finding.paper) return sentence;
@@ -160,16 +214,26 @@ QStringList auditLines(const proof::Report& result) {
     return lines;
 }
 
-QString useWords(const record::NoteUse& said) {
-    if (said.wrongBefore > 0)
-        return AuditPage::tr(
-                   "%1; before that %n wrong passphrases were typed, nobody knows by whom",
-                   "signed in, and how many", int(said.wrongBefore))
-            .arg(actWords(said.what));
-    const auto paper = base::valueOf<record::PaperKind>(said.object);
-    if (!paper) return actWords(said.what);
-    return AuditPage::tr("%1: %2", "printed a paper: its kind")
-        .arg(actWords(said.what), paperTitle(*paper));
+QString actWords(const record::UseLine& line) {
+    const record::ChangeAccess* change = line.change();
+    return change ? changeWords(change->what) : noteWords(*line.use());
+}
+
+QString codeWords(const record::EventCode& code) {
+    QStringList words;
+    for (const record::Coded& one : {code.event, code.type})
+        if (*one.code)
+            words << QStringLiteral("%1 %2").arg(QLatin1String(one.code),
+                                                 QLatin1String(one.meaning));
+    return words.join(QStringLiteral(", "));
+}
+
+QString breakable(const QString& letters) {
+    constexpr qsizetype group = 8;
+    QString whole = letters;
+    for (qsizetype at = whole.size() / group * group; at > 0; at -= group)
+        if (at < whole.size()) whole.insert(at, QChar(0x200b));
+    return whole;
 }
 
 }  // namespace ui

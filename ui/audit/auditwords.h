@@ -5,7 +5,7 @@
 #include <QStringList>
 
 #include "proof/finding.h"
-#include "record/usepayloads.h"
+#include "record/uselog.h"
 
 namespace ui {
 
@@ -16,6 +16,10 @@ QString auditVerdict(const proof::Report& result);
 /// What was looked at, one thing a line.
 QStringList auditLines(const proof::Report& result);
 /// What somebody did, with the kind of paper where it was one, and what was tried before.
-QString useWords(const record::NoteUse& said);
+QString actWords(const record::UseLine& line);
+/// The codes with their meanings, in the words of the standard.
+QString codeWords(const record::EventCode& code);
+/// With places where a line may end: at large text one word of 64 letters would widen the page.
+QString breakable(const QString& letters);
 
 }  // namespace ui

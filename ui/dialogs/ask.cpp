@@ -28,15 +28,30 @@ void tell(QWidget* parent, const QString& title, const QString& sentence) {
     box.exec();
 }
 
+namespace {
+
+/// What was answered beforehand, or what `choose` says.
+template <class Choose>
+std::optional<QString> chosen(const QString& title, const Choose& choose) {
+    beforehand().asked << title;
+    QString answer;
+    if (!beforehand().answers.isEmpty())
+        answer = beforehand().answers.takeFirst();
+    else if (!beforehand().isOffScreen)
+        answer = choose();
+    return answer.isEmpty() ? std::nullopt : std::optional(answer);
+}
+
+}  // namespace
+
 std::optional<QString> saveAs(QWidget* parent, const QString& title, const QString& suggested,
                               const QString& filter) {
-    beforehand().asked << title;
-    QString chosen;
-    if (!beforehand().answers.isEmpty())
-        chosen = beforehand().answers.takeFirst();
-    else if (!beforehand().isOffScreen)
-        chosen = QFileDialog::getSaveFileName(parent, title, suggested, filter);
-    return chosen.isEmpty() ? std::nullopt : std::optional(chosen);
+    return chosen(title,
+                  [&] { return QFileDialog::getSaveFileName(parent, title, suggested, filter); });
+}
+
+std::optional<QString> openFile(QWidget* parent, const QString& title) {
+    return chosen(title, [&] { return QFileDialog::getOpenFileName(parent, title); });
 }
 
 void answerNext(const QString& answer) {

@@ -17,6 +17,8 @@ void tell(QWidget* parent, const QString& title, const QString& sentence);
 /// Where to save; `suggested` is a folder with a file name. Nothing: the person changed their mind.
 std::optional<QString> saveAs(QWidget* parent, const QString& title, const QString& suggested,
                               const QString& filter);
+/// Which file to read; the same.
+std::optional<QString> openFile(QWidget* parent, const QString& title);
 
 /// For tests: what the next question gets. "" stands for changing one's mind.
 void answerNext(const QString& answer);

@@ -2,16 +2,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "main/guardedpages.h"
 
+#include <QFileInfo>
+
 #include "audit/auditor.h"
 #include "audit/auditpage.h"
+#include "audit/knownfields.h"
 #include "main/madeonce.h"
 #include "main/verifying.h"
+#include "parts/field.h"
 #include "pieces/visitwords.h"
 #include "render/words.h"
 #include "signin/accountpage.h"
 #include "signin/erasepage.h"
 #include "signin/peoplepage.h"
 #include "signin/signingpage.h"
+#include "text/errortext.h"
 
 namespace ui {
 
@@ -100,6 +105,7 @@ AuditPage& GuardedPages::audit() {
 void GuardedPages::showAudit() {
     audit().begin();
     Q_EMIT wanted(m_audit);
+    m_desk.noteUse(record::Use::ReadLog, {});
     showLooked();
 }
 
@@ -108,8 +114,34 @@ void GuardedPages::showLooked() {
     if (m_audit->errors()->took(log)) m_audit->showLooked(*log);
 }
 
-void GuardedPages::verify(const QString& paper) {
-    auto run = m_auditor.begin(paper.toStdString());
+/// What papers and backups know; nothing where the page says which of them is refused.
+std::optional<proof::KnownHeads> GuardedPages::knownHeads() const {
+    KnownFields& known = m_audit->known();
+    proof::KnownHeads heads;
+    for (WordsField* paper : known.papers()) {
+        const auto head = m_auditor.headOfPaper(paper->words());
+        if (!head) {
+            known.refuse(*paper, ErrorText::of(head.error()));
+            return std::nullopt;
+        }
+        heads.push_back(*head);
+    }
+    for (const QString& file : known.backups()) {
+        const auto head = m_auditor.headOfBackup(file.toStdString());
+        if (!head) {
+            known.refuseBackups(tr("%1: %2", "a file: what is wrong with it")
+                                    .arg(QFileInfo(file).fileName(), ErrorText::of(head.error())));
+            return std::nullopt;
+        }
+        heads.push_back(*head);
+    }
+    return heads;
+}
+
+void GuardedPages::verify() {
+    const auto heads = knownHeads();
+    if (!heads) return;
+    auto run = m_auditor.begin(*heads);
     if (!run) return m_audit->refuse(run.error());
     m_audit->setRunning(true);
     m_audit->showProgress(0, m_desk.view().head.size);

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "desk/desk.h"
-#include "proof/finding.h"
+#include "proof/knownhead.h"
 #include "signin/doorwork.h"
 
 class QStackedWidget;
@@ -58,7 +58,8 @@ class GuardedPages : public QObject {
     ErasePage& erasing();
     void showAudit();
     void showLooked();
-    void verify(const QString& paper);
+    std::optional<proof::KnownHeads> knownHeads() const;
+    void verify();
     void stopVerifying();
     void showVerified(const base::Result<proof::Report>& report);
 

@@ -3,6 +3,8 @@
 // What the desk writes into the log of who looked at what.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "record/uselog.h"
 #include "support/ward.h"
 
@@ -52,7 +54,8 @@ class LoggedDesk : public testing::Test {
     std::vector<Use> uses() const {
         std::vector<Use> said;
         const auto log = m_desk->useLog();
-        for (const record::UseLine& one : *log) said.push_back(one.used.said.what);
+        for (const record::UseLine& one : *log)
+            if (one.use()) said.push_back(one.use()->what);
         return said;
     }
 };
@@ -67,10 +70,32 @@ TEST_F(LoggedDesk, SaysWhoseRecordWasOpenedAndWhatWasMadeOfIt) {
     const auto log = *m_desk->useLog();
     EXPECT_EQ(log[0].who, "Solveig Aranda");
     EXPECT_EQ(log[0].whose, "Teodor Okonjo");
-    EXPECT_EQ(log[0].used.said.object, "chart");
-    EXPECT_EQ(log[1].used.said.patient, m_patient);
+    EXPECT_EQ(log[0].use()->object, "chart");
+    EXPECT_EQ(log[1].use()->patient, m_patient);
     EXPECT_EQ(log[2].whose, "") << "words that were typed are not kept";
     EXPECT_EQ(m_desk->view().head, m_ward.ledger().head());
+}
+
+TEST_F(LoggedDesk, WhoReadsTheLogIsOfNobodysRecordAndStandsInItOnce) {
+    ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
+    m_desk->noteUse(Use::ReadLog, {});
+    m_desk->noteUse(Use::ReadLog, {});
+    EXPECT_EQ(uses(), (std::vector<Use>{Use::ReadLog, Use::Opened, Use::SignedIn}));
+    EXPECT_FALSE(m_desk->useLog()->front().use()->patient);
+}
+
+TEST_F(LoggedDesk, ChangesOfTheStaffStandInItToo) {
+    asTam();
+    std::vector<record::AccessChange> changes;
+    const auto log = *m_desk->useLog();
+    for (const record::UseLine& one : log)
+        if (one.change()) changes.push_back(one.change()->what);
+    EXPECT_EQ(changes, (std::vector<record::AccessChange>{record::AccessChange::Admitted,
+                                                          record::AccessChange::Founded}));
+    ASSERT_EQ(log[0].use()->what, Use::SignedIn);
+    const auto letIn = std::ranges::find_if(log, [](const auto& one) { return one.change(); });
+    EXPECT_EQ(letIn->who, "Solveig Aranda");
+    EXPECT_EQ(letIn->whose, "Tam Oduya");
 }
 
 TEST_F(LoggedDesk, LooksAtNobodyInTheListAlone) {
@@ -102,11 +127,11 @@ TEST_F(LoggedDesk, WhoHasNoPartInARecordSaysWhyOnceASignIn) {
     ASSERT_TRUE(m_desk->openRecord(m_patient, std::nullopt).ok());
     const auto log = *m_desk->useLog();
     ASSERT_GE(log.size(), 3U);
-    EXPECT_EQ(log[0].used.said.what, Use::Opened);
-    EXPECT_EQ(log[1].used.said, (record::NoteUse{Use::BreakGlass, m_patient, "", "emergency"}));
+    EXPECT_EQ(log[0].use()->what, Use::Opened);
+    EXPECT_EQ(*log[1].use(), (record::NoteUse{Use::BreakGlass, m_patient, "", "emergency"}));
     EXPECT_EQ(log[1].who, "Tam Oduya");
     EXPECT_EQ(log[1].whose, "Teodor Okonjo");
-    EXPECT_EQ(log[2].used.said.what, Use::SignedIn);
+    EXPECT_EQ(log[2].use()->what, Use::SignedIn);
     asTam();
     EXPECT_EQ(m_desk->openRecord(m_patient, std::nullopt).error().code, Code::ReasonWanted);
 }
@@ -116,7 +141,7 @@ TEST_F(LoggedDesk, WhyIsKeptAsItWasTypedAndNotWithoutEnd) {
     EXPECT_EQ(m_desk->openRecord(m_patient, {}, std::string(100'000, 'x')).error().code,
               Code::TextBad);
     ASSERT_TRUE(m_desk->openRecord(m_patient, {}, "asked by the \u202ewife").ok());
-    EXPECT_EQ((*m_desk->useLog())[1].used.said.reason, "asked by the wife");
+    EXPECT_EQ((*m_desk->useLog())[1].use()->reason, "asked by the wife");
 }
 
 // The log is erased by nobody, so a name in it would outlive its patient.

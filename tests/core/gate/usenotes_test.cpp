@@ -25,7 +25,8 @@ class UseLogged : public GatedWard {
     std::vector<Use> uses() const {
         std::vector<Use> said;
         const auto log = record::readUseLog(m_ledger);
-        for (const record::Used& one : *log) said.push_back(one.said.what);
+        for (const record::UseLine& one : *log)
+            if (one.use()) said.push_back(one.use()->what);
         return said;
     }
 };
@@ -63,7 +64,7 @@ TEST_F(UseLogged, WhoComesByTheSheetIsInItToo) {
 // 45 CFR 164.312(b) and the events of DICOM PS3.15 A.5 ask for attempts that failed, too; that they
 // are told with the next sign-in is our own: before it nothing can be sealed.
 TEST_F(UseLogged, WrongPassphrasesAreToldWithTheNextSignIn) {
-    const auto newest = [this] { return record::readUseLog(m_ledger)->front().said; };
+    const auto newest = [this] { return *record::readUseLog(m_ledger)->front().use(); };
     ASSERT_TRUE(asIris().ok());
     EXPECT_EQ(newest().wrongBefore, 0);
     m_gate->signOut();
@@ -101,9 +102,9 @@ TEST_F(UseLogged, WhatLeavesIsWrittenEachTimeWithItsKind) {
     const auto log = record::readUseLog(m_ledger);
     EXPECT_EQ(uses(),
               (std::vector<Use>{Use::BreakGlass, Use::Printed, Use::Printed, Use::SignedIn}));
-    EXPECT_EQ((*log)[0].said.reason, "arrest in room 4");
-    EXPECT_EQ((*log)[1].said.object, "home-guide");
-    EXPECT_EQ((*log)[1].said.patient, m_patient);
+    EXPECT_EQ((*log)[0].use()->reason, "arrest in room 4");
+    EXPECT_EQ((*log)[1].use()->object, "home-guide");
+    EXPECT_EQ((*log)[1].use()->patient, m_patient);
 }
 
 TEST_F(UseLogged, AFullDiskKeepsNobodyFromReadingAndLosesNoLine) {
@@ -138,19 +139,26 @@ TEST_F(UseLogged, NothingIsWrittenForNobody) {
 // That printing and saving are an Export is said in DICOM PS3.15, A.5.3 "Data Export" (from
 // memory). That a broken glass is a Security Alert (PS3.15, A.5.3.11) of the type Emergency
 // Override Started is HL7 FHIR's example of an AuditEvent "example-breakglass-start" (R5 and R6
-// ballot).
+// ballot). That 110137 is of a Security Alert is PS3.15, A.5.3.11 (from memory).
 TEST(UseLog, IsNamedByTheCodesOfDicom) {
-    using record::eventCodeOf;
-    EXPECT_EQ(eventCodeOf(Use::SignedIn).event, std::string("110114"));
-    EXPECT_EQ(eventCodeOf(Use::SignedIn).type, std::string("110122"));
-    EXPECT_EQ(eventCodeOf(Use::SignedOut).type, std::string("110123"));
-    EXPECT_EQ(eventCodeOf(Use::Searched).event, std::string("110112"));
-    EXPECT_EQ(eventCodeOf(Use::Opened).event, std::string("110110"));
-    EXPECT_EQ(eventCodeOf(Use::BreakGlass).event, std::string("110113"));
-    EXPECT_EQ(eventCodeOf(Use::BreakGlass).type, std::string("110127"));
+    const auto code = [](auto what) {
+        const record::EventCode one = record::eventCodeOf(what);
+        std::string words = std::string(one.event.code) + " " + one.event.meaning;
+        if (*one.type.code) words += std::string(", ") + one.type.code + " " + one.type.meaning;
+        return words;
+    };
+    EXPECT_EQ(code(Use::SignedIn), "110114 User Authentication, 110122 Login");
+    EXPECT_EQ(code(Use::SignedOut), "110114 User Authentication, 110123 Logout");
+    EXPECT_EQ(code(Use::Searched), "110112 Query");
+    EXPECT_EQ(code(Use::Opened), "110110 Patient Record");
+    EXPECT_EQ(code(Use::BreakGlass), "110113 Security Alert, 110127 Emergency Override Started");
     for (const Use what : {Use::Printed, Use::Saved, Use::Exported})
-        EXPECT_EQ(eventCodeOf(what).event, std::string("110106"));
-    EXPECT_EQ(eventCodeOf(Use::Verified).event, std::string("110101"));
+        EXPECT_EQ(code(what), "110106 Export");
+    for (const Use what : {Use::Verified, Use::ReadLog})
+        EXPECT_EQ(code(what), "110101 Audit Log Used");
+    for (const auto& [change, name] : base::Names<record::AccessChange>::all)
+        EXPECT_EQ(code(change), "110113 Security Alert, 110137 User Security Attributes Changed")
+            << name;
 }
 
 }  // namespace gate

@@ -15,7 +15,9 @@
 #include <set>
 
 #include "audit/auditwords.h"
+#include "audit/knownfields.h"
 #include "look.h"
+#include "parts/field.h"
 #include "seal/papercode.h"
 
 class Auditing : public testing::Test {
@@ -38,6 +40,13 @@ class Auditing : public testing::Test {
         const auto* label = m_page.findChild<QLabel*>(QStringLiteral("audit.verdict"));
         return label ? label->text() : QString();
     }
+    /// What was done, and below it its code.
+    static QString didIn(const QTableWidget& table, int row) {
+        return table.item(row, 2)->text().section(u'\n', 0, 0);
+    }
+    static QString codeIn(const QTableWidget& table, int row) {
+        return table.item(row, 2)->text().section(u'\n', 1);
+    }
     static proof::Report whole() {
         proof::Report result;
         result.head.size = 412;
@@ -58,11 +67,12 @@ TEST_F(Auditing, VerifiesWithAndWithoutAPaperFromTheKeyboard) {
     QSignalSpy wanted(&m_page, &ui::AuditPage::verifyWanted);
     auto* paper = m_page.findChild<QLineEdit*>(QStringLiteral("audit.paper"));
     QTest::keyClick(paper, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(m_page.known().papers().empty());
     QTest::keyClicks(paper, QStringLiteral("abcde-fghjk"));
     QTest::keyClick(paper, Qt::Key_Return, Qt::ControlModifier);
     ASSERT_EQ(wanted.count(), 2);
-    EXPECT_EQ(wanted[0].front().toString(), QString());
-    EXPECT_EQ(wanted[1].front().toString(), QLatin1String("abcde-fghjk"));
+    ASSERT_EQ(m_page.known().papers().size(), 1U);
+    EXPECT_EQ(m_page.known().papers().front()->words(), "abcde-fghjk");
     m_page.setRunning(true);
     EXPECT_FALSE(m_page.primary()->isEnabled());
     QTest::keyClick(paper, Qt::Key_Return, Qt::ControlModifier);
@@ -114,6 +124,14 @@ TEST_F(Auditing, WhatIsWrongIsNamedByItsEntriesAndAnErasureIsNotWrong) {
     EXPECT_EQ(verdict(), QString::fromUtf8("▲  2 things are wrong"));
     EXPECT_TRUE(seen().contains(QLatin1String("Entry 17: a signature does not hold")));
     EXPECT_TRUE(seen().contains(QLatin1String("Entries 20 to 41: not those that a paper")));
+    EXPECT_TRUE(
+        seen().contains(QLatin1String("up to entry 19 agrees, and what was known up to "
+                                      "entry 41 does not")));
+    result.findings.back() = {proof::Kind::Rewritten, 0, 41};
+    m_page.showResult(result);
+    EXPECT_TRUE(
+        seen().contains(QLatin1String("up to entry 41 does not agree, and nothing known "
+                                      "before it does")));
 }
 
 TEST_F(Auditing, PapersAreCountedAndAWrongOneIsNamedByItsKind) {
@@ -156,16 +174,23 @@ TEST_F(Auditing, EveryKindHasItsOwnWords) {
     }
     EXPECT_EQ(all.size(), static_cast<std::size_t>(proof::Kind::Erased) + 1);
     std::set<QString> acts;
-    for (int what = 0; what <= static_cast<int>(record::Use::Verified); ++what)
-        acts.insert(ui::useWords({.what = static_cast<record::Use>(what)}));
+    for (int what = 0; what <= static_cast<int>(record::Use::ReadLog); ++what)
+        acts.insert(
+            ui::actWords({.said = record::NoteUse{.what = static_cast<record::Use>(what)}}));
+    for (const auto& [change, name] : base::Names<record::AccessChange>::all)
+        acts.insert(ui::actWords(
+            {.said = record::ChangeAccess{.staff = base::StaffId::random(), .what = change}}));
     acts.erase(QString());
-    EXPECT_EQ(acts.size(), static_cast<std::size_t>(record::Use::Verified) + 1);
+    EXPECT_EQ(acts.size(),
+              base::Names<record::Use>::all.size() + base::Names<record::AccessChange>::all.size());
 }
 
 TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
     EXPECT_TRUE(seen().contains(QLatin1String("Nothing was looked at yet")));
     const auto line = [](std::int64_t atMs, const record::NoteUse& said, const char* who) {
-        return record::UseLine{.used = {.said = said, .atMs = atMs, .offsetMinutes = 60},
+        return record::UseLine{.said = said,
+                               .atMs = atMs,
+                               .offsetMinutes = 60,
                                .who = who,
                                .whose = "Rashid Lindqvist"};
     };
@@ -180,20 +205,22 @@ TEST_F(Auditing, WhoLookedAtAndPrintedWhatStandsInATable) {
     EXPECT_TRUE(table->item(0, 0)->text().contains(QLatin1String("11:00")));
     EXPECT_TRUE(table->item(0, 0)->text().endsWith(QLatin1String("UTC+01:00")));
     EXPECT_EQ(table->item(0, 1)->text(), QLatin1String("Ilse Marchetti"));
-    EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("opened the record"));
+    EXPECT_EQ(didIn(*table, 0), QLatin1String("opened the record"));
     EXPECT_EQ(table->item(0, 3)->text(), QLatin1String("Rashid Lindqvist"));
-    EXPECT_EQ(table->item(1, 2)->text(), QLatin1String("printed a paper"));
-    EXPECT_TRUE(table->item(2, 2)->text().startsWith(QLatin1String("saved a paper: ")));
+    EXPECT_EQ(codeIn(*table, 0), QLatin1String("110110 Patient Record"));
+    EXPECT_EQ(didIn(*table, 1), QLatin1String("printed a paper"));
+    EXPECT_EQ(codeIn(*table, 1), QLatin1String("110106 Export"));
+    EXPECT_TRUE(didIn(*table, 2).startsWith(QLatin1String("saved a paper: ")));
     m_page.showLooked({line(1'772'445'600'000, {.what = record::Use::SignedIn}, "Ilse Marchetti"),
                        line(1'772'445'600'000, {.what = record::Use::SignedIn, .wrongBefore = 1},
                             "Ilse Marchetti"),
                        line(1'772'445'600'000, {.what = record::Use::SignedIn, .wrongBefore = 3},
                             "Ilse Marchetti")});
-    EXPECT_EQ(table->item(0, 2)->text(), QLatin1String("signed in"));
+    EXPECT_EQ(didIn(*table, 0), QLatin1String("signed in"));
     EXPECT_EQ(
-        table->item(1, 2)->text(),
+        didIn(*table, 1),
         QLatin1String("signed in; before that 1 wrong passphrase was typed, nobody knows by whom"));
-    EXPECT_EQ(table->item(2, 2)->text(),
+    EXPECT_EQ(didIn(*table, 2),
               QLatin1String(
                   "signed in; before that 3 wrong passphrases were typed, nobody knows by whom"));
     EXPECT_EQ(table->editTriggers(), QAbstractItemView::NoEditTriggers);
@@ -206,9 +233,9 @@ TEST_F(Auditing, WhoOpenedWithoutAPartInItStandsApartWithTheReason) {
     const auto* apart = m_page.findChild<QTableWidget*>(QStringLiteral("audit.broken"));
     EXPECT_FALSE(apart->isVisible());
     const auto line = [](record::Use what, const char* reason) {
-        return record::UseLine{.used = {.said = {.what = what, .reason = reason},
-                                        .atMs = 1'772'445'600'000,
-                                        .offsetMinutes = 60},
+        return record::UseLine{.said = record::NoteUse{.what = what, .reason = reason},
+                               .atMs = 1'772'445'600'000,
+                               .offsetMinutes = 60,
                                .who = "Ilse Marchetti",
                                .whose = "Rashid Lindqvist"};
     };

@@ -21,12 +21,18 @@
 #include "support/ward.h"
 #include "visit/visitpage.h"
 
-/// Says that it looked, and at which paper.
+/// Says that it looked, and at which papers.
 class FakeAuditor : public ui::Auditor {
   public:
-    std::vector<std::string> papers;
-    base::Result<Run> begin(const std::string& paper) override {
-        papers.push_back(paper);
+    mutable std::vector<std::string> papers;
+    base::Result<proof::KnownHead> headOfPaper(const std::string& typed) const override {
+        papers.push_back(typed);
+        return proof::KnownHead{.size = 1};
+    }
+    base::Result<proof::KnownHead> headOfBackup(const std::string&) const override {
+        return base::Error{base::Code::BackupNotOurs};
+    }
+    base::Result<Run> begin(const proof::KnownHeads&) override {
         return Run([](const GoOn&) -> base::Result<proof::Report> {
             return proof::Report{.head = {.size = 7, .root = "ab"}, .signatures = 1};
         });

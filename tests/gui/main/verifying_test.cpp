@@ -29,7 +29,13 @@ class HeldAuditor : public ui::Auditor {
     bool isRunning() const { return m_shared->running > 0; }
     int begun() const { return m_shared->begun; }
 
-    base::Result<Run> begin(const std::string&) override {
+    base::Result<proof::KnownHead> headOfPaper(const std::string&) const override {
+        return base::Error{base::Code::StoreDamaged};
+    }
+    base::Result<proof::KnownHead> headOfBackup(const std::string&) const override {
+        return base::Error{base::Code::StoreDamaged};
+    }
+    base::Result<Run> begin(const proof::KnownHeads&) override {
         return Run([shared = m_shared, ring = m_gate.keyring()](const GoOn& goOn) {
             return shared->run(goOn);
         });
@@ -118,7 +124,7 @@ class SlowVerify : public testing::Test {
         const auto log = m_entrance->desk()->useLog();
         return static_cast<std::size_t>(
             std::count_if(log->begin(), log->end(), [](const record::UseLine& one) {
-                return one.used.said.what == record::Use::Verified;
+                return one.use() && one.use()->what == record::Use::Verified;
             }));
     }
 

@@ -15,6 +15,7 @@
 #include "parts/choice.h"
 #include "parts/parts.h"
 #include "parts/taborder.h"
+#include "pieces/scrolling.h"
 #include "signin/accountpage.h"
 #include "signin/colleaguequestion.h"
 #include "signin/erasepage.h"
@@ -37,7 +38,9 @@ class Tabbed : public P {
   protected:
     bool focusNextPrevChild(bool isNext) override {
         ui::tabInReadingOrder(this);
-        return P::focusNextPrevChild(isNext);
+        const bool isMoved = P::focusNextPrevChild(isNext);
+        if (isMoved && this->focusWidget()) ui::bringIntoView(this->focusWidget());
+        return isMoved;
     }
 };
 
@@ -420,10 +423,11 @@ void Walk::auditRunning() {
 void Walk::auditLooked() {
     auto page = std::make_unique<Tabbed<ui::AuditPage>>();
     const auto line = [this](const record::NoteUse& said, const char* who) {
-        return record::UseLine{
-            .used = {.said = said, .atMs = m_clock.now().wallMs, .offsetMinutes = 60},
-            .who = who,
-            .whose = "Rashid Lindqvist"};
+        return record::UseLine{.said = said,
+                               .atMs = m_clock.now().wallMs,
+                               .offsetMinutes = 60,
+                               .who = who,
+                               .whose = "Rashid Lindqvist"};
     };
     page->showLooked(
         {line({.what = record::Use::Opened}, "Ilse Marchetti"),
