@@ -887,6 +887,10 @@
         <comment>whom to call, with the number: why</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>something else</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>LineWords</name>

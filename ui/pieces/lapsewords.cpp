@@ -28,7 +28,8 @@ QString lapseTitle(const Moment& moment, const practice::LapseRecord& lapse) {
     for (const std::string& id : lapse.lapses)
         if (const packs::Lapse* one = packs::findLapse(moment.pack(), id))
             titles << utf(moment.text(one->label));
-    if (!lapse.other.empty()) titles << utf(lapse.other);
+    if (!lapse.other.empty())
+        titles << (moment.isVeiled() ? LapseTalk::tr("something else") : utf(lapse.other));
     if (!lapse.leftOut.empty()) {
         const packs::Step* step = packs::findStep(moment.pack(), lapse.leftOut).step;
         titles << LapseTalk::tr("left out: %1")

@@ -12,7 +12,8 @@ namespace ui {
 
 enum class Reader { Teacher, Learner };
 
-/// Its name: "Swab went back over the site".
+/// Its name: "Swab went back over the site". Of what was typed a veiled moment says only that it
+/// was something else.
 QString lapseTitle(const Moment& moment, const practice::LapseRecord& lapse);
 /// What to say to the learner about it: "That touched the skin. New swab, then scrub again."
 QString lapseSays(const Moment& moment, const practice::LapseRecord& lapse, Reader reader);

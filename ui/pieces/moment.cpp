@@ -8,8 +8,9 @@
 
 namespace ui {
 
-std::optional<Moment> Moment::of(const desk::Desk& desk) {
+std::optional<Moment> Moment::of(const desk::Desk& desk, Names names) {
     Moment moment;
+    moment.m_names = names;
     moment.m_view = &desk.view();
     moment.m_visit = desk.view().visit();
     if (moment.m_visit == nullptr || !moment.m_visit->taught || !desk.view().record)

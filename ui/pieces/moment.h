@@ -25,11 +25,16 @@ enum class NextThing {
 /// Whether the way back may ask for a second pair of hands.
 enum class HelperAtHand { Yes, No };
 
+/// Whether names, and words that somebody typed, may be read.
+enum class Names { Shown, Hidden };
+
 /// The open visit as the windows look at it: no copy, good until the desk's next change.
 class Moment {
   public:
     /// None while there is no open visit in view, or its pack is not at hand.
-    static std::optional<Moment> of(const desk::Desk& desk);
+    static std::optional<Moment> of(const desk::Desk& desk, Names names = Names::Shown);
+    /// Locked: no name and nothing that was typed is shown.
+    bool isVeiled() const { return m_names == Names::Hidden; }
 
     const record::Record& record() const { return *m_record; }
     const record::Visit& visit() const { return *m_visit; }
@@ -77,6 +82,7 @@ class Moment {
     const record::Record* m_record = nullptr;
     const record::Visit* m_visit = nullptr;
     const record::Learner* m_learner = nullptr;
+    Names m_names = Names::Shown;
 };
 
 }  // namespace ui

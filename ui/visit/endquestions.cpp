@@ -147,7 +147,7 @@ Question* askChange(const Moment& moment, QWidget* parent) {
     QLineEdit* initials =
         question->addLine(Question::tr("Initials on the label"), QStringLiteral("changeInitials"));
     const record::Staff* teacher = moment.view().house.person(moment.state().teachers.back());
-    if (teacher != nullptr) initials->setText(utf(teacher->said.initials));
+    if (teacher != nullptr && !moment.isVeiled()) initials->setText(utf(teacher->said.initials));
     auto* problem = question->addWords({}, Role::Brick);
     question->onAccept = [=] {
         if (site->text().trimmed().isEmpty()) {

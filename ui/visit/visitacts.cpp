@@ -45,6 +45,10 @@ void VisitPage::setVeiled(MakeQuestion unlock) {
     refresh();
 }
 
+std::optional<Moment> VisitPage::shownMoment() const {
+    return Moment::of(m_desk, m_unlock ? Names::Hidden : Names::Shown);
+}
+
 void VisitPage::askToUnlock() {
     if (m_unlock && !m_isLocked) ask(m_unlock(this));
 }
@@ -90,7 +94,7 @@ bool VisitPage::eventFilter(QObject* watched, QEvent* event) {
     const bool isFocus = isIn || event->type() == QEvent::FocusOut;
     if (isFocus && qobject_cast<QLineEdit*>(watched) != nullptr) {
         m_isWriting = isIn;
-        const auto moment = Moment::of(m_desk);
+        const auto moment = shownMoment();
         showStrip(moment ? &*moment : nullptr);
     }
     if (event->type() == QEvent::KeyPress) {
@@ -111,7 +115,7 @@ void VisitPage::act(Act what) {
     if (what == Act::Wipe) {
         return setLocked(!m_isLocked);
     }
-    const auto moment = Moment::of(m_desk);
+    const auto moment = shownMoment();
     const bool wasAway = m_awayFrom.has_value();
     if (moment) noticeSleep(*moment);
     if (m_awayFrom && !wasAway) return;  // pressed for what the page showed before it slept

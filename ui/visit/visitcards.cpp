@@ -36,7 +36,8 @@ Card othersCard(const Moment& moment) {
     const record::Staff* who = house.person(*moment.view().teacher);
     Card card;
     card.title = VisitPage::tr("This is the visit of %1.")
-                     .arg(whose ? utf(whose->said.name) : VisitPage::tr("a colleague"));
+                     .arg(whose && !moment.isVeiled() ? utf(whose->said.name)
+                                                      : VisitPage::tr("a colleague"));
     card.sentence = VisitPage::tr(
         "What was seen until now stays theirs; what is seen from now on is yours. "
         "Nobody signs what another saw.");
@@ -182,7 +183,7 @@ Card VisitPage::backCard(const Moment& moment) const {
 }
 
 void VisitPage::pressedOnCard(const QString& name) {
-    const auto moment = Moment::of(m_desk);
+    const auto moment = shownMoment();
     if (name == QLatin1String("learners") || !moment) {
         Q_EMIT learnersWanted();
     } else if (name == QLatin1String("takeOn")) {

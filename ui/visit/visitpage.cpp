@@ -97,7 +97,7 @@ void VisitPage::connectParts() {
         if (!m_onePress.isSecondTouch(m_desk.now().bootMs)) say(said);
     });
     connect(m_seen, &SeenColumn::noteWritten, this, [this](const QString& text) {
-        const auto moment = Moment::of(m_desk);
+        const auto moment = shownMoment();
         if (!text.trimmed().isEmpty() && moment) {
             practice::WriteNote note{.text = text.trimmed().toStdString()};
             if (moment->inHand() != nullptr) note.step = moment->inHand()->id;
@@ -108,7 +108,7 @@ void VisitPage::connectParts() {
         setFocus();
     });
     connect(m_list, &StepList::stepPressed, this, [this](const QString& step) {
-        const auto moment = Moment::of(m_desk);
+        const auto moment = shownMoment();
         setFocus();
         if (moment && m_question == nullptr && !m_onePress.isSecondTouch(m_desk.now().bootMs))
             passStep(*moment, step.toStdString(), practice::SeeStep{{.step = step.toStdString()}});
@@ -123,7 +123,7 @@ void VisitPage::setKeys(const Keys& keys) {
 }
 
 void VisitPage::refresh() {
-    const auto moment = Moment::of(m_desk);
+    const auto moment = shownMoment();
     noticeVisit(moment ? &*moment : nullptr);
     const auto card = cardFor(moment ? &*moment : nullptr);
     if (card) m_card->show(*card);
@@ -161,7 +161,7 @@ void VisitPage::showCentre(const Moment& moment) {
 }
 
 void VisitPage::tick() {
-    const auto moment = Moment::of(m_desk);
+    const auto moment = shownMoment();
     if (!moment) return;
     noticeSleep(*moment);
     const base::Instant now = m_desk.now();
@@ -186,7 +186,7 @@ void VisitPage::fit() {
     m_list->setFixedWidth(static_cast<int>(240 * factor));
     m_right->setFixedWidth(std::min(static_cast<int>(320 * factor), width() * 45 / 100));
     const bool isAsked = m_whole->currentIndex() == 1;
-    m_lanes->setVisible(height() >= 640 * factor && !isAsked && Moment::of(m_desk).has_value());
+    m_lanes->setVisible(height() >= 640 * factor && !isAsked && shownMoment().has_value());
 }
 
 /// Larger text never makes the window grow beyond the screen: the parts give way instead, and what
@@ -210,7 +210,7 @@ void VisitPage::changeEvent(QEvent* event) {
 
 void VisitPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    const auto moment = Moment::of(m_desk);
+    const auto moment = shownMoment();
     if (moment && m_hiddenAtMs && m_visit == moment->visit().id &&
         m_desk.now().bootMs - *m_hiddenAtMs > leftMs) {
         m_awayFrom = m_visit;
@@ -281,7 +281,7 @@ void VisitPage::ask(Question* question) {
     for (QWidget* one : question->findChildren<QWidget*>()) one->installEventFilter(this);
     QWidget* first = question->orderTabs();
     (chosen ? chosen : first)->setFocus(Qt::OtherFocusReason);
-    const auto moment = Moment::of(m_desk);
+    const auto moment = shownMoment();
     showStrip(moment ? &*moment : nullptr);
     fit();
 }

@@ -84,6 +84,8 @@ class VisitPage : public QWidget {
   private:
     void build();
     void connectParts();
+    /// As it may be shown now.
+    std::optional<Moment> shownMoment() const;
     void refresh();
     void fit();
     void say(record::Payload payload);
@@ -93,10 +95,8 @@ class VisitPage : public QWidget {
     void noticeVisit(const Moment* moment);
     void noticeSleep(const Moment& moment);
     std::optional<Card> cardFor(const Moment* moment) const;
-    Card noVisitCard() const;
-    Card callCard(const Moment& moment) const;
-    Card noPlanCard(const Moment& moment) const;
-    Card backCard(const Moment& moment) const;
+    Card noVisitCard() const, callCard(const Moment&moment) const;
+    Card noPlanCard(const Moment&moment) const, backCard(const Moment&moment) const;
     void pressedOnCard(const QString& name);
     void ask(Question* question);
     void leaveQuestion();

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QtTest/QTest>
+#include <algorithm>
 #include <functional>
 
 #include "gui/main/shell_fixture.h"
@@ -57,7 +58,28 @@ class Locking : public Shell {
     /// The people and the note there are in the record.
     void expectNobodyIn(const QString& words) const;
     ui::VisitPage& visitPage() const { return *m_window->findChild<ui::VisitPage*>(); }
+    void say(record::Payload payload) {
+        m_clock.advanceMs(1000);
+        const auto said = m_desk->say(std::move(payload));
+        ASSERT_TRUE(said.ok()) << base::english(said.error());
+    }
+    /// Words of its own for whatever somebody may type in a visit; looked for from then on.
+    std::string typed(const char* words) {
+        m_typed << QString::fromLatin1(words);
+        return words;
+    }
+    /// Goes on until something holds that a touch can spoil; its id.
+    std::string untilSomethingIsClean();
+    /// Something else than the pack lists, by itself or beside one it lists.
+    void seeSomethingElse(const char* words, std::vector<std::string> lapses,
+                          std::vector<std::string> touched) {
+        say(practice::SeeLapse{.lapses = std::move(lapses),
+                               .other = practice::OtherLapse{typed(words), std::move(touched)}});
+    }
+    /// What is seen now, and then locked; unlocked it is back.
+    void expectHiddenByTheLock(const char* picture);
 
+    QStringList m_typed{QStringLiteral("left wrist hurts")};
     ui::FakeDoor m_door;
     ui::DoorWork m_work{m_door};
     ui::RestingAuditor m_auditor;
@@ -68,7 +90,8 @@ QString Locking::readable() const {
     QString all = m_window->windowTitle();
     for (QWidget* widget : m_window->findChildren<QWidget*>()) {
         if (!widget->isVisible()) continue;
-        for (const char* property : {"text", "placeholderText", "toolTip", "accessibleName"})
+        for (const char* property : {"text", "placeholderText", "toolTip", "whatsThis",
+                                     "accessibleName", "accessibleDescription"})
             all += u'\n' + widget->property(property).toString();
         if (auto* face = QAccessible::queryAccessibleInterface(widget))
             for (const auto what :
@@ -79,7 +102,7 @@ QString Locking::readable() const {
 }
 
 void Locking::expectNobodyIn(const QString& words) const {
-    QStringList people{QStringLiteral("left wrist hurts")};
+    QStringList people = m_typed;
     const auto& view = m_desk->view();
     people << QString::fromStdString(view.record->patient.name);
     for (const auto& learner : view.record->learners)
@@ -203,6 +226,91 @@ TEST_F(Locking, InAVisitOnlyReadingNotesAndSigningAskForThePassphrase) {
     EXPECT_TRUE(in<QLineEdit>(*m_window, "note")->isVisible());
     const QString patient = QString::fromStdString(m_desk->view().record->patient.name);
     EXPECT_TRUE(readable().contains(patient));
+}
+
+std::string Locking::untilSomethingIsClean() {
+    constexpr int most = 40;
+    for (int i = 0; i < most; ++i) {
+        const practice::State& state = m_desk->view().visit()->state;
+        const auto& taught = *m_desk->view().visit()->taught;
+        for (std::size_t at = 0; at < taught.pack.conditions.size(); ++at)
+            if (taught.pack.conditions[at].clean && state.holds.has(static_cast<int>(at)))
+                return taught.pack.conditions[at].id;
+        m_clock.advanceMs(120'000);
+        visitPage().act(ui::Act::Next);
+    }
+    ADD_FAILURE() << "nothing is ever clean";
+    return {};
+}
+
+void Locking::expectHiddenByTheLock(const char* name) {
+    EXPECT_TRUE(readable().contains(m_typed.back()))
+        << "it was there to be hidden: " << m_typed.back().toStdString();
+    m_lock->lockNow();
+    ASSERT_TRUE(m_lock->isVeiled());
+    expectNobodyIn(readable());
+    EXPECT_TRUE(readable().contains(QLatin1String("something else")));
+    picture(name);
+    m_clock.advanceMs(1000);
+    visitPage().askToUnlock();
+    typeIn(*m_window, "unlock.passphrase", "four words that fit");
+    ASSERT_TRUE(soon([this] { return !m_lock->isVeiled(); }));
+    EXPECT_TRUE(readable().contains(m_typed.back()));
+}
+
+TEST_F(Locking, NothingThatSomebodyTypedStaysReadableInALockedVisit) {
+    beginGuarded();
+    openVisit();
+    say(practice::WriteNote{.text = typed("the brother shouted")});
+    const std::string clean = untilSomethingIsClean();
+    seeSomethingElse("Zinnia leaned over it", {}, {clean});
+    EXPECT_TRUE(in<QLabel>(*m_window, "wayBackTitle")->isVisible());
+    expectHiddenByTheLock("lock-veiled-wayback");
+    say(practice::TakeBack{.entry = m_desk->view().visit()->state.lapses.back().entry});
+    expectHiddenByTheLock("lock-veiled-withdrawn");
+}
+
+TEST_F(Locking, NeitherDoesItOnTheCardToStopAndCall) {
+    beginGuarded();
+    openVisit();
+    untilSomethingIsClean();
+    seeSomethingElse("Vexley fainted too", {"breathless"}, {});
+    EXPECT_TRUE(readable().contains(QLatin1String("Stop and call")));
+    expectHiddenByTheLock("lock-veiled-call");
+    visitPage().act(ui::Act::TakeOver);  // what the card said stands beside the question
+    expectHiddenByTheLock("lock-veiled-over");
+}
+
+TEST_F(Locking, NorBesideTheCallThatIsDueNorWhenSeveralAreListed) {
+    beginGuarded();
+    openVisit();
+    untilSomethingIsClean();
+    seeSomethingElse("Quillon was asleep", {"skin-hurt"}, {});
+    for (int i = 0; i < 40 && m_desk->view().visit()->state.wayBack; ++i) {
+        m_clock.advanceMs(120'000);
+        visitPage().act(ui::Act::Next);
+    }
+    EXPECT_TRUE(in<QLabel>(*m_window, "callsDue")->text().contains(m_typed.back()));
+    expectHiddenByTheLock("lock-veiled-due");
+}
+
+TEST_F(Locking, WhoseVisitItIsIsHiddenFromAColleaguesLock) {
+    beginGuarded();
+    openVisit();
+    const auto& staff = m_desk->view().house.staff;
+    const auto teacher = m_desk->view().visit()->state.teachers.back();
+    const auto other = std::ranges::find_if(staff, [&](const record::Staff& one) {
+        return one.said.staff != teacher && one.said.role != record::Role::Auditor;
+    });
+    ASSERT_NE(other, staff.end());
+    const QString whose = QString::fromStdString(m_desk->view().house.person(teacher)->said.name);
+    m_desk->workAs(other->said.staff);
+    EXPECT_TRUE(readable().contains(QLatin1String("This is the visit of ") + whose));
+    m_lock->lockNow();
+    ASSERT_TRUE(m_lock->isVeiled());
+    expectNobodyIn(readable());
+    EXPECT_TRUE(readable().contains(QLatin1String("This is the visit of a colleague.")));
+    picture("lock-veiled-anothers");
 }
 
 TEST_F(Locking, AVisitThatEndsWhileVeiledLeavesTheLockPage) {
