@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "signin/recoverysheetpage.h"
 
-#include <QFontDatabase>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -10,6 +9,7 @@
 #include "parts/parts.h"
 #include "print/printing.h"
 #include "render/words.h"
+#include "signin/passphrasefield.h"
 #include "signin/sheetlines.h"
 
 namespace ui {
@@ -21,7 +21,7 @@ constexpr int askedLine = 2;  // counted from 0: not the first, which is typed w
 
 RecoverySheetPage::RecoverySheetPage(QWidget* parent)
     : Page(QStringLiteral("recoverySheet"), parent),
-      m_shown(text({}, Size::Title)),
+      m_shown(new LettersLabel(QStringLiteral("recoverySheet.lines"))),
       m_which(text({}, Size::Body, Tone::Quiet)),
       m_back(new WordsField(tr("Type its third line"), QStringLiteral("recoverySheet.line"),
                             Must::Fill,
@@ -32,13 +32,7 @@ RecoverySheetPage::RecoverySheetPage(QWidget* parent)
         tr("It opens the record when nobody's passphrase is left. It is shown this once and kept "
            "nowhere. Print it, or write it down, and lock it away from this computer.")));
     QFrame* sheet = frame("card");
-    m_shown->setObjectName(QStringLiteral("recoverySheet.lines"));
-    m_shown->setTextFormat(Qt::PlainText);
-    m_shown->setTextInteractionFlags(Qt::TextSelectableByKeyboard);
     m_shown->setAccessibleName(tr("The four lines of the recovery sheet"));
-    QFont even = QFontDatabase::systemFont(QFontDatabase::FixedFont);
-    m_shown->setFont(even);
-    m_shown->setProperty("even", true);
     QVBoxLayout* inSheet = columnIn(sheet);
     inSheet->addWidget(m_shown);
     m_which->setObjectName(QStringLiteral("recoverySheet.which"));
@@ -57,35 +51,47 @@ RecoverySheetPage::RecoverySheetPage(QWidget* parent)
 }
 
 void RecoverySheetPage::showLines(seal::Secret lines, const render::SheetMark& mark) {
-    m_lines = std::move(lines);
+    m_shown->setLetters(std::move(lines));
     m_mark = mark;
     m_which->setText(
         tr("Opens the record %1. Made %2.")
             .arg(mark.record, render::momentWords(mark.madeMs, mark.offsetMinutes, QLocale())));
-    m_shown->setText(this->lines().join(u'\n'));
 }
 
 void RecoverySheetPage::printIt() {
-    const render::Paper sheet(render::recoverySheet(lines(), m_mark));
-    if (const auto printer = print::ask(sheet.pageKind(), this))
-        errors()->took(print::on(*printer, sheet));
+    QStringList printed = lines();
+    {
+        const render::Paper sheet(render::recoverySheet(printed, m_mark));
+        if (const auto printer = print::ask(sheet.pageKind(), this))
+            errors()->took(print::on(*printer, sheet));
+    }
+    wipe(printed);
 }
 
 QStringList RecoverySheetPage::lines() const {
-    return QString::fromLatin1(m_lines.view().data(), static_cast<qsizetype>(m_lines.size()))
-        .split(u'\n');
+    const std::string_view letters = m_shown->letters().view();
+    QString all = QString::fromLatin1(letters.data(), static_cast<qsizetype>(letters.size()));
+    QStringList each = all.split(u'\n');
+    wipe(all);
+    return each;
+}
+
+bool RecoverySheetPage::isTypedBack() const {
+    QStringList printed = lines();
+    QString asked = bareLetters(printed.value(askedLine));
+    QString typed = bareLetters(m_back->typed());
+    const bool isIt = !asked.isEmpty() && typed == asked;
+    wipe(printed), wipe(asked), wipe(typed);
+    return isIt;
 }
 
 void RecoverySheetPage::press() {
-    const QStringList printed = lines();
-    const QString asked = printed.value(askedLine);
-    if (asked.isEmpty() || bareLetters(m_back->typed()) != bareLetters(asked)) {
+    if (!isTypedBack()) {
         m_back->setProblem(tr("This is not the third line. Compare it with the sheet."));
         return m_back->edit()->setFocus();
     }
-    m_shown->clear();
-    m_back->setWords({});
-    m_lines = seal::Secret();
+    m_shown->forget();
+    overwrite(m_back->edit());
     Q_EMIT kept();
 }
 

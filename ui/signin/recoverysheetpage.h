@@ -5,12 +5,13 @@
 #include "parts/field.h"
 #include "parts/page.h"
 #include "render/papers/recoverysheet.h"
-#include "seal/secret.h"
+#include "signin/letterslabel.h"
 
 namespace ui {
 
 /// The recovery sheet, shown once: to be printed or written down, and one line typed back so that
-/// it is sure to be at hand.
+/// it is sure to be at hand. The lines lie in locked memory and are wiped when the page is left;
+/// what was printed of them is wiped as far as it is in the program's hands.
 class RecoverySheetPage : public Page {
     Q_OBJECT
   public:
@@ -24,11 +25,12 @@ class RecoverySheetPage : public Page {
   private:
     void press();
     void printIt();
-    QStringList lines() const;
+    QStringList lines() const;  ///< to be wiped by whoever asks
+    bool isTypedBack() const;
 
-    seal::Secret m_lines;
     render::SheetMark m_mark;
-    QLabel *m_shown, *m_which;
+    LettersLabel* m_shown;
+    QLabel* m_which;
     WordsField* m_back;
 };
 

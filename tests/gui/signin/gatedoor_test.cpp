@@ -16,6 +16,7 @@
 #include "parts/errorstrip.h"
 #include "signin/accountpage.h"
 #include "signin/doorwork.h"
+#include "signin/letterslabel.h"
 #include "signin/peoplepage.h"
 #include "signin/signinwindow.h"
 
@@ -52,6 +53,11 @@ class GateWindows : public gate::GatedWard {
             if (label->isVisible()) words << label->text();
         return words.join(u'\n');
     }
+    QString shownLetters() const {
+        const auto* shown = find<ui::LettersLabel>(QStringLiteral("recoverySheet.lines"));
+        EXPECT_TRUE(shown);
+        return QString::fromStdString(std::string(shown->letters().view()));
+    }
     void signInAs(const std::string& name, const std::string& passphrase) {
         type("signIn.name", name);
         type("signIn.passphrase", passphrase);
@@ -78,7 +84,7 @@ TEST_F(GateWindows, TheFirstPersonBeginsARecordAndKeepsItsSheet) {
     type("found.passphrase.again", m_irises);
     press("found.primary");
     EXPECT_TRUE(QTest::qWaitFor([&work] { return !work.isBusy(); }, 60'000));
-    const QString shown = find<QLabel>(QStringLiteral("recoverySheet.lines"))->text();
+    const QString shown = shownLetters();
     EXPECT_EQ(door.sheetMark().record, render::recordName(empty.id()));
     EXPECT_EQ(door.sheetMark().madeMs, m_clock.now().wallMs);
     EXPECT_EQ(in.count(), 0) << "not before the sheet is in somebody's hands";
@@ -206,7 +212,7 @@ TEST_F(GateWindows, ANewSheetTakesThePlaceOfTheOld) {
     page.begin();
     showIt(page);
     press("people.sheet");
-    const QString shown = find<QLabel>(QStringLiteral("recoverySheet.lines"))->text();
+    const QString shown = shownLetters();
     EXPECT_NE(shown.toStdString(), m_sheet);
     type("recoverySheet.line", shown.split(u'\n').at(2).toStdString());
     press("recoverySheet.primary");
