@@ -100,7 +100,7 @@ QStringList markedLate(const PaperRemark& late, const QLocale& locale) {
     return {Papers::tr("Late entry. Happened: %1. Written: %2 (%3), by %4")
                 .arg(momentWords(late.written.atMs, late.written.offsetMinutes, locale),
                      momentWords(late.written.wallMs, late.written.offsetMinutes, locale),
-                     offsetWords(late.written.offsetMinutes), isolated(plain(late.written.by))),
+                     offsetWords(late.written.offsetMinutes), whoAndRole(late.written)),
             plainLines(late.text), Papers::tr("Reason for being late: %1").arg(plain(late.reason))};
 }
 

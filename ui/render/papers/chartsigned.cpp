@@ -7,7 +7,11 @@ namespace render {
 namespace {
 
 QString addendumWords(const PaperRemark& one, const QLocale& locale) {
-    const QString written = stampWords(one.written, locale);
+    const QString written =
+        Papers::tr("%1, %2 (%3)", "who, when, offset")
+            .arg(whoAndRole(one.written),
+                 momentWords(one.written.atMs, one.written.offsetMinutes, locale),
+                 offsetWords(one.written.offsetMinutes));
     if (!one.concerned)
         return Papers::tr("Addendum to an entry that is not in this record. Written by %1")
             .arg(written);
@@ -41,6 +45,10 @@ QString acknowledgedWords(const PaperSignature& signature) {
 QString roleOf(const Stamp& stamp) {
     const auto role = base::valueOf<record::Role>(stamp.role);
     return role ? roleWords(*role) : plain(stamp.role);
+}
+
+QString whoAndRole(const Stamp& stamp) {
+    return Papers::tr("%1, %2", "a name and a role").arg(isolated(plain(stamp.by)), roleOf(stamp));
 }
 
 void addSignatures(Blocks& blocks, const PaperData& data, const QLocale& locale) {
@@ -85,7 +93,7 @@ void addRemarks(Blocks& blocks, const PaperData& data, const QLocale& locale) {
             {{{Papers::tr("Late entry. Happened: %1. Written: %2 (%3), by %4")
                    .arg(momentWords(one.written.atMs, one.written.offsetMinutes, locale),
                         momentWords(one.written.wallMs, one.written.offsetMinutes, locale),
-                        offsetWords(one.written.offsetMinutes), isolated(plain(one.written.by))),
+                        offsetWords(one.written.offsetMinutes), whoAndRole(one.written)),
                TextStyle::Small},
               {Papers::tr("%1\nReason for being late: %2")
                    .arg(plainLines(one.text), plain(one.reason)),

@@ -42,16 +42,21 @@ Signatures signaturesOf(const PaperData& data, const std::vector<Signer>& signer
     for (const Signer& one : signers) {
         const Stamp& by = one.last->signedBy;
         if (by.atMs > newest->last->signedBy.atMs) newest = &one;
-        QString caption = Papers::tr("%1, %2", "a role and when")
-                              .arg(roleOf(by), momentWords(by.atMs, by.offsetMinutes, locale));
+        QString caption = Papers::tr("%1, signed as what was seen. %2 (%3)")
+                              .arg(roleOf(by), momentWords(by.atMs, by.offsetMinutes, locale),
+                                   offsetWords(by.offsetMinutes));
         if (signers.size() > 1)
             caption += QLatin1Char('\n') + Papers::tr("for: %1").arg(joinedWords(one.parts));
         block.lines.push_back({isolated(plain(by.by)), caption});
     }
     const PaperSignature& last = *newest->last;
-    block.lines.push_back({isolated(plain(data.learner.name)),
-                           Papers::tr("Learner: %1").arg(acknowledgedWords(last.learner.how)),
-                           QByteArray::fromStdString(last.drawing)});
+    block.lines.push_back(
+        {isolated(plain(data.learner.name)),
+         Papers::tr("Learner: %1").arg(acknowledgedWords(last.learner.how)) + QLatin1Char('\n') +
+             Papers::tr("The learner's acknowledgement, %1 (%2)")
+                 .arg(momentWords(last.signedBy.atMs, last.signedBy.offsetMinutes, locale),
+                      offsetWords(last.signedBy.offsetMinutes)),
+         QByteArray::fromStdString(last.drawing)});
     return block;
 }
 

@@ -41,6 +41,8 @@ void addNotYet(Blocks& blocks, const PaperData& data);
 /// As large as people read at home who are not used to such papers.
 void makeLarge(Table& table);
 QString roleOf(const Stamp& stamp);
+/// "Name, role".
+QString whoAndRole(const Stamp& stamp);
 /// Whom to call, with the unit's numbers; a line to write on where there is none.
 void addCalls(Table& table, const PaperData& data);
 /// A teacher, the last of their acts, and the competencies of the pack that they signed last.

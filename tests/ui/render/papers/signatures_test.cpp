@@ -1,5 +1,7 @@
 // SPDX-FileCopyrightText: The Ninebark authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QRegularExpression>
+
 #include "render/papers/strips.h"
 #include "ui/render/papers/sample.h"
 
@@ -24,6 +26,16 @@ const Signatures* signaturesOf(const Document& document) {
     for (const Block& block : document.blocks)
         if (const auto* one = std::get_if<Signatures>(&block)) found = one;
     return found;
+}
+
+/// The cell of a table that begins with this.
+QString writtenIn(const Document& document, const char* beginning) {
+    for (const Block& block : document.blocks)
+        if (const auto* table = std::get_if<Table>(&block))
+            for (const Row& row : table->rows)
+                for (const Text& cell : row.cells)
+                    if (cell.text.startsWith(QLatin1String(beginning))) return cell.text;
+    return {};
 }
 
 double heightOf(const Signatures& block) {
@@ -55,6 +67,39 @@ TEST(Signature, OfOneWhoDoesNotSignSaysWhy) {
     EXPECT_TRUE(pdf.text().contains(QStringLiteral("A broken wrist")));
 }
 
+/// 21 CFR 11.50: name, date and time, and meaning, on what is printed too; role and offset are the
+/// house's own.
+TEST(Signature, OnTheCertificateSaysWhoAsWhatWhenAndWhatItMeans) {
+    Sample sample(Stage::Ready);
+    sample.ward().must(actOf(sample, {.how = record::AcknowledgedBy::Voice}));
+    const auto paper = certificate(sample.data(), english());
+    ASSERT_TRUE(paper);
+    const Signatures* block = signaturesOf(*paper);
+    ASSERT_TRUE(block);
+    ASSERT_EQ(block->lines.size(), 2U);
+    EXPECT_TRUE(block->lines[0].written.contains(QLatin1String("Solveig Aranda")));
+    for (const char* part : {"teacher, signed as what was seen.", "November 2026, 15:40", "(UTC"})
+        EXPECT_TRUE(block->lines[0].caption.contains(QLatin1String(part)))
+            << part << " in " << block->lines[0].caption.toStdString();
+    for (const char* part : {"The learner's acknowledgement", "November 2026, 15:40", "(UTC"})
+        EXPECT_TRUE(block->lines[1].caption.contains(QLatin1String(part)))
+            << part << " in " << block->lines[1].caption.toStdString();
+}
+
+TEST(Remark, ALateEntrySaysByWhomInWhichRole) {
+    Sample sample(Stage::NotYet);
+    support::Ward& ward = sample.ward();
+    auto command = ward.desk().command(record::AddLateEntry{.learner = ward.learner(),
+                                                            .text = "Washed them unasked.",
+                                                            .reason = "The laptop was charging."});
+    command.atMs = ward.clock().now().wallMs - 3'600'000;
+    ASSERT_TRUE(ward.desk().handle(command).ok());
+    const QString words = writtenIn(chartRecord(sample.data(), english()), "Late entry");
+    EXPECT_TRUE(words.contains(
+        QRegularExpression(QStringLiteral("\\(UTC[+].*\\), by .?Solveig Aranda.?, teacher"))))
+        << words.toStdString();
+}
+
 TEST(Remark, AddendumNamesTheEntryItConcerns) {
     Sample sample(Stage::NotYet);
     const record::Visit& visit = sample.ward().desk().view().record->visits.front();
@@ -68,6 +113,9 @@ TEST(Remark, AddendumNamesTheEntryItConcerns) {
     const Pdf pdf(chartRecord(data, english()));
     EXPECT_TRUE(pdf.text().contains(QStringLiteral("Addendum to what was recorded on")));
     EXPECT_TRUE(pdf.text().contains(QStringLiteral("It was the left hand.")));
+    EXPECT_TRUE(writtenIn(chartRecord(data, english()), "Addendum")
+                    .contains(QRegularExpression(QStringLiteral(
+                        "Written by .?Solveig Aranda.?, teacher, .*2026, .* \\(UTC[+]"))));
 }
 
 }  // namespace
