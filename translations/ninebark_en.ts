@@ -2275,11 +2275,6 @@ Noticed late, happened after: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <comment>a role and when</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Learner: %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3009,6 +3004,11 @@ Told late, found at: %1</source>
     </message>
     <message>
         <source>Printed %1 (%2). Ninebark %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name and a role</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3804,14 +3804,6 @@ Told late, found at: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Letters from a paper, or kept by somebody elsewhere</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>They are held against the record. On a paper they stand beside its square code.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Who opens a record with no part in it is asked why. Whether what they say holds is for people to say. While a visit of the patient is open nobody is asked: who opened the record then stands only in the list below.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3849,6 +3841,54 @@ Told late, found at: %1</source>
     </message>
     <message>
         <source>its author had another role then than it says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read who looked at and printed what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>began the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let in somebody new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed the passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made the passphrase dearer to guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gave new keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>retired somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>came in by the recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made a new recovery sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was known of the record up to entry %1 does not agree, and nothing known before it does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was known of the record up to entry %1 agrees, and what was known up to entry %2 does not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below what was done stands the code by which other systems know it, of the audit messages of DICOM.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4114,6 +4154,11 @@ Told late, found at: %1</source>
         <source>%1, born %2, number %3</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a file: what is wrong with it</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::HelpForm</name>
@@ -4232,6 +4277,53 @@ Told late, found at: %1</source>
     <name>ui::KeyStrip</name>
     <message>
         <source>Writing: letters are letters. Enter keeps, Esc leaves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::KnownFields</name>
+    <message>
+        <source>Another paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a backup…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of two things that are known, what was rewritten lies behind the one that agrees and before the one that does not: the more are given, the closer it is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters from a paper, or kept by somebody elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They are held against the record. On a paper they stand beside its square code.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters from paper %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which backup?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out the backup %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None is held against the record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -78,7 +78,9 @@ void WalkFocus::checkPress(const Place& at, const QString& name) {
         << where << ": it is on " << nameOf(now);
     // What is to be put right may stand before the button that found it, and one key goes to the
     // lapses. A page that takes keys itself is as good as any place in it.
-    const bool isMeant = now->property("wrong").toBool() || name == QLatin1String("key-lapse");
+    bool isMeant = name == QLatin1String("key-lapse");
+    for (const QWidget* up = now; up != nullptr; up = up->parentWidget())  // a button of a choice
+        isMeant = isMeant || up->property("wrong").toBool();
     if (isMeant || now == place() || pressable(name) == nullptr) return;
     const qsizetype stands = order.indexOf(now->objectName());
     EXPECT_TRUE(stands < 0 || stands >= order.indexOf(name))
