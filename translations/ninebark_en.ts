@@ -4303,10 +4303,6 @@ Told late, found at: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>They are held against the record. On a paper they stand beside its square code.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Letters from paper %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4324,6 +4320,10 @@ Told late, found at: %1</source>
     </message>
     <message>
         <source>None is held against the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They are held against the record. On a paper they stand at the foot of each page.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -21,6 +21,7 @@ bool saysNumbers(const std::string& paper) { return paper.find(':') != std::stri
 }  // namespace
 
 std::optional<proof::KnownHead> headOfNumbers(const std::string& text) {
+    if (const auto square = seal::readSquareText(text)) return proof::KnownHead::of(*square);
     proof::KnownHead head;
     const std::size_t colon = text.find(':');
     if (colon == std::string::npos) return std::nullopt;

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "ledger/entry.h"
 
@@ -26,5 +27,12 @@ struct PaperCode {
 std::optional<std::string> paperLetters(const ledger::Head& head);
 /// Errors: those of readCode().
 base::Result<PaperCode> readPaperLetters(const std::string& typed);
+
+/// What the paper's square code says: "NINEBARK:1:SIZE:ROOT", the whole root. Digits, capitals and
+/// ':' take the least room in a code (ISO/IEC 18004, alphanumeric mode); what begins it says what
+/// kind of text it is and which version.
+std::string squareText(const ledger::Head& head);
+/// The head in such a text; nothing when it is none.
+std::optional<ledger::Head> readSquareText(std::string_view text);
 
 }  // namespace seal

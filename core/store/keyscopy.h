@@ -42,7 +42,7 @@ class KeysCopy : public ledger::KeyShelf {
     base::Result<std::vector<Placed>> placed(Database& database) const;
     std::string_view kept(std::string_view text) const;
 
-    /// Of all texts: there are as many rows as patients.
+    /// Of all texts: there is a row at least for each patient.
     std::unique_ptr<std::pmr::monotonic_buffer_resource> m_memory;
     std::pmr::unordered_map<std::string_view, Stored> m_rows;
 };

@@ -88,6 +88,9 @@ TEST_F(SealedVerify, APaperIsHeldAgainstItEitherWay) {
     const std::string bad = *seal::paperLetters(other);
     EXPECT_EQ(verify({"--paper", good}).code, ExitCode::Unsealed);
     EXPECT_EQ(asAda({"--paper", good}).code, ExitCode::Done);
+    EXPECT_EQ(asAda({"--paper", seal::squareText(m_head)}).code, ExitCode::Done) << "by a camera";
+    EXPECT_EQ(asAda({"--paper", seal::squareText(other)}).code, ExitCode::Wrong);
+    EXPECT_EQ(asAda({"--paper", "NINEBARK:2:" + m_head.root}).code, ExitCode::Usage);
     for (const Said& said : {verify({"--paper", bad}), asAda({"--paper", bad})}) {
         EXPECT_EQ(said.code, ExitCode::Wrong);
         EXPECT_EQ(said.object()["findings"][0]["damage"], "rewritten");

@@ -21,7 +21,7 @@ class Auditor {
     using Run = std::function<base::Result<proof::Report>(const GoOn& goOn)>;
 
     virtual ~Auditor() = default;
-    /// What a paper says: its letters, or SIZE:ROOT of its footer. Errors: those of
+    /// What a paper says: its letters, or what its square code says. Errors: those of
     /// seal::readPaperLetters().
     virtual base::Result<proof::KnownHead> headOfPaper(const std::string& typed) const = 0;
     /// What a backup knows, proven by the keys of who is signed in. Errors: those of

@@ -69,8 +69,8 @@ void KnownFields::addPaper() {
         isFirst ? new WordsField(
                       tr("Letters from a paper, or kept by somebody elsewhere"),
                       QStringLiteral("audit.paper"), Must::MayStayEmpty,
-                      tr("They are held against the record. On a paper they stand beside its "
-                         "square code."))
+                      tr("They are held against the record. On a paper they stand at the foot of "
+                         "each page."))
                 : new WordsField(tr("Letters from paper %1").arg(number),
                                  QStringLiteral("audit.paper.%1").arg(number), Must::MayStayEmpty);
     m_fields.push_back(field);

@@ -5,41 +5,28 @@
 #include <QFile>
 #include <QLabel>
 #include <QTableWidget>
-#include <QTemporaryDir>
 #include <QtTest/QTest>
 #include <semaphore>
 #include <thread>
 
-#include "compose.h"
 #include "dialogs/ask.h"
+#include "gui/main/sealedentrance.h"
 #include "gui/signin/shownparts.h"
-#include "look.h"
-#include "main/entrance.h"
 #include "main/mainwindow.h"
 #include "seal/papercode.h"
-#include "settings/settings.h"
-#include "signin/gatedoor.h"
 #include "signin/signinwindow.h"
 #include "store/backup.h"
 #include "store/recordfile.h"
-#include "verifying.h"
 
-class RealWard : public testing::Test {
+class RealWard : public SealedEntrance {
   protected:
     void SetUp() override {
         ui::Look::instance();
-        auto ward = app::composeSealed(m_folder.path(), m_clock, {seal::Cost::least(), true});
-        ASSERT_TRUE(ward.ok()) << base::english(ward.error());
-        m_ward = std::move(*ward);
+        compose();
         const gate::Newcomer first{"Solveig Aranda", "SA", record::Role::Educator};
         ASSERT_TRUE(m_ward.gate->found(first, passphrase()).now().ok());
         m_ward.gate->signOut();
-        m_door = std::make_unique<ui::GateDoor>(*m_ward.gate);
-        m_auditor = std::make_unique<app::RecordAuditor>(*m_ward.ledger, *m_ward.gate);
-        m_entrance =
-            std::make_unique<ui::Entrance>(*m_door, *m_auditor, m_clock, m_settings,
-                                           [this] { return app::deskOf(m_ward, m_clock); });
-        m_entrance->begin();
+        begin();
         asSolveig();
     }
     void signIn(const QString& name, const QString& own) {
@@ -136,14 +123,6 @@ class RealWard : public testing::Test {
             gui::shownPart<QWidget>(*m_entrance->window(), QStringLiteral("audit.verdict"));
         return shown ? shown->property("text").toString() : QString();
     }
-
-    QTemporaryDir m_folder;
-    base::ManualClock m_clock{{.wallMs = 1'772'445'600'000, .bootId = "test", .zone = "UTC"}};
-    app::Sealed m_ward;
-    std::unique_ptr<ui::GateDoor> m_door;
-    std::unique_ptr<app::RecordAuditor> m_auditor;
-    ui::Settings m_settings{m_folder.filePath(QStringLiteral("settings.ini"))};
-    std::unique_ptr<ui::Entrance> m_entrance;
 };
 
 namespace {

@@ -4,36 +4,23 @@
 // alone, in a window of the size it has on a screen of 1366 by 768.
 #include <QLabel>
 #include <QLineEdit>
-#include <QTemporaryDir>
 #include <QtTest/QTest>
 
-#include "compose.h"
+#include "gui/main/sealedentrance.h"
 #include "gui/main/settled.h"
-#include "look.h"
-#include "main/entrance.h"
 #include "main/mainwindow.h"
-#include "settings/settings.h"
-#include "signin/gatedoor.h"
 #include "signin/signinwindow.h"
 #include "store/recordfile.h"
 #include "support/paths.h"
 #include "support/ward.h"
-#include "verifying.h"
 
-class SignByKeys : public testing::Test {
+class SignByKeys : public SealedEntrance {
   protected:
     void SetUp() override {
         ui::Look::instance().apply(ui::SchemeChoice::Light, 1.0);
         fill();
-        auto ward = app::composeSealed(m_folder.path(), m_clock, {seal::Cost::least(), true});
-        ASSERT_TRUE(ward.ok()) << base::english(ward.error());
-        m_ward = std::move(*ward);
-        m_door = std::make_unique<ui::GateDoor>(*m_ward.gate);
-        m_auditor = std::make_unique<app::RecordAuditor>(*m_ward.ledger, *m_ward.gate);
-        m_entrance =
-            std::make_unique<ui::Entrance>(*m_door, *m_auditor, m_clock, m_settings,
-                                           [this] { return app::deskOf(m_ward, m_clock); });
-        m_entrance->begin();
+        compose();
+        begin();
         ASSERT_TRUE(QTest::qWaitForWindowActive(&m_entrance->signIn()));
     }
     /// A learner who has shown and answered everything of the short procedure.
@@ -89,14 +76,6 @@ class SignByKeys : public testing::Test {
         ASSERT_TRUE(QTest::qWaitForWindowActive(&window()));
         gui::settle(window());
     }
-
-    QTemporaryDir m_folder;
-    base::ManualClock m_clock{{.wallMs = 1, .bootId = "test", .zone = "UTC"}};
-    app::Sealed m_ward;
-    std::unique_ptr<ui::GateDoor> m_door;
-    std::unique_ptr<app::RecordAuditor> m_auditor;
-    ui::Settings m_settings{m_folder.filePath(QStringLiteral("settings.ini"))};
-    std::unique_ptr<ui::Entrance> m_entrance;
 };
 
 TEST_F(SignByKeys, FromTheLearnerToTheSignature) {

@@ -8,13 +8,6 @@
 namespace render {
 namespace {
 
-// Digits, capitals and ':' take the least room in a code (ISO/IEC 18004, alphanumeric mode). What
-// begins it says what kind of text it is and which version.
-QString codeOf(const ledger::Head& head) {
-    return QStringLiteral("NINEBARK:1:%1:%2")
-        .arg(QString::number(head.size), QString::fromStdString(head.root).toUpper());
-}
-
 QStringList letterLines(const PaperData& data) {
     const auto letters = data.issuedAs ? seal::paperLetters(*data.issuedAs) : std::nullopt;
     return letters ? QString::fromStdString(*letters).split(QLatin1Char('\n')) : QStringList();
@@ -47,7 +40,8 @@ void addLedger(Table& table, const PaperData& data) {
 
 CodeBlock codeBlock(const PaperData& data, Table beside) {
     const ledger::Head before{data.ledgerSize, data.ledgerRoot};
-    return {codeOf(data.issuedAs.value_or(before)), std::move(beside), !data.issuedAs};
+    return {QString::fromStdString(seal::squareText(data.issuedAs.value_or(before))),
+            std::move(beside), !data.issuedAs};
 }
 
 CodeBlock titledCode(const PaperData& data, const QString& title, const QString& lead) {
